@@ -261,6 +261,7 @@ declare namespace bay {
     person: string;
     wheel?: string;
     seen: string[];
+    reason?: string;
   }
 
   interface Photo {
@@ -345,6 +346,8 @@ declare namespace bay {
     wheel?: string;
     shown?: string;
     seen?: string[];
+    /** Why it is left open, when it is not done. */
+    reason?: string;
   }
 
   interface RemarkEntry extends OfVisit {
@@ -393,6 +396,18 @@ declare namespace bay {
     state: string;
   }
 
+  /** What stands in the wrong place, to where it belongs. */
+  interface MoveEntry extends OfVisit {
+    kind: "move";
+    thing: "READING" | "TICK" | "PHOTO";
+    /** Its id. */
+    moved: string;
+    /** The visit of the right car; absent for this one. */
+    to?: string;
+    /** The right corner; absent where it stays at its own. */
+    corner?: Corner;
+  }
+
   interface RivalAnswer extends OfVisit {
     kind: "answer";
     rival: string;
@@ -424,7 +439,7 @@ declare namespace bay {
     written: string;
   }
 
-  type Made = Reading | Stray | TickEntry | RemarkEntry | DeclinedEntry | ToolEntry | Leaving | PutRight | SaidState | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  type Made = Reading | Stray | TickEntry | RemarkEntry | DeclinedEntry | ToolEntry | Leaving | PutRight | SaidState | MoveEntry | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
   type MadeOf<K> = Extract<Made, { kind: K }>;
 
   interface Waiting {
@@ -463,6 +478,14 @@ declare namespace bay {
 
   /** What a step waits for. */
   type Missing = { field: Field } | { tick: Tick } | { wheels: string };
+
+  /** What hands left open, and why. */
+  interface LeftOpen {
+    key: string;
+    missing: Missing;
+    reason: string;
+    person: string;
+  }
 
   /** What an odometer was likely meant to be. */
   interface Likely {

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { GaugeKeys, TypingPace } from "../../main/resources/cornerbook/app/assets/bay-gauge.mjs";
+import { GaugeKeys, TagKeys, TypingPace } from "../../main/resources/cornerbook/app/assets/bay-gauge.mjs";
 
 const GAUGE_MS = 8;
 const HAND_MS = 150;
@@ -69,4 +69,17 @@ test("a gauge types faster than a hand", () => {
   assert.ok(pace.isOfGauge("5.1"));
   [400, 560, 730].forEach((at) => pace.key(at));
   assert.ok(!pace.isOfGauge("5.1"));
+});
+
+test("a tag that a scanner types anywhere ends with Enter, and what stood there is known", () => {
+  const pace = new TypingPace();
+  const tags = new TagKeys(pace, (typed) => typed === "08S1");
+  /** What the last of these keys finds at a place that had a text. */
+  const found = (all, text, betweenMs) => all.map((key, index) => {
+    pace.key(1_000_000 * all.length + index * betweenMs);
+    return tags.press(key, index === 0 ? text : `${text}…`);
+  }).at(-1);
+  assert.deepEqual(found([..."08", "Shift", "S", "1", "Enter"], "7.5", GAUGE_MS), { tag: "08S1", before: "7.5" });
+  assert.equal(found([..."08S1", "Enter"], "", HAND_MS), undefined, "a hand");
+  assert.equal(found([..."08S2", "Enter"], "", GAUGE_MS), undefined, "no wheel of this car");
 });

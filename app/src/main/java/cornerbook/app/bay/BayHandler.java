@@ -112,6 +112,7 @@ final class BayHandler {
             var answers = intake.take(BayJson.read(request));
             if (intake.changed()) {
                 watch.tell(visitId);
+                intake.movedTo().stream().filter(to -> !to.equals(visitId)).forEach(watch::tell);
             }
             send(response, 200, new Answers(answers, stateIfAny(visitId)));
         } catch (PageException e) {

@@ -76,7 +76,9 @@ public interface BaySaid extends Said {
         FLAG,
         OBJECT,
         STEP,
-        WHEEL
+        WHEEL,
+        /** What is done is not left open. */
+        NO_REASON
     }
 
     /** Why nothing of what was sent can be taken. */
@@ -94,6 +96,8 @@ public interface BaySaid extends Said {
         MEASURED_AGAIN,
         /** The first value was unlikely. */
         READ_AGAIN,
+        /** It was entered at the wrong corner or car. */
+        WRONG_PLACE,
         NOT_SAID
     }
 }

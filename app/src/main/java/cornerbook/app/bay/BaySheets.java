@@ -11,7 +11,6 @@ import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.VisitSlots;
 import cornerbook.app.desk.asked.WheelProposal;
 import cornerbook.app.judge.Judged;
-import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.CarHistory;
@@ -70,7 +69,7 @@ final class BaySheets {
         var thicknesses = judged(open, assessor::thicknessPredictions);
         var tools = ToolChoice.of(desk.book(), open.visit());
         var limits = limits(open);
-        var matters = matters(open);
+        var matters = Matters.of(desk, open);
         var rules = desk.leavingRules(open);
         return BayReader.forAll(
                 bay -> make(open, assets, proposal, treads, thicknesses, tools, limits, rules, matters, bay));
@@ -85,7 +84,7 @@ final class BaySheets {
             List<ToolChoice> tools,
             List<ReadingLimit> limits,
             List<ReleaseRule> rules,
-            List<Advice> matters,
+            Matters matters,
             BayReader bay) {
         var history = open.history();
         var visit = open.visit();
@@ -106,7 +105,7 @@ final class BaySheets {
                                 hoists(vehicle, bay),
                                 imagined,
                                 new FieldMaker(before, thicknesses, bay),
-                                desk.book().rules().putsBrakesFirst())
+                                desk.book().stepOrders().of(vehicle))
                         .list(),
                 visit.arrivedOn(),
                 standing.wheelAt(),
@@ -129,28 +128,7 @@ final class BaySheets {
                         .toList(),
                 tools(tools, bay),
                 limits.stream().map(bay::limit).toList(),
-                matters.stream()
-                        .map(advice -> new BaySheet.Matter(
-                                bay.reader().begin(advice.asked()),
-                                bay.reader().day(before.getLast().date()),
-                                advice.first().subject().setId()))
-                        .toList());
-    }
-
-    /** What was asked for at the visit before; nothing where it cannot be judged. */
-    private List<Advice> matters(OpenVisit open) {
-        var history = open.history();
-        int at = history.visits().indexOf(open.visit());
-        if (at == 0) {
-            return List.of();
-        }
-        var before = history.visits().get(at - 1);
-        return Judged.of(
-                        "visit " + before.id(),
-                        () -> Advice.of(history, before, assessor.findings(history, before.id())).stream()
-                                .filter(Advice::mayBeDeclined)
-                                .toList())
-                .orElse(List.of());
+                matters.in(bay));
     }
 
     /** What it is expected to read goes with it, so that it is asked about without a link too. */

@@ -118,13 +118,15 @@ public record BayState(
      *
      * @param wheel the wheel whose fastener it is; null for every other step
      * @param seen ids of the ticks and readings that a check was made of
+     * @param reason why it is left open; null where it is not
      */
     public record Ticked(
             String id,
             boolean done,
             String person,
             @Nullable String wheel,
-            List<String> seen) {}
+            List<String> seen,
+            @Nullable String reason) {}
 
     /** Who handed over, and each caution that was open with its reason. */
     public record Departed(String person, String time, List<Departure.Reason> reasons) {}

@@ -163,7 +163,8 @@ final class BayStates {
         return StandingTicks.of(notes.ticks()).on(visit.leftOn()).stream()
                 .collect(Collectors.toMap(
                         WorkTick::tick,
-                        tick -> new Ticked(tick.id(), tick.done(), tick.person(), tick.wheelTag(), tick.seen())));
+                        tick -> new Ticked(
+                                tick.id(), tick.done(), tick.person(), tick.wheelTag(), tick.seen(), tick.reason())));
     }
 
     private static Rival rival(RivalReading rival, Map<String, Stored> standing) {

@@ -5,6 +5,8 @@ import cornerbook.app.bay.BaySheet.Kind;
 import cornerbook.app.bay.BaySheet.Mind;
 import cornerbook.app.bay.BaySheet.Step;
 import cornerbook.app.bay.BaySheet.Tick;
+import cornerbook.app.book.shop.SheetStep;
+import cornerbook.app.book.shop.StepOrder;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.asked.AskedStep;
@@ -20,7 +22,6 @@ import cornerbook.core.corner.CornerName;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.torque.TighteningOrder;
 import cornerbook.words.Labels;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -29,7 +30,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * The steps of a visit in the order of the work, by the car's configuration. Each place for a reading stands in exactly one
+ * The steps of a visit in the order that the shop has, by the car's configuration. Each place for a reading stands in exactly one
  * of them.
  */
 final class BaySteps {
@@ -38,7 +39,7 @@ final class BaySteps {
     private final List<String> hoists;
     private final VisitSlots slots;
     private final FieldMaker fields;
-    private final boolean brakesFirst;
+    private final StepOrder order;
     private final BayReader bay;
     private final Labels words;
 
@@ -48,7 +49,7 @@ final class BaySteps {
      * @param gaps what nobody has looked up of the car: each is asked for at the step where it is met
      * @param hoists what there is to say of this car on each hoist of the shop
      * @param slots of the visit as if it left on the wheels that are planned
-     * @param brakesFirst whether the shop looks at the brakes before the wheels come off
+     * @param order as the shop has it for this car
      */
     BaySteps(
             Vehicle vehicle,
@@ -56,13 +57,13 @@ final class BaySteps {
             List<String> hoists,
             VisitSlots slots,
             FieldMaker fields,
-            boolean brakesFirst) {
+            StepOrder order) {
         this.vehicle = vehicle;
         this.gaps = List.copyOf(gaps);
         this.hoists = List.copyOf(hoists);
         this.slots = slots;
         this.fields = fields;
-        this.brakesFirst = brakesFirst;
+        this.order = order;
         this.bay = fields.bay();
         this.words = bay.labels();
     }
@@ -77,62 +78,90 @@ final class BaySteps {
     }
 
     List<Step> list() {
-        var steps = new ArrayList<Step>();
-        steps.add(step(
-                "RECEIVE",
-                Kind.CAR,
-                cautions(WorkStep.RECEIVE),
-                List.of(ofWheels(WorkStep.RECEIVE, false)),
-                WorkTick.RECEIVED));
-        steps.add(step(
-                "LIFT",
+        return order.steps().stream().flatMap(this::of).toList();
+    }
+
+    private Stream<Step> of(SheetStep which) {
+        return switch (which) {
+            case RECEIVE ->
+                Stream.of(step(
+                        which,
+                        Kind.CAR,
+                        cautions(WorkStep.RECEIVE),
+                        List.of(ofWheels(WorkStep.RECEIVE, false)),
+                        WorkTick.RECEIVED));
+            case LIFT ->
+                Stream.of(step(
+                        which,
+                        Kind.FIELDS,
+                        Stream.concat(hoists.stream().map(said -> new Mind(said, "")), cautions(WorkStep.LIFT).stream())
+                                .toList(),
+                        ofVehicle(EnumSet.of(WorkStep.LOOK_ROUND, WorkStep.BEFORE_THE_BRAKES)),
+                        WorkTick.ROCKED));
+            case OFF ->
+                Stream.of(step(
+                        which, Kind.CAR, cautions(WorkStep.WHEELS_OFF), List.of(ofWheels(WorkStep.WHEELS_OFF, false))));
+            case BRAKES -> Arrays.stream(Corner.values()).map(this::brake);
+            case PEDAL ->
+                Stream.of(step(
+                        which,
+                        Kind.FIELDS,
+                        List.of(),
+                        ofVehicle(EnumSet.of(WorkStep.PEDAL_AND_PARKING_BRAKE, WorkStep.BRAKE_FLUID))));
+            case ON ->
+                Stream.of(step(
+                        which,
+                        Kind.WHEELS,
+                        cautions(WorkStep.WHEELS_ON),
+                        List.of(
+                                ofWheels(WorkStep.WHEELS_ON, true),
+                                folded(WorkStep.LOOK_OVER_STORED),
+                                folded(WorkStep.SIDEWALLS))));
+            case PRESSURE ->
+                Stream.of(step(
+                        which,
+                        Kind.CAR,
+                        cautions(WorkStep.PRESSURE),
+                        List.of(
+                                ofVehicle(WorkStep.TEMPERATURES),
+                                ofWheels(WorkStep.PRESSURE, true),
+                                ofWheels(WorkStep.SENSORS, true))));
+            case TORQUE -> Stream.of(torque());
+            case BATTERY ->
+                Stream.of(step(
+                        which,
+                        Kind.FIELDS,
+                        cautions(WorkStep.BATTERY),
+                        Stream.concat(
+                                        Stream.of(ofVehicle(WorkStep.BATTERY)),
+                                        ofVehicle(EnumSet.of(WorkStep.BATTERY_CHARGED)).stream())
+                                .toList()));
+            case BURNISH ->
+                Stream.of(step(
+                        which,
+                        Kind.CAR,
+                        cautions(WorkStep.AFTER_THE_DRIVE),
+                        List.of(afterTheDrive()),
+                        WorkTick.BURNISHED));
+            case DEPART -> Stream.of(step(which, Kind.DEPART, List.of(), List.of()));
+        };
+    }
+
+    private Step brake(Corner corner) {
+        return new Step(
+                "BRAKE." + corner,
                 Kind.FIELDS,
-                Stream.concat(hoists.stream().map(words -> new Mind(words, "")), cautions(WorkStep.LIFT).stream())
-                        .toList(),
-                ofVehicle(EnumSet.of(WorkStep.LOOK_ROUND, WorkStep.BEFORE_THE_BRAKES)),
-                WorkTick.ROCKED));
-        var off = step("OFF", Kind.CAR, cautions(WorkStep.WHEELS_OFF), List.of(ofWheels(WorkStep.WHEELS_OFF, false)));
-        if (!brakesFirst) {
-            steps.add(off);
-        }
-        for (var corner : Corner.values()) {
-            steps.add(new Step(
-                    "BRAKE." + corner,
-                    Kind.FIELDS,
-                    bay.say(new BaySaid.BrakeOf(new CornerName(corner))),
-                    bay.say(new BaySaid.BrakeAt(corner)),
-                    corner,
-                    asked(gap ->
-                            gap.part() == DataGap.Part.BRAKE && (gap.axle() == null || gap.axle() == corner.axle())),
-                    atBrake(corner),
-                    List.of()));
-        }
-        steps.add(step(
-                "PEDAL",
-                Kind.FIELDS,
-                List.of(),
-                ofVehicle(EnumSet.of(WorkStep.PEDAL_AND_PARKING_BRAKE, WorkStep.BRAKE_FLUID))));
-        if (brakesFirst) {
-            steps.add(off);
-        }
-        steps.add(step(
-                "ON",
-                Kind.WHEELS,
-                cautions(WorkStep.WHEELS_ON),
-                List.of(
-                        ofWheels(WorkStep.WHEELS_ON, true),
-                        folded(WorkStep.LOOK_OVER_STORED),
-                        folded(WorkStep.SIDEWALLS))));
-        steps.add(step(
-                "PRESSURE",
-                Kind.CAR,
-                cautions(WorkStep.PRESSURE),
-                List.of(
-                        ofVehicle(WorkStep.TEMPERATURES),
-                        ofWheels(WorkStep.PRESSURE, true),
-                        ofWheels(WorkStep.SENSORS, true))));
-        steps.add(step(
-                "TORQUE",
+                bay.say(new BaySaid.BrakeOf(new CornerName(corner))),
+                bay.say(new BaySaid.BrakeAt(corner)),
+                corner,
+                asked(gap -> gap.part() == DataGap.Part.BRAKE && (gap.axle() == null || gap.axle() == corner.axle())),
+                atBrake(corner),
+                List.of());
+    }
+
+    private Step torque() {
+        return step(
+                SheetStep.TORQUE,
                 Kind.TORQUE,
                 Stream.concat(
                                 cautions(WorkStep.TORQUE).stream(),
@@ -141,27 +170,15 @@ final class BaySteps {
                                         .map(said -> new Mind(bay.say(said), "")))
                         .toList(),
                 List.of(ofWheels(WorkStep.TORQUE, true)),
-                WorkTick.SECOND_CHECK));
-        steps.add(step(
-                "BATTERY",
-                Kind.FIELDS,
-                cautions(WorkStep.BATTERY),
-                Stream.concat(
-                                Stream.of(ofVehicle(WorkStep.BATTERY)),
-                                ofVehicle(EnumSet.of(WorkStep.BATTERY_CHARGED)).stream())
-                        .toList()));
-        steps.add(step(
-                "BURNISH", Kind.CAR, cautions(WorkStep.AFTER_THE_DRIVE), List.of(afterTheDrive()), WorkTick.BURNISHED));
-        steps.add(step("DEPART", Kind.DEPART, List.of(), List.of()));
-        return List.copyOf(steps);
+                WorkTick.SECOND_CHECK);
     }
 
-    private Step step(String id, Kind kind, List<Mind> cautions, List<Group> groups, String... ticks) {
+    private Step step(SheetStep which, Kind kind, List<Mind> cautions, List<Group> groups, String... ticks) {
         return new Step(
-                id,
+                which.name(),
                 kind,
-                words.of("step", "step", id),
-                words.of("tab", "step", id),
+                words.of("step", "step", which),
+                words.of("tab", "step", which),
                 null,
                 cautions,
                 groups,

@@ -3,6 +3,8 @@ package cornerbook.app.bay;
 import cornerbook.app.bay.BaySaid.ChangeReason;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Departure;
+import cornerbook.app.book.bay.LeftOpen;
+import cornerbook.app.book.bay.Misplaced;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.Because;
@@ -32,6 +34,8 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import tools.jackson.databind.JsonNode;
 
 /** Takes a batch of entries for one visit, in their order, each on its own: one that is refused keeps no other back. */
@@ -40,12 +44,14 @@ final class EntryIntake {
     private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
 
     private static final String KINDS =
-            "reading, tick, remark, answer, photo choice, tool, leaving, declined, put right, state, departure";
+            "reading, tick, remark, answer, photo choice, tool, leaving, declined, put right, move, state, departure";
 
     private final Desk desk;
     private final BayLedger ledger;
     private final String visitId;
     private final KnownPeople people;
+
+    private final Set<String> movedTo = new TreeSet<>();
 
     private boolean changed;
 
@@ -54,6 +60,11 @@ final class EntryIntake {
         this.desk = desk;
         this.ledger = desk.book().bay();
         this.visitId = visitId;
+    }
+
+    /** The visits that something was moved to. */
+    Set<String> movedTo() {
+        return Set.copyOf(movedTo);
     }
 
     /** Whether anything was stored. */
@@ -140,6 +151,7 @@ final class EntryIntake {
             case "leaving" -> leave(entry);
             case "declined" -> ledger.addDeclined(visitId, declined(entry));
             case "put right" -> putRight(entry);
+            case "move" -> move(entry);
             case "state" ->
                 desk.book()
                         .visits()
@@ -189,15 +201,20 @@ final class EntryIntake {
     private WorkTick tick(Entry entry) {
         var key = entry.text("tick");
         var car = desk.getHistoryOfVisit(visitId);
-        if (!Ticks.of(car.vehicle()).contains(key)) {
+        var reason = entry.optionalText("reason");
+        boolean done = entry.flag("done");
+        if (!Ticks.of(car.vehicle()).contains(key) && (done || !LeftOpen.isPlace(key))) {
             throw entry.refused("tick", BaySaid.Wanted.STEP);
+        }
+        if (done && reason != null) {
+            throw entry.refused("reason", BaySaid.Wanted.NO_REASON);
         }
         var wheel = key.startsWith(WorkTick.FASTENER) ? entry.optionalText("wheel") : null;
         if (wheel != null && car.findWheel(wheel).isEmpty()) {
             throw entry.refused("wheel", BaySaid.Wanted.WHEEL);
         }
         return new WorkTick(
-                entry.id(), key, wheel, entry.flag("done"), true, entry.texts("seen"), entry.person(), entry.madeAt());
+                entry.id(), key, wheel, done, true, entry.texts("seen"), entry.person(), entry.madeAt(), reason);
     }
 
     private Declined declined(Entry entry) {
@@ -255,6 +272,25 @@ final class EntryIntake {
         var arrival = desk.book()
                 .visits()
                 .putRight(seen, stands.withOdometer(stands.date(), odometerKm(entry, "odometer")), because);
+        desk.learning().learnSoon();
+        return arrival;
+    }
+
+    /** What stands in the wrong place, to where it belongs. */
+    private Arrival move(Entry entry) {
+        var to = entry.optionalText("to");
+        var goal = new Misplaced.Goal(to == null ? visitId : to, entry.optionalWord("corner", Corner.class));
+        var because = new Because(entry.id(), Told.say(ChangeReason.WRONG_PLACE), entry.person(), desk.today());
+        var arrival = desk.book()
+                .misplaced()
+                .move(
+                        visitId,
+                        entry.word("thing", Misplaced.Thing.class),
+                        entry.text("moved"),
+                        goal,
+                        because,
+                        entry.madeAt());
+        movedTo.add(goal.visitId());
         desk.learning().learnSoon();
         return arrival;
     }

@@ -15,10 +15,8 @@ final class Ticks {
     static Set<String> of(Vehicle vehicle) {
         var ticks =
                 new HashSet<>(List.of(WorkTick.RECEIVED, WorkTick.ROCKED, WorkTick.SECOND_CHECK, WorkTick.BURNISHED));
-        var fastener = vehicle.fastener();
-        int count = fastener == null ? 0 : fastener.count();
         for (var corner : Corner.values()) {
-            for (int number = 1; number <= count; number++) {
+            for (int number = 1; number <= vehicle.fastenerCount(); number++) {
                 ticks.add(WorkTick.FASTENER + corner + "." + number);
             }
         }

@@ -4,6 +4,7 @@ import cornerbook.app.book.backup.BookBackup;
 import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
 import cornerbook.app.book.bay.BayLedger;
+import cornerbook.app.book.bay.Misplaced;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
@@ -13,6 +14,7 @@ import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.ShopRules;
+import cornerbook.app.book.shop.StepOrders;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.store.BookServer;
@@ -161,6 +163,15 @@ public final class Book implements AutoCloseable {
     /** What the shop asks for beyond what everybody does. */
     public ShopRules rules() {
         return new ShopRules(store);
+    }
+
+    /** What was entered at the wrong corner or car. */
+    public Misplaced misplaced() {
+        return new Misplaced(store);
+    }
+
+    public StepOrders stepOrders() {
+        return new StepOrders(store);
     }
 
     /** The climate of the shop's place. */

@@ -27,6 +27,16 @@ public final class Links {
         return "/cars/" + segment(vehicleId);
     }
 
+    /** Where the order of the work is set, for the shop. */
+    public static String stepOrder() {
+        return "/shop/order";
+    }
+
+    /** The same for cars of one kind. */
+    public static String stepOrder(String vehicleId) {
+        return stepOrder() + "?car=" + segment(vehicleId);
+    }
+
     public static String newCar() {
         return "/cars/new";
     }
@@ -76,6 +86,10 @@ public final class Links {
     }
 
     /** Where the customer's answers are sent. */
+    public static String retorqueConfirmed(String visitId) {
+        return visit(visitId) + "/retorque/confirmed";
+    }
+
     public static String declined(String visitId) {
         return visit(visitId) + "/declined";
     }

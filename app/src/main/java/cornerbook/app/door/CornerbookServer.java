@@ -15,6 +15,7 @@ import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
+import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
 import cornerbook.app.desk.today.TodayHandler;
@@ -120,6 +121,7 @@ public final class CornerbookServer {
         var bench = new BenchHandler(desk, pages);
         var tools = new ToolsHandler(desk, pages);
         var shop = new ShopHandler(desk, pages);
+        var order = new OrderHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
@@ -133,6 +135,8 @@ public final class CornerbookServer {
                 .get("/bench", bench::list)
                 .get("/shop", shop::show)
                 .post("/shop/rules", shop::save)
+                .get(Links.stepOrder(), order::show)
+                .post(Links.stepOrder(), order::save)
                 .get("/shop/tools", tools::show)
                 .post("/shop/tools", tools::save)
                 .post("/shop/tools/remove", tools::remove)
@@ -153,6 +157,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}/leaving", entry::saveLeaving)
                 .post("/visits/{id}/retorque", entry::saveRetorque)
                 .post("/visits/{id}/retorque/answer", today::saveAnswer)
+                .post("/visits/{id}/retorque/confirmed", today::confirmRetorque)
                 .get("/visits/{id}/data", visitData::show)
                 .post("/visits/{id}/data", visitData::save)
                 .post("/visits/{id}/move", visitData::move)

@@ -79,6 +79,8 @@ interface FileSaid extends Said {
 
     record IsReading(String id) implements FileSaid {}
 
+    record DoneWithReason() implements FileSaid {}
+
     record NoReading(String id) implements FileSaid {}
 
     record TwoPeople(String reading) implements FileSaid {}

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Reads what was entered at one visit beside its readings. */
 final class NotesReader {
@@ -73,7 +74,17 @@ final class NotesReader {
                 !json.has("counts") || json.flag("counts"),
                 json.has("seen") ? json.texts("seen") : List.of(),
                 json.text("person"),
-                madeAt(json));
+                madeAt(json),
+                openReason(json));
+    }
+
+    /** What is done is not left open. */
+    private static @Nullable String openReason(JsonObject json) {
+        var reason = json.optionalText("reason");
+        if (reason != null && json.flag("done")) {
+            throw new ProblemException(json.where() + "/reason", new FileSaid.DoneWithReason());
+        }
+        return reason;
     }
 
     private Remark remark(JsonObject json) {

@@ -21,6 +21,7 @@ final class NotesWriter {
                     .put("tick", tick.tick())
                     .put("done", tick.done());
             HistoryWriter.putIfPresent(item, "wheel", tick.wheelTag());
+            HistoryWriter.putIfPresent(item, "reason", tick.reason());
             if (!tick.counts()) {
                 item.put("counts", false);
             }

@@ -63,15 +63,18 @@ public final class RecordSection {
         var vehicle = assessment.history().vehicle();
         var vin = vehicle.vin();
         var technician = assessment.visit().card().technician();
+        var people = notes.people();
         return List.of(
                 new SheetPage.Fact(labels.of("vin"), vin == null ? labels.of("not-recorded") : SheetText.name(vin)),
                 new SheetPage.Fact(labels.of("plate"), SheetText.name(vehicle.plate())),
                 new SheetPage.Fact(
                         labels.of("odometer"),
                         reader.say(Amount.of(assessment.visit().odometerKm(), "km"))),
-                new SheetPage.Fact(
-                        labels.of("technician"),
-                        technician == null ? labels.of("not-recorded") : SheetText.name(technician)));
+                technician == null && !people.isEmpty()
+                        ? new SheetPage.Fact(labels.of("entered-by"), SheetText.name(String.join(", ", people)))
+                        : new SheetPage.Fact(
+                                labels.of("technician"),
+                                technician == null ? labels.of("not-recorded") : SheetText.name(technician)));
     }
 
     public SheetTable wheels() {

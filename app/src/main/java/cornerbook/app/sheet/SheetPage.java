@@ -3,6 +3,7 @@ package cornerbook.app.sheet;
 import static cornerbook.app.sheet.SheetText.line;
 import static cornerbook.app.sheet.SheetText.name;
 
+import cornerbook.app.book.bay.LeftOpen;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
@@ -264,10 +265,12 @@ public final class SheetPage {
                 .toList();
     }
 
-    /** What the car left with open, with who let it go, why, and who was told. */
+    /** What the car left with open, with who let it go, why, and who was told; and what hands left open. */
     public List<String> leftOpen() {
-        return notes.lastDeparture().stream()
-                .flatMap(departure -> departure.leftOpen(assessment.open(), reader).stream())
+        return Stream.concat(
+                        notes.lastDeparture().stream()
+                                .flatMap(departure -> departure.leftOpen(assessment.open(), reader).stream()),
+                        LeftOpen.of(visit, notes.ticks()).stream().map(open -> open.said(reader)))
                 .map(reader::say)
                 .map(SheetText::line)
                 .toList();
@@ -423,10 +426,16 @@ public final class SheetPage {
         return PhotosSection.of(notes.photosOnSheet(), reader);
     }
 
-    /** Who worked on the car; empty when it is not recorded. */
-    public String technician() {
+    /** What stands under the sheet: who worked on the car, or who entered what stands in it; nobody where neither is known. */
+    public String signed() {
         var technician = visit.card().technician();
-        return technician == null ? "" : name(technician);
+        if (technician != null) {
+            return labels.of("technician-named", "name", name(technician));
+        }
+        var people = notes.people();
+        return people.isEmpty()
+                ? labels.of("technician")
+                : labels.of("entered-by-named", "names", name(String.join(", ", people)));
     }
 
     public String customer() {

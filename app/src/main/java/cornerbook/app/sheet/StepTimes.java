@@ -51,7 +51,9 @@ public final class StepTimes {
         notes.authors()
                 .forEach(author -> Optional.ofNullable(readings.get(author.readingId()))
                         .ifPresent(reading -> take(step(reading), reading.corner(), author.person(), author.madeAt())));
-        notes.ticks().forEach(tick -> step(tick).ifPresent(step -> take(step, null, tick.person(), tick.madeAt())));
+        notes.ticks().stream()
+                .filter(tick -> tick.reason() == null)
+                .forEach(tick -> step(tick).ifPresent(step -> take(step, null, tick.person(), tick.madeAt())));
         new StandingReadings(visit).all().forEach(reading -> worked.add(step(reading)));
     }
 

@@ -144,7 +144,7 @@ function move(outbox, entry, targets, button) {
       }
       await visit.enter(field, entry.written, undefined, entry.person);
     } else if (entry.kind === "tick") {
-      await visit.tick(entry.tick, entry.done, entry.person);
+      await visit.tick(entry.tick, entry.done, entry.person, entry.reason);
     } else {
       await outbox.add({ visit: visit.id, kind: "photo", corner: entry.corner, blob: entry.blob, person: entry.person });
     }
@@ -210,9 +210,10 @@ function named(entry, sheet) {
     return entry.written;
   }
   if (entry.kind === "tick") {
-    const [, at, fastener] = entry.tick.split(".");
-    const label = sheet?.steps.flatMap((step) => step.ticks).find((tick) => tick.key === entry.tick)?.label;
-    const step = label ?? (at ? say("fastener-of", { corner: cornerName(/** @type {bay.Corner} */ (at)), number: fastener }) : entry.tick.toLowerCase().replaceAll("_", " "));
+    const [measure, at, spot] = entry.tick.split(".");
+    const place = sheet?.steps.flatMap(fieldsOf).find((each) => each.measure === measure && (each.corner ?? "") === at && (each.spot ?? "") === spot);
+    const label = sheet?.steps.flatMap((step) => step.ticks).find((tick) => tick.key === entry.tick)?.label ?? (place && [place.corner && cornerName(place.corner), place.label].filter(Boolean).join(" "));
+    const step = label ?? (at && measure === "FASTENER" ? say("fastener-of", { corner: cornerName(/** @type {bay.Corner} */ (at)), number: spot }) : entry.tick.toLowerCase().replaceAll("_", " "));
     return say("ticked", { step, done: entry.done });
   }
   return [corner, say("entry", { kind: entry.kind.replace(" ", "_") })].filter(Boolean).join(" ");

@@ -1,28 +1,10 @@
 // Nothing leaves with an open point unless a named person says why; nor with one that is unsafe unless the customer knows.
 import { h, note } from "./bay-dom.mjs";
+import { leftWords, missingWords, reasonWords } from "./bay-leave.mjs";
 import { person } from "./bay-person.mjs";
 import { cornerName, listed, say, told } from "./bay-words.mjs";
 
 const NAMED = 4;
-
-/**
- * A label inside a sentence.
- *
- * @param {string} label
- */
-const lower = (label) => label.slice(0, 1).toLowerCase() + label.slice(1);
-
-/** @param {bay.Missing} missing */
-function missingWords(missing) {
-  if ("wheels" in missing) {
-    return say(missing.wheels);
-  }
-  if ("tick" in missing) {
-    return lower(missing.tick.label);
-  }
-  const { corner, label } = missing.field;
-  return corner ? `${cornerName(corner)} ${lower(label)}` : lower(label);
-}
 
 /**
  * What was left open; a caution that the sheet has no longer, as the book kept it.
@@ -79,6 +61,7 @@ export function departStep(view) {
     const unfinished = view.steps.map((step) => ({ step, missing: visit.progress(step).missing })).filter(({ missing }) => missing.length > 0);
     missing.replaceChildren(
       ...unfinished.map(({ step, missing: words }) => h("li", {}, h("a", { href: `#${step.id}` }, h("strong", {}, step.title, h("small", {}, say("missing", { n: words.length }))), h("span", {}, listed(words.slice(0, NAMED).map(missingWords)) + (words.length > NAMED ? " …" : ""))))),
+      ...unfinished.flatMap(({ step }) => visit.leftOpen(step)).map((left) => h("li", {}, note("asks", leftWords(left)))),
       ...(unfinished.length === 0 ? [h("li", {}, note("book", say("nothing-missing")))] : []),
     );
     const here = visit.state.onCar.filter((name) => name !== person());
@@ -91,7 +74,7 @@ export function departStep(view) {
         ...points.map((point) => {
           const { key, sentence, corner } = point;
           const step = visit.stepThatCloses(point);
-          const input = h("input", { id: `why.${key}`, type: "text", maxLength: 200, value: typed.get(key) ?? "" });
+          const input = h("input", { id: `why.${key}`, type: "text", maxLength: 200, value: typed.get(key) ?? visit.whyLeftOpen(point, reasonWords) });
           reasons.set(key, input);
           return h("div", { className: "open" }, note("wrong", corner ? `${cornerName(corner)}: ${sentence}` : sentence), step ? h("a", { className: "button quiet", href: `#${step.id}` }, say("go-to", { step: step.title })) : null, h("label", { htmlFor: input.id }, say("close-or-say")), input);
         }),

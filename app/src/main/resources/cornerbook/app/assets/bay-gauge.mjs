@@ -132,16 +132,54 @@ export class GaugeKeys {
   }
 }
 
+/** Finds the tag of a wheel among the keys of a page: a scanner types it and Enter, as fast as a gauge. */
+export class TagKeys {
+  #typed = "";
+  #before = "";
+
+  /**
+   * @param {TypingPace} pace that has heard each key
+   * @param {(typed: string) => boolean} isTag
+   */
+  constructor(pace, isTag) {
+    this.pace = pace;
+    this.isTag = isTag;
+  }
+
+  /**
+   * The tag that ends with this key, and what stood at its place before; nothing while none does.
+   *
+   * @param {string} key
+   * @param {string} text what stands where the key arrives
+   * @returns {{ tag: string, before: string } | undefined}
+   */
+  press(key, text) {
+    if (!this.pace.isFast) {
+      this.#typed = "";
+      this.#before = text;
+    }
+    if (key !== "Enter") {
+      this.#typed += key.length === 1 ? key : "";
+      return undefined;
+    }
+    const tag = this.#typed;
+    this.#typed = "";
+    return tag !== "" && this.isTag(tag) ? { tag, before: this.#before } : undefined;
+  }
+}
+
 /**
  * Looks after the keys of the page. `next` gives the field that a value typed at an element goes to, or nothing; the tray hears a
- * value that has no place key by key, and keeps it.
+ * value that has no place key by key, and keeps it. A tag that a scanner typed anywhere but in a place for tags goes to `scanned`.
  *
  * @param {TypingPace} pace
  * @param {(at: Element) => HTMLInputElement | undefined} next
  * @param {() => bay.Tray} tray
+ * @param {{ isTag: (typed: string) => boolean, scanned: (tag: string) => void }} tags
  */
-export function catchStrayValues(pace, next, tray) {
+export function catchStrayValues(pace, next, tray, { isTag, scanned }) {
   const keys = new GaugeKeys(pace);
+  const tags = new TagKeys(pace, isTag);
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let silence;
   /** @param {string | undefined} value */
@@ -156,6 +194,19 @@ export function catchStrayValues(pace, next, tray) {
     let field;
     const { does, kept, text } = keys.press(event.key, event.timeStamp, textPlace(at) ?? { waits: () => (field = next(at)) !== undefined });
     clearTimeout(silence);
+    const isText = at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement;
+    const found = tags.press(event.key, isText ? at.value : "");
+    if (found && !at.id.startsWith("tag.")) {
+      event.preventDefault();
+      event.stopPropagation();
+      if (isText) {
+        at.value = found.before;
+      }
+      keys.end();
+      tray().hush();
+      scanned(found.tag);
+      return;
+    }
     if (does === "goes to the field") {
       // The key itself then types there.
       field?.focus();

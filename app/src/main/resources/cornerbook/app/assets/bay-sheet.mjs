@@ -2,8 +2,10 @@
 import { departStep } from "./bay-depart.mjs";
 import { Dictation } from "./bay-dictation.mjs";
 import { byId, h, note } from "./bay-dom.mjs";
+import { elsewhere } from "./bay-elsewhere.mjs";
 import { FieldView } from "./bay-field.mjs";
 import { catchStrayValues, follows, TypingPace } from "./bay-gauge.mjs";
+import { leaving } from "./bay-leave.mjs";
 import { odometer } from "./bay-odometer.mjs";
 import { chosen, people, walk } from "./bay-person.mjs";
 import { photos } from "./bay-photo.mjs";
@@ -44,6 +46,7 @@ export class SheetView {
       this.#pace,
       (at) => (document.querySelector("dialog[open]") ? undefined : this.#empty().find((input) => follows(input, at)) ?? this.#atNextCorner(at)),
       () => this.tray,
+      { isTag: (typed) => typed in this.visit.sheet.wheels, scanned: (tag) => this.openSet(tag) },
     );
   }
 
@@ -53,7 +56,7 @@ export class SheetView {
   }
 
   get step() {
-    const id = decodeURIComponent(location.hash.slice(1));
+    const [id = ""] = decodeURIComponent(location.hash.slice(1)).split("/");
     const { steps } = this;
     const step = steps.find((each) => each.id === id) ?? steps[0];
     if (!step) {
@@ -99,7 +102,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), remarks(this, step));
+    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), leaving(this, step), remarks(this, step), elsewhere(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to
@@ -113,6 +116,28 @@ export class SheetView {
     this.update();
     this.focus();
     scrollTo(0, 0);
+  }
+
+  /**
+   * A wheel was scanned, at the rack or on the car: its set is taken, and the hands are at its readings.
+   *
+   * @param {string} tag
+   */
+  openSet(tag) {
+    const set = this.visit.sheet.wheels[tag]?.set;
+    if (set === undefined) {
+      return;
+    }
+    const came = Object.values(this.visit.sheet.arrived).includes(tag);
+    history.pushState(null, "", came ? "#OFF" : "#ON");
+    if (!came && !this.visit.isFitted) {
+      this.visit.takeSet(set);
+    }
+    this.show();
+    const here = this.#views.filter(({ field, input }) => input && this.visit.wheelOf(field) === tag);
+    const first = here.find((view) => !view.isFilled) ?? here[0];
+    first?.input?.focus();
+    first?.element.scrollIntoView({ block: "center" });
   }
 
   /** The hands go on where something is missing. */
@@ -412,7 +437,7 @@ function minded({ words, address }) {
 function openMatters({ matters }) {
   // A sheet that an older server made has none.
   const [first] = matters ?? [];
-  return first ? [h("section", { className: "matters" }, h("h3", {}, say("open-since", { day: first.day })), h("ul", {}, ...matters.map(({ words }) => h("li", {}, words))))] : [];
+  return first ? [h("section", { className: "matters" }, h("h3", {}, say("open-since", { day: first.day })), h("ul", {}, ...matters.map(({ words, day }) => h("li", {}, day === first.day ? words : say("of-day", { day, words })))))] : [];
 }
 
 /**

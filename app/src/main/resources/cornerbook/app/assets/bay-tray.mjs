@@ -28,6 +28,11 @@ export class Tray {
     this.#coming.replaceChildren(note("wrong", say("stray", { value: typed })));
   }
 
+  /** What was being typed was no value. */
+  hush() {
+    this.#coming.replaceChildren();
+  }
+
   /**
    * Takes in a value that has no place, for good.
    *

@@ -152,6 +152,11 @@ export class Visit extends EventTarget {
     return fills.find(({ set }) => set === this.#taken) ?? fills.find((fill) => this.fieldsOutOfStore(fill).some((field) => this.read(field) !== "")) ?? fills.find(({ wheelAt }) => Object.values(wheelAt).some((tag) => planned.includes(tag)));
   }
 
+  /** @param {string} set of which a person said that it goes on, or stays */
+  hasTaken(set) {
+    return this.#taken === set;
+  }
+
   /** @param {string} set which goes on, as a person says */
   takeSet(set) {
     this.#taken = set;
@@ -332,6 +337,54 @@ export class Visit extends EventTarget {
     return check !== undefined && check.done && this.tightenings().every((each) => each.person !== check.person && check.seen?.includes(each.id));
   }
 
+  /**
+   * The name of what is missing; none where only wheels are.
+   *
+   * @param {bay.Missing} missing
+   */
+  #keyOfMissing(missing) {
+    return "tick" in missing ? missing.tick.key : "field" in missing ? this.keyOf(missing.field) : undefined;
+  }
+
+  /**
+   * What is missing in a step and may be left open: nobody has said why yet.
+   *
+   * @param {bay.Step} step
+   */
+  canBeLeft(step) {
+    return this.progress(step).missing.flatMap((missing) => {
+      const key = this.#keyOfMissing(missing);
+      return key === undefined || this.#ticked(key)?.reason ? [] : [{ key, missing }];
+    });
+  }
+
+  /**
+   * What is missing in a step and was left open, with its reason: it stays missing.
+   *
+   * @param {bay.Step} step
+   * @returns {bay.LeftOpen[]}
+   */
+  leftOpen(step) {
+    return this.progress(step).missing.flatMap((missing) => {
+      const key = this.#keyOfMissing(missing);
+      const tick = key === undefined ? undefined : this.#ticked(key);
+      return key !== undefined && tick?.reason ? [{ key, missing, reason: tick.reason, person: tick.person }] : [];
+    });
+  }
+
+  /**
+   * Why the work that a point waits for was left open; empty where nobody said so.
+   *
+   * @param {bay.OpenPoint} point
+   * @param {(reason: string) => string} words
+   */
+  whyLeftOpen({ closedBy }, words) {
+    const place = closedBy?.startsWith(TIGHT) ? `WHEEL_TORQUE.${closedBy.slice(TIGHT.length)}` : closedBy;
+    const step = place === undefined ? undefined : this.sheet.steps.find((each) => each.ticks.some(({ key }) => key === place) || fieldsOf(each).some((field) => `${field.measure}.${field.corner ?? ""}` === place));
+    const left = step && this.leftOpen(step).find(({ missing }) => ("tick" in missing && missing.tick.key === place) || ("field" in missing && `${missing.field.measure}.${missing.field.corner ?? ""}` === place));
+    return left ? words(left.reason) : "";
+  }
+
   get asksSecondCheck() {
     return this.sheet.cautions.some((caution) => caution.key === SECOND_CHECK);
   }
@@ -503,10 +556,12 @@ export class Visit extends EventTarget {
    *
    * @param {string} tick
    * @param {boolean} done
+   * @param {string} [by]
+   * @param {string} [reason] why it is left open, when it is not done
    */
-  tick(tick, done, by = person()) {
+  tick(tick, done, by = person(), reason = "") {
     return this.outbox.add({
-      visit: this.id, kind: "tick", tick, done, person: by, wheel: this.#wheelOfTick(tick), shown: this.#ticked(tick)?.id,
+      visit: this.id, kind: "tick", tick, done, reason: reason || undefined, person: by, wheel: this.#wheelOfTick(tick), shown: this.#ticked(tick)?.id,
       seen: tick === SECOND_CHECK && done ? this.tightenings().map(({ id }) => id) : undefined,
     }, this.here("tick").find((each) => each.tick === tick && each.refused));
   }
@@ -549,7 +604,7 @@ export class Visit extends EventTarget {
   /**
    * Anything else than a reading, a tick or a tool.
    *
-   * @template {"leaving" | "departure" | "state" | "remark" | "declined" | "answer" | "photo" | "photo choice"} K
+   * @template {"move" | "leaving" | "departure" | "state" | "remark" | "declined" | "answer" | "photo" | "photo choice"} K
    * @param {K} kind
    * @param {Omit<bay.MadeOf<K>, "kind" | keyof bay.OfVisit>} values
    */

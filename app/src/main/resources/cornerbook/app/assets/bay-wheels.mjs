@@ -56,7 +56,7 @@ export function wheelsStep(view, step) {
       entry?.refused ? note("wrong", told(entry.refused))
       : entry ? note("here", say("recorded-here"))
       : Object.keys(visit.state.leftOn).length > 0 ? note("book", say("recorded"))
-      : note("", planned(visit).hint),
+      : stay(visit) ? note("asks", say("none-of-season"), " ", planned(visit).hint) : note("", planned(visit).hint),
     );
   });
   const record = () => {
@@ -106,6 +106,17 @@ function planned(visit) {
 }
 
 /**
+ * Whether the wheels that the car came on are filled in for want of any other, and nobody has said that they stay.
+ *
+ * @param {bay.Visit} visit
+ */
+function stay(visit) {
+  const { arrived } = visit.sheet;
+  const set = visit.goingOn()?.set;
+  return Object.values(planned(visit).wheelAt).every((tag) => Object.values(arrived).includes(tag)) && !(set !== undefined && visit.hasTaken(set));
+}
+
+/**
  * The set that goes on, one button with its shelf; its tread, wheel by wheel, before any of them has a corner; then the plan.
  *
  * @param {bay.View} view
@@ -118,7 +129,8 @@ function outOfStore(view, goingOn) {
     const [tag = "", { setName = "", storePlace = "" } = {}] = Object.entries(wheels).find(([, wheel]) => wheel.set === set) ?? [];
     const stays = Object.values(visit.sheet.arrived).includes(tag);
     const button = h("button", { type: "button", className: "tick", onclick: () => visit.takeSet(set) }, say("set-on-shelf", { set: setName, stays, place: stays ? undefined : storePlace || undefined }));
-    button.ariaPressed = String(set === goingOn?.set);
+    // That the wheels stay nobody has said yet.
+    button.ariaPressed = String(set === goingOn?.set && (!stays || visit.hasTaken(set)));
     return button;
   });
   const fields = goingOn ? visit.fieldsOutOfStore(goingOn) : [];

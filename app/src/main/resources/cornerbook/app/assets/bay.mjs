@@ -90,6 +90,9 @@ function askPerson(names) {
       input,
       h("button", { type: "button", className: "main", onclick: () => take(input.value) }, say("begin")),
     );
+    if (names.length === 0) {
+      input.focus();
+    }
   });
 }
 
@@ -151,6 +154,10 @@ async function showVisit(visit, reached, outbox) {
   }
   const view = new SheetView(visit);
   view.show();
+  const [, scanned] = decodeURIComponent(location.hash.slice(1)).split("/");
+  if (scanned) {
+    view.openSet(scanned);
+  }
   byId("who").onclick = () => openPanel(visit.sheet.people, onCar, () => view.focus());
   visit.addEventListener("change", () => {
     onCar = visit.state.onCar;
@@ -184,13 +191,34 @@ async function showList() {
     const sheet = sheetOf(sheets);
     return sheet ? { visit, sheet } : [];
   });
+  /**
+   * The wheel of a visit that this tablet has is shown there, with the tread of its set to be read; any other on its own page.
+   *
+   * @param {string} tag
+   */
+  const openWheel = (tag) => {
+    const visit = kept.find(({ sheet }) => tag in sheet.wheels)?.visit;
+    location.assign(visit ? `/bay/visits/${encodeURIComponent(visit)}#ON/${encodeURIComponent(tag)}` : `/wheels/${encodeURIComponent(tag)}`);
+  };
+  const tag = h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" });
+  // A scanner types wherever the focus stands.
+  document.onkeydown = (event) => {
+    if (event.key.length === 1 && !(event.target instanceof HTMLInputElement) && !event.ctrlKey && !event.metaKey && !event.altKey) {
+      tag.focus();
+    }
+  };
+  /** @param {SubmitEvent} event */
+  const submit = (event) => {
+    event.preventDefault();
+    openWheel(tag.value.trim());
+  };
   byId("car").textContent = say("bay-sheet");
   byId("main").replaceChildren(
     h("h2", {}, say("visits-here")),
     ...(kept.length === 0 ? [note("asks", say("no-visits"))] : []),
     h("ul", { className: "visits" }, ...kept.map(({ visit, sheet }) => h("li", {}, h("a", { className: "button quiet", href: `/bay/visits/${encodeURIComponent(visit)}` }, h("span", {}, sheet.car), ...plate(sheet), h("small", {}, sheet.day))))),
     h("h2", {}, h("label", { htmlFor: "tag" }, say("wheel-tag"))),
-    h("form", { action: "/wheels", className: "row tag" }, h("input", { id: "tag", name: "tag", required: true, maxLength: 60, autocomplete: "off" }), h("button", { type: "submit", className: "quiet" }, say("open-wheel")), scanButton(say("scan"), (text) => location.assign(`/wheels/${encodeURIComponent(text)}`))),
+    h("form", { action: "/wheels", className: "row tag", onsubmit: submit }, tag, h("button", { type: "submit", className: "quiet" }, say("open-wheel")), scanButton(say("scan"), openWheel)),
   );
 }
 

@@ -227,7 +227,7 @@ class ArchitectureTest {
                     "desk.visit.EntryForm",
                     "desk.visit.LeavingForm"),
             "what hands have to do: how much air, which fastener next, where dust is",
-            List.of("bay.BayStates", "bay.BaySteps", "bay.Ticks", "book.visit.ReadingLedger"));
+            List.of("bay.BayStates", "bay.BaySteps", "book.visit.ReadingLedger"));
 
     /** Halls carry what any room says, and name none. */
     @ArchTest

@@ -3,6 +3,8 @@ package cornerbook.app.bay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.app.book.shop.SheetStep;
+import cornerbook.app.book.shop.StepOrder;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
@@ -81,15 +83,15 @@ class BaySheetsTest {
 
     /** Without its wheels a brake is seen and reached; a shop that looks at it through the rims says so. */
     @Test
-    void wheelsComeOffBeforeTheBrakesUnlessTheShopWantsThemFirst() throws Exception {
+    void stepsStandInTheOrderOfTheShopAndEachKindInItsOwn() throws Exception {
         assertThat(order()).startsWith("RECEIVE", "LIFT", "OFF", "BRAKE.LF").endsWith("DEPART");
-        shop.book.rules().putBrakesFirst(true);
-        assertThat(order())
-                .startsWith("RECEIVE", "LIFT", "BRAKE.LF")
-                .containsSubsequence("BRAKE.RR", "PEDAL", "OFF", "ON");
-        assertThat(shop.book.rules().asksSecondCheck()).as("another rule").isFalse();
-        shop.book.rules().putBrakesFirst(false);
-        assertThat(order()).startsWith("RECEIVE", "LIFT", "OFF");
+        var orders = shop.book.stepOrders();
+        orders.put(null, StepOrder.USUAL.moved(SheetStep.BRAKES, true, null));
+        assertThat(order()).startsWith("RECEIVE", "LIFT", "BRAKE.LF").containsSubsequence("BRAKE.RR", "OFF", "PEDAL");
+        orders.put(car.vehicle(), StepOrder.USUAL.moved(SheetStep.BATTERY, true, car.vehicle()));
+        assertThat(order()).startsWith("RECEIVE", "LIFT", "OFF").containsSubsequence("PRESSURE", "BATTERY", "TORQUE");
+        orders.remove(car.vehicle());
+        assertThat(order()).startsWith("RECEIVE", "LIFT", "BRAKE.LF");
     }
 
     private List<String> order() throws Exception {

@@ -3,9 +3,12 @@ package cornerbook.app.bay;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import cornerbook.app.cars.CarLibrary;
 import cornerbook.app.door.Chromium;
+import cornerbook.core.car.CarHistory;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,10 +22,10 @@ class BayWheelsBrowserTest {
     /** Keys without a pause, however busy the machine is. */
     private static final String TYPES_LIKE_A_GAUGE = """
             value => {
-              const at = document.activeElement;
               for (const key of [...value, "Enter"]) {
-                const passes = at.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true, cancelable: true }));
-                if (passes && key.length === 1) {
+                const passes = document.activeElement.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true, cancelable: true }));
+                const at = document.activeElement;
+                if (passes && key.length === 1 && at.setRangeText) {
                   at.setRangeText(key, at.selectionStart, at.selectionEnd, "end");
                   at.dispatchEvent(new InputEvent("input", { bubbles: true }));
                 }
@@ -37,10 +40,12 @@ class BayWheelsBrowserTest {
     private BayShop shop;
 
     private Page page;
+    private String visitId;
 
     @BeforeEach
     void openTheSheet(@TempDir Path folder) {
         var car = BayShop.untouched("demo-08");
+        visitId = car.visits().getLast().id();
         shop = new BayShop(folder, List.of(car));
         var tablet = chromium.newTablet(1180, 820);
         tablet.addInitScript("localStorage.setItem('person', 'Ada')");
@@ -80,6 +85,58 @@ class BayWheelsBrowserTest {
         page.locator("#steps a[href='#OFF']").click();
         page.locator("#steps a[href='#ON']").click();
         assertThat(page.locator("[id='tag.LF']")).hasValue("");
+    }
+
+    /** At the rack: the scanner types wherever the focus stands, and the hands are at the grooves of that wheel. */
+    @Test
+    void aScannedTagOpensItsSetAtItsReadings() {
+        page.locator("#steps a[href='#BRAKE.LF']").click();
+        page.locator("[id='f.PAD_THICKNESS.LF.OUTER']").click();
+        page.evaluate(TYPES_LIKE_A_GAUGE, "08W2");
+        assertThat(page.locator("#main h2").first()).hasText("Wheels on");
+        assertThat(page.locator("section.corner:has(h3:has-text('08W2')) input:focus"))
+                .hasCount(1);
+        page.locator("#steps a[href='#BRAKE.LF']").click();
+        assertThat(page.locator("[id='f.PAD_THICKNESS.LF.OUTER']")).hasValue("");
+        assertThat(page.locator(".tray .stray")).hasCount(0);
+    }
+
+    /** A wheel that is on the car opens where it is read as it comes off. */
+    @Test
+    void aScannedTagOfAWheelOnTheCarOpensThere() {
+        page.evaluate("document.activeElement.blur()");
+        page.evaluate(TYPES_LIKE_A_GAUGE, "08S1");
+        assertThat(page.locator("#main h2").first()).hasText("Wheels off");
+    }
+
+    @Test
+    void aTagScannedInTheListOfVisitsOpensTheVisitOfItsCar() {
+        page.navigate(shop.address("/bay/visits"));
+        assertThat(page.locator("#tag")).isVisible();
+        page.evaluate("document.activeElement.blur()");
+        page.keyboard().type("08W2");
+        page.keyboard().press("Enter");
+        assertThat(page.locator("#main h2").first()).hasText("Wheels on");
+        assertThat(page.locator("section.corner:has(h3:has-text('08W2')) input:focus"))
+                .hasCount(1);
+    }
+
+    /** Where there is no set of the season, the wheels that it came on are filled in, and that is asked about. */
+    @Test
+    void wheelsThatStayForWantOfOthersAreNotFilledInSilently(@TempDir Path another) {
+        var bare = CarLibrary.car(CarLibrary.text("bare-electric-first-visit"));
+        var came = bare.visits().getLast().withLeftOn(Map.of());
+        var first = new CarHistory(bare.vehicle(), bare.customer(), bare.sets(), List.of(came));
+        try (var only = new BayShop(another, List.of(first))) {
+            page.navigate(only.address("/bay/visits/" + bare.visits().getLast().id() + "#ON"));
+            assertThat(page.locator(
+                            ".note.asks", new Page.LocatorOptions().setHasText("No set of this season is in store")))
+                    .isVisible();
+        }
+        page.navigate(shop.address("/bay/visits/" + visitId + "#ON"));
+        assertThat(page.locator(".note", new Page.LocatorOptions().setHasText("Filled in as the wheel plan has")))
+                .not()
+                .hasClass("note asks");
     }
 
     private void stands() {

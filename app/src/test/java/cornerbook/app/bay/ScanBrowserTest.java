@@ -63,7 +63,7 @@ class ScanBrowserTest {
     }
 
     @Test
-    void tagBeforeTheCameraOpensTheWheelWithItsCorners() throws Exception {
+    void tagBeforeTheCameraOpensTheVisitAtTheReadingsOfItsSet() throws Exception {
         hold("08W1");
         Page page = tablet.newPage();
         page.navigate(shop.address("/bay/visits"));
@@ -72,9 +72,11 @@ class ScanBrowserTest {
                 .as("loaded when it is first used")
                 .isZero();
         page.locator("text=Scan").click();
-        page.waitForURL("**/wheels/08W1");
-        assertThat(page.locator("dl")).containsText("Ran last at");
-        assertThat(page.locator("dl")).containsText("Goes to" + planned().get("08W1") + " ");
+        page.waitForURL("**/bay/visits/" + visitId + "#ON");
+        assertThat(page.locator("section.corner:has(h3:has-text('08W1')) input:focus"))
+                .hasCount(1);
+        assertThat(page.locator(".rack h3", new Page.LocatorOptions().setHasText("08W1")))
+                .containsText("goes to " + planned().get("08W1"));
     }
 
     @Test

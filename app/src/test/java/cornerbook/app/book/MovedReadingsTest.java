@@ -72,6 +72,31 @@ class MovedReadingsTest {
     }
 
     @Test
+    void aReadingGoesToTheWheelAtAnotherCornerOfTheSameCar(@TempDir Path folder) {
+        try (var book = Book.open(folder)) {
+            book.records().addCars(List.of(car("wrong")));
+            book.readings().add("wrong-v", List.of(tread("a", 5.1, null)));
+
+            book.readings().move("wrong-v", Set.of("a"), "wrong-v", Corner.RF, MIXED_UP);
+
+            assertThat(book.visits().find("wrong-v").orElseThrow().readings())
+                    .singleElement()
+                    .satisfies(moved -> {
+                        assertThat(moved.corner()).isEqualTo(Corner.RF);
+                        assertThat(moved.wheelTag()).isEqualTo("wrong-RF");
+                    });
+            assertThat(book.visits().listChanges("wrong"))
+                    .singleElement()
+                    .satisfies(change -> assertThat(change.after()).isEqualTo("RF"));
+            var moved = book.visits().find("wrong-v").orElseThrow().readings().getFirst();
+            assertThatThrownBy(
+                            () -> book.readings().move("wrong-v", Set.of(moved.id()), "wrong-v", Corner.RF, MIXED_UP))
+                    .as("it is there")
+                    .isInstanceOf(BookException.class);
+        }
+    }
+
+    @Test
     void whatStandsNoMoreOrHasNoReasonIsNotMoved(@TempDir Path folder) {
         try (var book = Book.open(folder)) {
             book.records().addCars(List.of(car("wrong"), car("right")));

@@ -132,7 +132,8 @@ public final class Notes {
                 !done || random.nextBoolean(),
                 ofWheel ? List.of() : List.of(new UUID(0, place).toString(), new UUID(1, place).toString()),
                 person(),
-                at(random.nextInt(5)));
+                at(random.nextInt(5)),
+                done || random.nextBoolean() ? null : "NO_TIME");
     }
 
     /** Of one topic several, out of the order of the clocks. */

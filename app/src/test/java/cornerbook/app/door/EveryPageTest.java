@@ -55,6 +55,7 @@ class EveryPageTest {
                 "/wheels/08W1",
                 "/bench",
                 "/shop",
+                Links.stepOrder(),
                 "/shop/tools",
                 Links.DEVICES,
                 Links.PAIR,

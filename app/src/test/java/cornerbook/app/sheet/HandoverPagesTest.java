@@ -8,6 +8,7 @@ import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.cars.CarLibrary;
+import cornerbook.app.desk.asked.Slot;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.JobCard;
@@ -100,6 +101,23 @@ class HandoverPagesTest {
                 .doesNotContain("Draft", "VIN", "Cautions");
     }
 
+    /** A tablet knows who works on it; the desk's field for the technician stays empty where nobody is asked. */
+    @Test
+    void whoEnteredIsNamedWhereNoTechnicianIs() throws IOException {
+        var base = SheetCars.finished();
+        var card = base.visit().card();
+        var nobody = SheetCars.ofVisit(
+                base,
+                base.visit()
+                        .withCard(new JobCard(null, card.workDone(), card.notes(), card.nextVisitDue(), card.tools())));
+        var pages = pages(nobody, handedOver(nobody), TORONTO);
+        assertThat(pages.getLast()).contains("Entered by", "Ada, Bo").doesNotContain("Technician");
+        assertThat(String.join(" ", pages)).contains("Entered by: Ada, Bo");
+        assertThat(pages(nobody, VisitNotes.NONE, TORONTO).getLast())
+                .contains("Technician")
+                .doesNotContain("Entered by");
+    }
+
     @Test
     void theRecordHasFoundAndLeftSideBySide() throws IOException {
         var assessment = SheetCars.finished();
@@ -110,8 +128,7 @@ class HandoverPagesTest {
                 .contains("LF 02W3, 205/55R16 7.3 / 7.1 / 7.2 mm, 16 Apr 2026 7.2 / 7.2 / 7.2 mm – 246 kPa 121 N·m")
                 .contains("came off LF 02S3, 205/55R16 6.3 / 6.3 / 6.2 mm, 16 Apr 2026 5.1 / 5.2 / 5.1 mm 217 kPa – –")
                 .contains(
-                        "Wheel torque asked by the manufacturer: 120 N·m. Wrench W-2, Old wrench (invented), to be set to"
-                                + " 120 N·m for it; its calibration is due 11 Oct 2026.")
+                        "Wheel torque asked by the manufacturer: 120 N·m. Wrench W-2, Old wrench (invented), to be set to 120 N·m for it; its calibration is due 11 Oct 2026.")
                 .contains("RR 6.4 / 8.3 mm as found seized / free free seized 25.45 mm as found")
                 .contains("Never hang a caliper by its hose")
                 .contains("vehicle's specification; house rule");
@@ -148,8 +165,7 @@ class HandoverPagesTest {
         var notes = notes(assessment, List.of(), List.of(departure()), List.of(no, yes, after));
         assertThat(pages(assessment, notes, TORONTO).getFirst())
                 .contains(
-                        "Not wanted by the customer Order new tyres. The summer set Declined by Mme Ardent, 20 Nov 2026,"
-                                + " 08:05; written down by Ada")
+                        "Not wanted by the customer Order new tyres. The summer set Declined by Mme Ardent, 20 Nov 2026, 08:05; written down by Ada")
                 .doesNotContain("Free the pads");
     }
 
@@ -291,11 +307,32 @@ class HandoverPagesTest {
     @Test
     void afterTheShopsOwnDriveTheCustomerIsNotAskedToDriveItAgain() throws IOException {
         var assessment = SheetCars.finished();
-        var driven = new WorkTick("t1", WorkTick.BURNISHED, null, true, true, List.of(), "Bo", BEGUN);
+        var driven = new WorkTick("t1", WorkTick.BURNISHED, null, true, true, List.of(), "Bo", BEGUN, null);
         assertThat(pages(assessment, notes(assessment, List.of(driven), List.of(departure()), List.of()), TORONTO)
                         .getFirst())
                 .contains("After the work on the brakes: we have driven the stops that bed them in.")
                 .doesNotContain("slow moderately");
+    }
+
+    /** In the customer's language, whoever said it in whatever language; what was read since is not open. */
+    @Test
+    void whatHandsLeftOpenStandsOnTheSheetWithItsReason() throws IOException {
+        var assessment = SheetCars.finished();
+        var left = leftOpen("BATTERY_CAPACITY...", "TOOL_MISSING");
+        assertThat(pages(assessment, notes(assessment, List.of(left), List.of(departure()), List.of()), TORONTO)
+                        .getFirst())
+                .contains(
+                        "The car left with this open",
+                        "Left open by Bo: Capacity by discharge: not done. A tool is missing.");
+        var read = assessment.visit().readings().getFirst();
+        var done = leftOpen(new Slot(read.measure(), read.corner(), read.wheelTag(), read.spot()).key(), "NO_TIME");
+        assertThat(pages(assessment, notes(assessment, List.of(done), List.of(departure()), List.of()), TORONTO)
+                        .getFirst())
+                .doesNotContain("Left open by Bo");
+    }
+
+    private static WorkTick leftOpen(String what, String reason) {
+        return new WorkTick("t1", what, null, false, true, List.of(), "Bo", BEGUN, reason);
     }
 
     @Test

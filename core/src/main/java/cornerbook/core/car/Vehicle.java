@@ -49,6 +49,16 @@ public record Vehicle(
         return front.brake().electricParkingBrake() || rear.brake().electricParkingBrake();
     }
 
+    /** How many nuts or bolts hold each wheel; 0 where nobody has looked it up. */
+    public int fastenerCount() {
+        return fastener == null ? 0 : fastener.count();
+    }
+
+    /** Whether an axle is known to have shoes, in a drum or inside its discs: they are only seen with the wheel off. */
+    public boolean hasShoes() {
+        return hasParkingShoes() || front.brake().hasDrum() || rear.brake().hasDrum();
+    }
+
     /** Whether shoes inside the discs of an axle hold it when it stands, as its data say. */
     public boolean hasParkingShoes() {
         return front.hasParkingShoes() || rear.hasParkingShoes();

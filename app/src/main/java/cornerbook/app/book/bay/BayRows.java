@@ -33,6 +33,7 @@ public final class BayRows {
                 .set("wheel_tag", tick.wheelTag())
                 .set("done", tick.done())
                 .set("counts", tick.counts())
+                .set("reason", tick.reason())
                 .insertOnce(handle);
         if (added) {
             tick.seen().stream().distinct().forEach(seenId -> new TableRow("work_tick_seen")

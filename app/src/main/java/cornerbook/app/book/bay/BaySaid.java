@@ -1,5 +1,7 @@
 package cornerbook.app.book.bay;
 
+import cornerbook.core.car.MeasureAt;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Said;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +22,15 @@ public interface BaySaid extends Said {
 
     /** Why a reading replaces the one that stood there. */
     record Chosen(String taker, String person) implements BaySaid {}
+
+    /** A step that was left open, by its name on the bay sheet. */
+    record NotTicked(String step) implements BaySaid {}
+
+    /** A reading that was left open. */
+    record NotRead(
+            MeasureAt measure,
+            @Nullable Corner corner,
+            @Nullable String wheel) implements BaySaid {}
 
     /**
      * What was open when the car was handed over.

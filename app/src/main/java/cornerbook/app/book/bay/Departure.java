@@ -61,7 +61,7 @@ public record Departure(
     }
 
     /** As a sentence among others, whether or not it was typed with its stop. */
-    private static String ended(String words) {
+    static String ended(String words) {
         return words.isEmpty() || ".!?…".indexOf(words.charAt(words.length() - 1)) >= 0 ? words : words + ".";
     }
 

@@ -16,6 +16,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** Keeps the photos of visits with a SHA-256 of each. */
@@ -50,7 +51,7 @@ public final class PhotoLedger {
     public Arrival choose(String visitId, String photoId, Subject.@Nullable Part part, boolean onSheet) {
         return store.write(handle -> {
             int changed = handle.execute(
-                    "update photo set part = ?, on_sheet = ? where id = ? and visit_id = ?",
+                    "update photo set part = ?, on_sheet = ? where id = ? and visit_id = ? and moved_to is null",
                     part == null ? null : part.name(),
                     onSheet ? 1 : 0,
                     photoId,
@@ -62,10 +63,39 @@ public final class PhotoLedger {
         });
     }
 
-    /** The photos of a visit, earliest first. */
+    /**
+     * A photo goes to the corner or the car that it shows; where it was it is kept, struck.
+     *
+     * @param corner null when it shows no single corner
+     * @throws BookException when the visit has no such photo
+     */
+    public void move(String visitId, String photoId, String toVisitId, @Nullable Corner corner) {
+        store.write(handle -> {
+            new CarLedger(within(handle)).requireVisit(toVisitId);
+            var moved = UUID.randomUUID().toString();
+            handle.execute(
+                    "insert into photo (id, visit_id, corner, part, person, made_at, on_sheet, sha256, jpeg) select ?, ?, ?, part, person, made_at, on_sheet, sha256, jpeg from photo where id = ? and visit_id = ? and moved_to is null",
+                    moved,
+                    toVisitId,
+                    corner == null ? null : corner.name(),
+                    photoId,
+                    visitId);
+            if (handle.execute(
+                            "update photo set moved_to = ? where id = ? and visit_id = ? and moved_to is null",
+                            moved,
+                            photoId,
+                            visitId)
+                    == 0) {
+                throw new BookException(new PhotoSaid.NoPhoto(photoId));
+            }
+            return moved;
+        });
+    }
+
+    /** The photos of a visit, earliest first; none that was moved elsewhere. */
     public List<Photo> list(String visitId) {
         return store.read(handle -> handle.select(
-                        "select id, corner, part, person, made_at, on_sheet from photo where visit_id = ? order by made_at, id",
+                        "select id, corner, part, person, made_at, on_sheet from photo where visit_id = ? and moved_to is null order by made_at, id",
                         visitId)
                 .map((row, context) -> photo(row))
                 .list());
@@ -74,7 +104,7 @@ public final class PhotoLedger {
     /** The same with their content. */
     public List<KeptPhoto> listKept(String visitId) {
         return store.read(handle -> handle.select(
-                        "select * from photo where visit_id = ? order by made_at, id", visitId)
+                        "select * from photo where visit_id = ? and moved_to is null order by made_at, id", visitId)
                 .map((row, context) -> new KeptPhoto(photo(row), new Jpeg(row.getBytes("jpeg"))))
                 .list());
     }

@@ -10,7 +10,9 @@ import cornerbook.app.book.work.Remark;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.release.OpenPoint;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * All that was entered at one visit beside its readings, earliest first.
@@ -51,6 +53,19 @@ public record VisitNotes(
     /** Those that a person chose for the hand-over sheet. */
     public List<KeptPhoto> photosOnSheet() {
         return photos.stream().filter(kept -> kept.photo().onSheet()).toList();
+    }
+
+    /** Who entered anything, in the order in which they first did. */
+    public List<String> people() {
+        var entered = Stream.of(
+                        authors.stream().map(each -> Map.entry(each.madeAt(), each.person())),
+                        ticks.stream().map(each -> Map.entry(each.madeAt(), each.person())),
+                        departures.stream().map(each -> Map.entry(each.madeAt(), each.person())))
+                .flatMap(each -> each);
+        return entered.sorted(Map.Entry.comparingByKey())
+                .map(Map.Entry::getValue)
+                .distinct()
+                .toList();
     }
 
     /** What stands written on a topic. */

@@ -5,7 +5,6 @@ import cornerbook.app.book.store.Transactions;
 /** What the shop asks for beyond what everybody does. */
 public final class ShopRules {
     private static final String SECOND_CHECK = "SECOND_CHECK";
-    private static final String BRAKES_FIRST = "BRAKES_FIRST";
 
     private final Transactions store;
 
@@ -20,15 +19,6 @@ public final class ShopRules {
 
     public void askSecondCheck(boolean asked) {
         set(SECOND_CHECK, asked);
-    }
-
-    /** Whether the brakes are looked at before the wheels come off and are measured; else after. */
-    public boolean putsBrakesFirst() {
-        return holds(BRAKES_FIRST);
-    }
-
-    public void putBrakesFirst(boolean first) {
-        set(BRAKES_FIRST, first);
     }
 
     private boolean holds(String rule) {

@@ -11,22 +11,24 @@ import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
-/** Readings that go from a visit of the wrong car to one of the right car. Runs inside the caller's transaction. */
+/** Readings that go from the wrong corner or the visit of the wrong car to the right one. Runs inside the caller's transaction. */
 final class MovedReadings {
     private MovedReadings() {}
 
     /**
-     * A reading as it is at the right car: born anew there, for nothing that was measured is changed.
+     * A reading as it is in its right place: born anew there, for nothing that was measured is changed.
      *
      * @param right the visit of the right car
      * @param wrong the visit that it was entered at
+     * @param corner the right one; null where it is the one that the reading names
      */
-    static Reading at(Visit right, Visit wrong, Reading reading) {
+    static Reading at(Visit right, Visit wrong, Reading reading, @Nullable Corner corner) {
+        var there = corner == null ? reading.corner() : corner;
         return new Reading(
                 UUID.randomUUID().toString(),
                 reading.measure(),
-                reading.corner(),
-                wheel(right, wrong, reading),
+                there,
+                wheel(right, wrong, reading, there),
                 reading.spot(),
                 reading.value(),
                 reading.asWritten(),
@@ -34,16 +36,16 @@ final class MovedReadings {
                 null);
     }
 
-    private static @Nullable String wheel(Visit right, Visit wrong, Reading reading) {
+    private static @Nullable String wheel(Visit right, Visit wrong, Reading reading, @Nullable Corner goal) {
         var tag = reading.wheelTag();
         var corner = reading.corner();
-        if (tag == null || corner == null) {
+        if (tag == null || corner == null || goal == null) {
             return null;
         }
         Map<Corner, String> wheelAt = tag.equals(wrong.arrivedOn().get(corner)) ? right.arrivedOn() : right.leftOn();
-        var there = wheelAt.get(corner);
+        var there = wheelAt.get(goal);
         if (there == null) {
-            throw new BookException(new VisitSaid.NoWheelThere(corner));
+            throw new BookException(new VisitSaid.NoWheelThere(goal));
         }
         return there;
     }

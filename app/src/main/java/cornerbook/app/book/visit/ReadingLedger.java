@@ -13,6 +13,7 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
+import cornerbook.core.corner.Corner;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +22,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /** What was measured and seen at visits. Readings are only added. */
 public final class ReadingLedger {
@@ -65,6 +67,17 @@ public final class ReadingLedger {
      * @throws BookException when one of them stands no more, or cannot be of the other car
      */
     public void move(String visitId, Set<String> readingIds, String toVisitId, Because because) {
+        move(visitId, readingIds, toVisitId, null, because);
+    }
+
+    /**
+     * The same to another corner, of the same car or of another.
+     *
+     * @param corner null where each stays at its own
+     * @throws BookException when one of them stands no more, is there already, or cannot be there
+     */
+    public void move(
+            String visitId, Set<String> readingIds, String toVisitId, @Nullable Corner corner, Because because) {
         store.write(handle -> {
             var cars = new CarLedger(within(handle));
             var wrong = cars.getOfVisit(visitId);
@@ -79,14 +92,23 @@ public final class ReadingLedger {
             }
             var changes = new VisitChanges(handle, wrong.vehicle().id());
             for (var reading : readings) {
-                var moved = MovedReadings.at(right.getVisit(toVisitId), visit, reading);
+                boolean sameCorner = corner == null || corner == reading.corner();
+                if (visitId.equals(toVisitId) && (sameCorner || reading.corner() == null)) {
+                    throw new BookException(new VisitSaid.NoOtherPlace());
+                }
+                var moved = MovedReadings.at(
+                        right.getVisit(toVisitId), visit, reading, reading.corner() == null ? null : corner);
                 add(handle, cars.getOfVisit(toVisitId), toVisitId, List.of(moved));
                 MovedReadings.strike(handle, visit, reading, moved);
                 changes.keepChanged(
                         visitId,
                         VisitValue.READING,
                         VisitValue.write(reading),
-                        right.vehicle().plate(),
+                        VisitValue.place(
+                                corner,
+                                visitId.equals(toVisitId)
+                                        ? null
+                                        : right.vehicle().plate()),
                         because);
             }
             new CarWriter(handle).countChange(visitId);

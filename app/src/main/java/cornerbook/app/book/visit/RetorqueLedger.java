@@ -20,6 +20,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /** Keeps the re-torques: open until recorded, or until the wheels are touched again and a new one supersedes them. */
 public final class RetorqueLedger {
@@ -182,6 +183,44 @@ public final class RetorqueLedger {
         store.write(handle -> record(handle, visitId, date, odometerKm, torqueNm));
     }
 
+    /**
+     * The wheels were tightened again to the torque that is asked for; the odometer is not known.
+     *
+     * @throws BookException when none is open, or the day is before that of the visit
+     */
+    public void confirm(String visitId, LocalDate date) {
+        store.write(handle -> {
+            var visit = new CarLedger(within(handle)).getOfVisit(visitId).getVisit(visitId);
+            if (date.isBefore(visit.date())) {
+                throw tooEarly(date, visit.odometerKm(), visit);
+            }
+            return keep(handle, visitId, date, null, null);
+        });
+    }
+
+    /** Those that were confirmed on a day without figures, by the visit. */
+    public List<ConfirmedRetorque> listConfirmed(LocalDate date) {
+        return store.read(handle -> handle.select("""
+            select retorque.visit_id, vehicle.name, vehicle.plate
+            from retorque
+                join visit on visit.id = retorque.visit_id
+                join vehicle on vehicle.id = visit.vehicle_id
+            where visit.cancelled = 0 and recorded_date = ? and recorded_torque_nm is null
+            order by vehicle.name
+            """, date.toString())
+                .map((row, context) ->
+                        new ConfirmedRetorque(row.getString("visit_id"), row.getString("name"), row.getString("plate")))
+                .list());
+    }
+
+    /** It was confirmed by mistake on that day, and is due as before. */
+    public void takeBack(String visitId, LocalDate date) {
+        store.write(handle -> handle.execute(
+                "update retorque set recorded_date = null where visit_id = ? and recorded_date = ? and recorded_torque_nm is null",
+                visitId,
+                date.toString()));
+    }
+
     private static int record(Handle handle, String visitId, LocalDate date, double odometerKm, double torqueNm) {
         var history = new CarLedger(within(handle)).getOfVisit(visitId);
         var visit = history.getVisit(visitId);
@@ -189,13 +228,22 @@ public final class RetorqueLedger {
                 .filter(later -> later.date().isAfter(visit.date()))
                 .anyMatch(later -> Mileage.replacedOdometerKm(later).isPresent());
         if (date.isBefore(visit.date()) || (odometerKm < visit.odometerKm() && !replaced)) {
-            throw new BookException(new VisitSaid.RetorqueTooEarly(
-                    date, Amount.of(odometerKm, "km"), visit.date(), Amount.of(visit.odometerKm(), "km")));
+            throw tooEarly(date, odometerKm, visit);
         }
         if (!(torqueNm > 0 && torqueNm <= MOST_TORQUE_NM)) {
             throw new BookException(new VisitSaid.RetorqueOutOfRange(
                     Amount.exact(torqueNm, "N·m"), Amount.of(0, "N·m"), Amount.of(MOST_TORQUE_NM, "N·m")));
         }
+        return keep(handle, visitId, date, odometerKm, torqueNm);
+    }
+
+    private static BookException tooEarly(LocalDate date, double odometerKm, Visit visit) {
+        return new BookException(new VisitSaid.RetorqueTooEarly(
+                date, Amount.of(odometerKm, "km"), visit.date(), Amount.of(visit.odometerKm(), "km")));
+    }
+
+    private static int keep(
+            Handle handle, String visitId, LocalDate date, @Nullable Double odometerKm, @Nullable Double torqueNm) {
         int changed = handle.execute(
                 "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ? where visit_id = ? and recorded_date is null and superseded_by is null",
                 date.toString(),

@@ -30,7 +30,7 @@ public final class VisitChanges {
     }
 
     /** Whether an entry of a tablet is in the book already. */
-    boolean has(Because because) {
+    public boolean has(Because because) {
         return because.entryId() != null
                 && handle.select("select 1 from visit_change where entry_id = ?", because.entryId())
                         .mapTo(Integer.class)
@@ -119,7 +119,8 @@ public final class VisitChanges {
         }
     }
 
-    void keepChanged(String visitId, VisitValue value, String was, String now, Because because) {
+    /** Keeps what stood in one place, and where it stands since. */
+    public void keepChanged(String visitId, VisitValue value, String was, String now, Because because) {
         if (!was.equals(now)) {
             if (because.reason().isBlank()) {
                 throw new BookException(new VisitSaid.NoReason());

@@ -23,6 +23,14 @@ public interface VisitSaid extends Said {
      */
     record ReadAt(@Nullable Corner corner, MeasureAt what, String written) implements VisitSaid {}
 
+    record FastenerAt(Corner corner, String number) implements VisitSaid {}
+
+    /** A step by its name on the bay sheet. */
+    record StepTicked(String step) implements VisitSaid {}
+
+    /** It was to be moved to where it is. */
+    record NoOtherPlace() implements VisitSaid {}
+
     record PutRightMeanwhile() implements VisitSaid {}
 
     record ReadingElsewhere(String reading) implements VisitSaid {}

@@ -19,9 +19,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** A value of a visit that can be put right. */
-enum VisitValue implements Said {
+public enum VisitValue implements Said {
     DATE {
         @Override
         String write(Visit visit) {
@@ -68,7 +69,7 @@ enum VisitValue implements Said {
             return wheels(visit.leftOn());
         }
     },
-    /** A reading that was taken at the wrong car, and the plate of the right one that it stands at since. */
+    /** A reading that was entered in the wrong place, and the corner or the plate where it stands since. */
     READING {
         @Override
         String write(Visit visit) {
@@ -79,13 +80,43 @@ enum VisitValue implements Said {
         Said read(String written) {
             var parts = written.split(" ", 4);
             return parts.length < 4
-                    ? Said.verbatim(written)
+                    ? cornerOr(written)
                     : new VisitSaid.ReadAt(
                             parts[1].equals(NOTHING) ? null : Corner.valueOf(parts[1]),
                             new MeasureAt(
                                     Measure.valueOf(parts[0]),
                                     parts[2].equals(NOTHING) ? null : Spot.valueOf(parts[2])),
                             parts[3]);
+        }
+    },
+    /** A tick in the wrong place, by the name of its step, and the corner or the plate where it stands since. */
+    TICK {
+        @Override
+        String write(Visit visit) {
+            return NOTHING;
+        }
+
+        @Override
+        Said read(String written) {
+            if (!written.startsWith(STEP)) {
+                return cornerOr(written);
+            }
+            var parts = written.substring(STEP.length()).split("\\.");
+            return parts.length == 3
+                    ? new VisitSaid.FastenerAt(Corner.valueOf(parts[1]), parts[2])
+                    : new VisitSaid.StepTicked(parts[0]);
+        }
+    },
+    /** A photo in the wrong place, by its corner, and the corner or the plate where it stands since. */
+    PHOTO {
+        @Override
+        String write(Visit visit) {
+            return NOTHING;
+        }
+
+        @Override
+        Said read(String written) {
+            return cornerOr(written);
         }
     },
     /** Whether the visit counts; a visit that is in a history does. */
@@ -109,6 +140,9 @@ enum VisitValue implements Said {
             return name().toLowerCase(Locale.ROOT);
         }
     }
+
+    /** Begins what a change keeps of a tick; its name follows. */
+    private static final String STEP = "step ";
 
     /** What stands in the place of what was not known. */
     private static final String NOTHING = "–";
@@ -148,6 +182,24 @@ enum VisitValue implements Said {
                         reading.corner() == null ? NOTHING : reading.corner().name(),
                         reading.spot() == null ? NOTHING : reading.spot().name(),
                         reading.asWritten());
+    }
+
+    /** A tick as {@link #TICK} keeps it. */
+    public static String ofTick(String tick) {
+        return STEP + tick;
+    }
+
+    /** As a change keeps the place where something stands since: the corner of the same car, or the plate of another. */
+    public static String place(@Nullable Corner corner, @Nullable String plate) {
+        return plate != null ? plate : corner == null ? NOTHING : corner.name();
+    }
+
+    private static boolean isCorner(String written) {
+        return Arrays.stream(Corner.values()).map(Corner::name).anyMatch(written::equals);
+    }
+
+    private static Said cornerOr(String written) {
+        return isCorner(written) ? Corner.valueOf(written) : Said.verbatim(written);
     }
 
     private static String wheels(Map<Corner, String> wheelAt) {

@@ -72,6 +72,14 @@ public final class StandingTicks {
         return Corner.valueOf(tick.tick().substring(WorkTick.FASTENER.length()).replaceFirst("\\..*", ""));
     }
 
+    /** What is left open, in the order in which it was first said; whether it was read since is not looked at. */
+    public List<WorkTick> leftOpen() {
+        return inForce.values().stream()
+                .map(List::getLast)
+                .filter(tick -> tick.reason() != null)
+                .toList();
+    }
+
     /** Where every fastener of the wheel is ticked. */
     public Set<Corner> tightened(int fastenerCount, Map<Corner, String> wheelAt) {
         var done = on(wheelAt).stream()

@@ -18,6 +18,7 @@ public final class TickRow {
                 row.getInt("counts") == 1,
                 seen,
                 row.getString("person"),
-                EntryRow.madeAt(row));
+                EntryRow.madeAt(row),
+                row.getString("reason"));
     }
 }

@@ -5,14 +5,15 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A step of the work that was ticked, or whose tick was taken back.
+ * A step of the work that was ticked, or whose tick was taken back; or a step or the place of a reading that was left open.
  *
  * @param id unique in the book, born at the tablet
- * @param tick which step, as the bay sheet names it
+ * @param tick which step, as the bay sheet names it; or the place of a reading
  * @param wheelTag the wheel whose fastener it is; null for every other step
  * @param counts false for a tick that was made without knowing that the step had been taken back: not done stands
  * @param seen ids of the ticks and readings that a check was made of
  * @param madeAt by the tablet's clock, which decides nothing
+ * @param reason why it is left open, by the name of one that tablets know or in a person's own words; null where it is not
  */
 public record WorkTick(
         String id,
@@ -22,7 +23,8 @@ public record WorkTick(
         boolean counts,
         List<String> seen,
         String person,
-        Instant madeAt) {
+        Instant madeAt,
+        @Nullable String reason) {
     /** Begins the name of a fastener's tick; corner and number follow. */
     public static final String FASTENER = "FASTENER.";
 
@@ -39,9 +41,12 @@ public record WorkTick(
 
     public WorkTick {
         seen = List.copyOf(seen);
+        if (done && reason != null) {
+            throw new IllegalArgumentException("%s is done, expected no reason to leave it open".formatted(tick));
+        }
     }
 
     public WorkTick counting(boolean now) {
-        return new WorkTick(id, tick, wheelTag, done, now, seen, person, madeAt);
+        return new WorkTick(id, tick, wheelTag, done, now, seen, person, madeAt, reason);
     }
 }

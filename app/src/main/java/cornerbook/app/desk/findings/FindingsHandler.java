@@ -1,5 +1,6 @@
 package cornerbook.app.desk.findings;
 
+import cornerbook.app.book.bay.LeftOpen;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
@@ -41,7 +42,12 @@ public final class FindingsHandler {
                 () -> new Pages.View(
                         200,
                         "desk/findings/findings",
-                        new FindingsPage(desk.assess(open), photos, notes.declined(), notes.departure())));
+                        new FindingsPage(
+                                desk.assess(open),
+                                photos,
+                                notes.declined(),
+                                LeftOpen.of(open.visit(), notes.ticks()),
+                                notes.departure())));
     }
 
     public void sendSheet(ServerRequest request, ServerResponse response) {

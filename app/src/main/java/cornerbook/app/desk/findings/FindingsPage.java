@@ -1,6 +1,7 @@
 package cornerbook.app.desk.findings;
 
 import cornerbook.app.book.bay.Departure;
+import cornerbook.app.book.bay.LeftOpen;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.desk.Links;
@@ -44,9 +45,15 @@ import java.util.stream.Stream;
 /**
  * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
  * on the car. What a wheel's pattern of wear says stands with its set.
+ *
+ * @param left what hands left open, with their reasons
  */
 public record FindingsPage(
-        Assessment assessment, List<Photo> photos, List<Declined> declined, Optional<Departure> departure) {
+        Assessment assessment,
+        List<Photo> photos,
+        List<Declined> declined,
+        List<LeftOpen> left,
+        Optional<Departure> departure) {
     /** What is seen at one brake has most often one cause. */
     private static final Set<Subject.Part> BRAKE = EnumSet.of(
             Subject.Part.PAD,
@@ -60,10 +67,11 @@ public record FindingsPage(
     public FindingsPage {
         photos = List.copyOf(photos);
         declined = List.copyOf(declined);
+        left = List.copyOf(left);
     }
 
     FindingsPage(Assessment assessment) {
-        this(assessment, List.of(), List.of(), Optional.empty());
+        this(assessment, List.of(), List.of(), List.of(), Optional.empty());
     }
 
     /** What keeps the car from leaving, or with what nobody let it leave. */
@@ -71,11 +79,12 @@ public record FindingsPage(
         return departure.map(gone -> gone.unanswered(assessment.open())).orElse(assessment.open());
     }
 
-    /** What it left with, who let it go, and why. */
+    /** What it left with, who let it go, and why; and what hands left open. */
     public List<Said> leftOpen() {
-        return departure
-                .map(gone -> gone.leftOpen(assessment.open(), Told.reader()))
-                .orElse(List.of());
+        return Stream.concat(
+                        departure.stream().flatMap(gone -> gone.leftOpen(assessment.open(), Told.reader()).stream()),
+                        left.stream().map(open -> open.said(Told.reader())))
+                .toList();
     }
 
     /**

@@ -19,24 +19,16 @@ public final class ShopHandler {
     }
 
     public void show(ServerRequest request, ServerResponse response) {
-        pages.send(response, 200, "desk/shop/shop", new ShopPage(rules.asksSecondCheck(), rules.putsBrakesFirst()));
+        pages.send(response, 200, "desk/shop/shop", new ShopPage(rules.asksSecondCheck()));
     }
 
     public void save(ServerRequest request, ServerResponse response) {
-        var form = Form.read(request);
-        if (form.has("brakes-first")) {
-            rules.putBrakesFirst(yes(form, "brakes-first", new ShopSaid.OrderNotUnderstood()));
-        } else {
-            rules.askSecondCheck(yes(form, "second-check", new ShopSaid.SecondCheckNotUnderstood()));
-        }
+        rules.askSecondCheck(
+                switch (Form.read(request).get("second-check")) {
+                    case "yes" -> true;
+                    case "no" -> false;
+                    default -> throw new PageException(400, new ShopSaid.SecondCheckNotUnderstood());
+                });
         Pages.redirect(response, "/shop");
-    }
-
-    private static boolean yes(Form form, String name, ShopSaid otherwise) {
-        return switch (form.get(name)) {
-            case "yes" -> true;
-            case "no" -> false;
-            default -> throw new PageException(400, otherwise);
-        };
     }
 }

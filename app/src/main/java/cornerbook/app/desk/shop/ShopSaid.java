@@ -6,7 +6,9 @@ import cornerbook.core.say.Said;
 sealed interface ShopSaid extends Said {
     record SecondCheckNotUnderstood() implements ShopSaid {}
 
-    record OrderNotUnderstood() implements ShopSaid {}
+    record StepNotUnderstood() implements ShopSaid {}
+
+    record NoSuchCar(String car) implements ShopSaid {}
 
     /** A temperature was left out. */
     record Missing(Said what) implements ShopSaid {}

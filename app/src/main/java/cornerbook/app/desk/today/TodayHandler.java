@@ -56,6 +56,7 @@ public final class TodayHandler {
                                 .filter(open -> !open.contact().declined())
                                 .map(this::again)
                                 .toList(),
+                        desk.book().retorques().listConfirmed(today),
                         new Cars(query, cars, from, found.all(), found.near()),
                         BrakeDust.ofWeek(desk.book(), date)));
     }
@@ -83,6 +84,23 @@ public final class TodayHandler {
                             answer,
                             Caller.current().tablet().map(TabletAtWork::person).orElse(""),
                             desk.now());
+        } catch (BookException e) {
+            throw new PageException(409, e.said());
+        }
+        Pages.redirect(response, "/#retorques");
+    }
+
+    /** The wheels were tightened again to the torque that is asked for, or that was said by mistake today. */
+    public void confirmRetorque(ServerRequest request, ServerResponse response) {
+        var visitId = Pages.pathValue(request, "id");
+        var typed = Form.read(request);
+        desk.getVisit(visitId);
+        try {
+            if (typed.has("taken-back")) {
+                desk.book().retorques().takeBack(visitId, desk.today());
+            } else {
+                desk.book().retorques().confirm(visitId, desk.today());
+            }
         } catch (BookException e) {
             throw new PageException(409, e.said());
         }

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.today;
 
 import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.visit.ConfirmedRetorque;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.desk.BrakeDust;
@@ -17,10 +18,17 @@ import org.jspecify.annotations.Nullable;
  * @param dust of the week of the day shown
  */
 public record TodayPage(
-        LocalDate today, LocalDate date, List<VisitSummary> visits, List<Again> retorques, Cars cars, BrakeDust dust) {
+        LocalDate today,
+        LocalDate date,
+        List<VisitSummary> visits,
+        List<Again> retorques,
+        List<ConfirmedRetorque> confirmed,
+        Cars cars,
+        BrakeDust dust) {
     public TodayPage {
         visits = List.copyOf(visits);
         retorques = List.copyOf(retorques);
+        confirmed = List.copyOf(confirmed);
     }
 
     /**

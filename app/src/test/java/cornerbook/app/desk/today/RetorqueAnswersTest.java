@@ -58,6 +58,35 @@ class RetorqueAnswersTest {
         assertThat(answer("CALLED", "c")).as("nothing is open any more").isEqualTo(409);
     }
 
+    /** One tap where no figures are known; another takes it back on the same day. */
+    @Test
+    void oneTapSaysThatItWasDoneAtTheSpecifiedTorque() throws Exception {
+        assertThat(confirm(Map.of())).isEqualTo(303);
+        assertThat(shop.book().retorques().listOpen()).isEmpty();
+        assertThat(shop.get("/").body()).contains("tightened again at the specified torque, odometer not known");
+        assertThat(confirm(Map.of())).as("nothing is open any more").isEqualTo(409);
+        assertThat(confirm(Map.of("taken-back", "yes"))).isEqualTo(303);
+        assertThat(due().visitId()).isEqualTo(visitId);
+        assertThat(shop.get("/").body()).doesNotContain("tightened again at the specified torque");
+    }
+
+    /** What was recorded with figures is not taken back by the way. */
+    @Test
+    void figuresStayWhenSomebodyTakesBack() throws Exception {
+        var due = due();
+        var recorded = Map.of(
+                "date", due.dueDate().toString(),
+                "odometer", String.valueOf(Math.round(due.dueOdometerKm())),
+                "torque", "110");
+        assertThat(shop.post(Links.retorque(visitId), recorded).statusCode()).isEqualTo(303);
+        assertThat(confirm(Map.of("taken-back", "yes"))).isEqualTo(303);
+        assertThat(shop.book().retorques().listOpen()).isEmpty();
+    }
+
+    private int confirm(Map<String, String> fields) throws Exception {
+        return shop.post(Links.retorqueConfirmed(visitId), fields).statusCode();
+    }
+
     @Test
     void anAnswerThatNobodyKnowsIsRefusedAndStoresNothing() throws Exception {
         assertThat(answer("LATER", "a")).isEqualTo(400);

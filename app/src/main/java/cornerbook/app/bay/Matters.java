@@ -1,0 +1,80 @@
+package cornerbook.app.bay;
+
+import cornerbook.app.book.bay.LeftOpen;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.OpenVisit;
+import cornerbook.app.judge.Judged;
+import cornerbook.core.assess.Advice;
+import cornerbook.core.car.Visit;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What waits when a car comes in: what was asked for at the visit before, with what it was handed over, and what hands left open at
+ * any visit and nobody has read since.
+ *
+ * @param before the visit before; null at the first
+ */
+record Matters(@Nullable Visit before, List<Advice> asked, List<Left> left, Desk desk) {
+    /** Something left open, and the day of the visit since which it is. */
+    private record Left(LeftOpen point, LocalDate since) {}
+
+    static Matters of(Desk desk, OpenVisit open) {
+        var history = open.history();
+        var before = history.visits().subList(0, history.visits().indexOf(open.visit()));
+        if (before.isEmpty()) {
+            return new Matters(null, List.of(), List.of(), desk);
+        }
+        var last = before.getLast();
+        // Nothing is asked where it cannot be judged.
+        var asked = Judged.of(
+                        "visit " + last.id(),
+                        () -> Advice.of(history, last, desk.assessor().findings(history, last.id())).stream()
+                                .filter(Advice::mayBeDeclined)
+                                .toList())
+                .orElse(List.of());
+        return new Matters(last, asked, left(desk, before, open.visit()), desk);
+    }
+
+    private static List<Left> left(Desk desk, List<Visit> before, Visit now) {
+        Map<String, Left> left = new LinkedHashMap<>();
+        for (var visit : before) {
+            var ticks = desk.book().bay().read(visit.id()).ticks();
+            left.values().removeIf(each -> each.point().isClosedAt(visit, ticks));
+            for (var point : LeftOpen.of(visit, ticks)) {
+                var since = left.get(point.key());
+                left.put(point.key(), new Left(point, since == null ? visit.date() : since.since()));
+            }
+        }
+        var ticks = desk.book().bay().read(now.id()).ticks();
+        left.values().removeIf(each -> each.point().isClosedAt(now, ticks));
+        return List.copyOf(left.values());
+    }
+
+    List<BaySheet.Matter> in(BayReader bay) {
+        if (before == null) {
+            return List.of();
+        }
+        var last = bay.reader().day(before.date());
+        var departed = desk.book().bay().findDeparture(before.id()).stream()
+                .flatMap(departure -> departure.leftOpen(List.of(), bay.reader()).stream());
+        return Stream.of(
+                        left.stream()
+                                .map(each -> new BaySheet.Matter(
+                                        bay.say(each.point().said(bay.reader())),
+                                        bay.reader().day(each.since()),
+                                        null)),
+                        departed.map(said -> new BaySheet.Matter(bay.say(said), last, null)),
+                        asked.stream()
+                                .map(advice -> new BaySheet.Matter(
+                                        bay.reader().begin(advice.asked()),
+                                        last,
+                                        advice.first().subject().setId())))
+                .flatMap(each -> each)
+                .toList();
+    }
+}
