@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
-import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.StandingReadings;
@@ -39,7 +38,7 @@ class RereadTest {
         try (var shop = new ServedShop(folder, ServedShop.cars())) {
             for (var car : ServedShop.cars()) {
                 for (int i = 1; i < car.visits().size(); i += 2) {
-                    readByUna(shop, car, car.visits().get(i));
+                    readByUna(shop, car.visits().get(i));
                 }
             }
             for (int width : new int[] {390, 1180}) {
@@ -54,7 +53,7 @@ class RereadTest {
         }
     }
 
-    private static void readByUna(ServedShop shop, CarHistory car, Visit visit) {
+    private static void readByUna(ServedShop shop, Visit visit) {
         for (var reading : new StandingReadings(visit).all(Measure.TREAD_DEPTH)) {
             shop.book()
                     .bay()
