@@ -174,7 +174,8 @@ public interface AnswerSaid extends Said {
             implements AnswerSaid {}
 
     /** Months at which guides are cleaned for the least cost a year, and the day when it is next; null where it is not known. */
-    record CleanedEvery(Amount months, Said perYear, @Nullable LocalDate due) implements AnswerSaid {}
+    record CleanedEvery(
+            Amount months, Said perYear, @Nullable LocalDate due) implements AnswerSaid {}
 
     record NoBestInterval(Amount months) implements AnswerSaid {}
 
@@ -183,8 +184,11 @@ public interface AnswerSaid extends Said {
     record CleanedYearly(Said perYear) implements AnswerSaid {}
 
     /** How likely a pad seizes within the interval, if there is one, and when that is too likely. */
-    record SeizesWithin(@Nullable Chance chance, Amount riskMonths, Amount risk, @Nullable LocalDate due)
-            implements AnswerSaid {}
+    record SeizesWithin(
+            @Nullable Chance chance,
+            Amount riskMonths,
+            Amount risk,
+            @Nullable LocalDate due) implements AnswerSaid {}
 
     /** The wear across an axle's tyres is even, or tells too little. */
     record NothingPointedTo() implements AnswerSaid {}

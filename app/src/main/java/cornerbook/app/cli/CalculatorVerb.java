@@ -97,21 +97,17 @@ final class CalculatorVerb implements Runnable {
 
     private OptionSpec option(Ask ask) {
         var builder = OptionSpec.builder("--" + ask.name()).description(words(ask.help()));
-        var option =
-                switch (ask.kind()) {
-                    case Ask.Tick tick -> builder.arity("0").type(boolean.class).build();
-                    case Ask.Several several ->
-                        builder.paramLabel(label(ask))
-                                .arity("1")
-                                .type(List.class)
-                                .auxiliaryTypes(String.class)
-                                .build();
-                    default ->
-                        builder.paramLabel(label(ask))
-                                .arity("1")
-                                .type(String.class)
-                                .build();
-                };
+        var option = switch (ask.kind()) {
+            case Ask.Tick tick -> builder.arity("0").type(boolean.class).build();
+            case Ask.Several several ->
+                builder.paramLabel(label(ask))
+                        .arity("1")
+                        .type(List.class)
+                        .auxiliaryTypes(String.class)
+                        .build();
+            default ->
+                builder.paramLabel(label(ask)).arity("1").type(String.class).build();
+        };
         arguments.put(ask.name(), option);
         return option;
     }

@@ -67,8 +67,14 @@ final class Demo implements Runnable {
 
     /** The cars that are missing, some at a time: where it was stopped, the next start goes on. */
     private void addMissing(Book book, LocalDate today) {
-        for (int present = book.cars().count(); present < cars; present = book.cars().count()) {
-            add(book, DemoShop.histories(today, present, Math.min(cars, present + CARS_AT_ONCE)).toList(), today);
+        for (int present = book.cars().count();
+                present < cars;
+                present = book.cars().count()) {
+            add(
+                    book,
+                    DemoShop.histories(today, present, Math.min(cars, present + CARS_AT_ONCE))
+                            .toList(),
+                    today);
             if (cars > CARS_AT_ONCE) {
                 terminal.say(new CliSaid.CarsSoFar(book.cars().count(), cars));
             }

@@ -37,13 +37,41 @@ final class Crowd {
     private static final List<String> COLOURS =
             List.of("blue", "white", "grey", "red", "green", "black", "silver", "copper");
     private static final List<String> GIVEN = List.of(
-            "Odile", "Anselme", "Élodie", "Bram", "Ilse", "Théo", "Maëlle", "Corin", "Aurèle", "Noor", "Perrine", "Ulric",
-            "Zélie", "Gaspard", "Imke", "Loïs", "Vasile", "Hedda", "Ronan", "Céleste", "Duarte", "Salome", "Wim");
+            "Odile", "Anselme", "Élodie", "Bram", "Ilse", "Théo", "Maëlle", "Corin", "Aurèle", "Noor", "Perrine",
+            "Ulric", "Zélie", "Gaspard", "Imke", "Loïs", "Vasile", "Hedda", "Ronan", "Céleste", "Duarte", "Salome",
+            "Wim");
     private static final List<String> FAMILY = List.of(
-            "Marchenoir", "Trudivert", "Ventadour", "Quenette", "Vantour", "Brisebois-Lune", "Haldimère", "Corvessin",
-            "Tarnefeu", "Oudrelac", "Pélissande", "Grimoval", "Estrelune", "Valcendre", "Rochebrume", "Lantivel", "Morsange",
-            "Ferrequin", "Sablonnet", "Aubresac", "Kervaillant", "Dulcimer", "Boisgelé", "Orvanne", "Thibergeau", "Clairfroid",
-            "Nacrevent", "Poudrière", "Soulanges", "Verglas", "Harfang");
+            "Marchenoir",
+            "Trudivert",
+            "Ventadour",
+            "Quenette",
+            "Vantour",
+            "Brisebois-Lune",
+            "Haldimère",
+            "Corvessin",
+            "Tarnefeu",
+            "Oudrelac",
+            "Pélissande",
+            "Grimoval",
+            "Estrelune",
+            "Valcendre",
+            "Rochebrume",
+            "Lantivel",
+            "Morsange",
+            "Ferrequin",
+            "Sablonnet",
+            "Aubresac",
+            "Kervaillant",
+            "Dulcimer",
+            "Boisgelé",
+            "Orvanne",
+            "Thibergeau",
+            "Clairfroid",
+            "Nacrevent",
+            "Poudrière",
+            "Soulanges",
+            "Verglas",
+            "Harfang");
     /** Each has a hundred numbers that are kept for fiction. */
     private static final List<String> AREA_CODES =
             List.of("819", "418", "450", "514", "581", "873", "438", "579", "367", "354", "263", "468");
@@ -101,7 +129,8 @@ final class Crowd {
                 .formatted(
                         FIRST_LETTERS.charAt(letters / SECOND_LETTERS.length() % FIRST_LETTERS.length()),
                         SECOND_LETTERS.charAt(letters % SECOND_LETTERS.length()),
-                        // Not one after the other, as no shop gets them; prime to the number of plates, so that each comes once.
+                        // Not one after the other, as no shop gets them; prime to the number of plates, so that each
+                        // comes once.
                         number * 7919L % PLATES_OF_LETTERS);
     }
 
@@ -129,12 +158,14 @@ final class Crowd {
                 set.storePlace(),
                 set.wheels().stream()
                         .map(wheel -> new Wheel(
-                                wheel.tag(), wheel.tyre(), wheel.sensorId(), wheels.getFirst().details()))
+                                wheel.tag(),
+                                wheel.tyre(),
+                                wheel.sensorId(),
+                                wheels.getFirst().details()))
                         .toList());
     }
 
-    private static Map<Corner, Double> wear(
-            CastMember like, double kmPerDay, Trouble trouble, RandomGenerator random) {
+    private static Map<Corner, Double> wear(CastMember like, double kmPerDay, Trouble trouble, RandomGenerator random) {
         double factor = Math.exp(WEAR_SD * CarTruth.bounded(random));
         double km = kmPerDay * DAYS / like.sets().size();
         double fastest = trouble == Trouble.UNEVEN_SHOULDER ? CarTruth.SHOULDER_FACTOR : 1;

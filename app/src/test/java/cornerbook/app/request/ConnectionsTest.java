@@ -185,7 +185,16 @@ class ConnectionsTest {
         for (var place : System.getProperty("java.class.path").split(File.pathSeparator)) {
             if (Files.isDirectory(Path.of(place))) {
                 var archive = folder.resolve(places.size() + ".jar").toString();
-                assertThat(jar.run(System.out, System.err, "--create", "--no-compress", "--file", archive, "-C", place, "."))
+                assertThat(jar.run(
+                                System.out,
+                                System.err,
+                                "--create",
+                                "--no-compress",
+                                "--file",
+                                archive,
+                                "-C",
+                                place,
+                                "."))
                         .isZero();
                 places.add(archive);
             } else {

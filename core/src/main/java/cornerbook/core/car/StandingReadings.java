@@ -28,8 +28,7 @@ public final class StandingReadings {
      * @param all readings of one visit
      */
     public StandingReadings(List<Reading> all) {
-        corrected =
-                all.stream().map(Reading::corrects).filter(Objects::nonNull).collect(Collectors.toSet());
+        corrected = all.stream().map(Reading::corrects).filter(Objects::nonNull).collect(Collectors.toSet());
         readings = all.stream()
                 .filter(reading -> !corrected.contains(reading.id()))
                 .sorted(StandingReadings::compareByPlace)

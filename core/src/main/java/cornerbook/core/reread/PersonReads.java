@@ -11,7 +11,11 @@ import org.jspecify.annotations.Nullable;
  *     this person alone
  * @param offset how much more than the others on average; null where nothing of it is known
  */
-public record PersonReads(String person, int pairs, @Nullable Double repeatabilityMm, @Nullable Offset offset) {
+public record PersonReads(
+        String person,
+        int pairs,
+        @Nullable Double repeatabilityMm,
+        @Nullable Offset offset) {
     /** From where on an offset is one that a stored tyre would be taken for another by. */
     public static final double MATTERS_FROM_MM = 0.3;
 

@@ -30,7 +30,8 @@ public interface RereadSaid extends Said {
      * @param person null where nobody noted who
      * @param limit within which two of their readings at one visit lie; null where too few were read twice by this person alone
      */
-    record OfPerson(@Nullable String person, int pairs, @Nullable Amount limit) implements RereadSaid {}
+    record OfPerson(
+            @Nullable String person, int pairs, @Nullable Amount limit) implements RereadSaid {}
 
     /** What a person reads more or less than the others, and within which limits it lies with 95 %. */
     record ReadsOff(@Nullable String person, boolean more, Amount by, Between limits) implements RereadSaid {}

@@ -34,8 +34,9 @@ public final class CarLedger {
     }
 
     public int count() {
-        return store.read(handle ->
-                handle.select("select count(*) from vehicle").mapTo(Integer.class).one());
+        return store.read(handle -> handle.select("select count(*) from vehicle")
+                .mapTo(Integer.class)
+                .one());
     }
 
     /** The id of any car that does not begin so. */

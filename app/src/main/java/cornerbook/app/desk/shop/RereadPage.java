@@ -16,7 +16,10 @@ import org.jspecify.annotations.Nullable;
  * @param people each person's sentences
  * @param picture what each reads more or less than the others; null where nobody was compared
  */
-public record RereadPage(List<String> all, List<List<String>> people, @Nullable String picture) {
+public record RereadPage(
+        List<String> all,
+        List<List<String>> people,
+        @Nullable String picture) {
     static RereadPage of(@Nullable ReadingStudy study) {
         return study == null
                 ? new RereadPage(List.of(Told.say(RereadSaid.Plainly.TOO_FEW)), List.of(), null)

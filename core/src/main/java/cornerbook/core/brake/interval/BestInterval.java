@@ -70,7 +70,8 @@ public record BestInterval(
      * @param months after how many it is that
      * @param due on which day; null where nobody told since when it runs
      */
-    public record Risk(double chance, double months, @Nullable LocalDate due) {}
+    public record Risk(
+            double chance, double months, @Nullable LocalDate due) {}
 
     /** The cost per year of an interval. */
     public record Point(double months, double costPerYear) {}

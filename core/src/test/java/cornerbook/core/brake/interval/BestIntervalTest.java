@@ -55,8 +55,9 @@ class BestIntervalTest {
     @Test
     void costsLeastThere() {
         var interval = of(140, 420, 0.4, null);
-        assertThat(interval.course()).allSatisfy(point -> assertThat(point.costPerYear())
-                .isGreaterThanOrEqualTo(interval.least().costPerYear()));
+        assertThat(interval.course())
+                .allSatisfy(point -> assertThat(point.costPerYear())
+                        .isGreaterThanOrEqualTo(interval.least().costPerYear()));
         assertThat(interval.yearlyCostPerYear())
                 .isGreaterThanOrEqualTo(interval.least().costPerYear());
         assertThat(interval.least().nearFrom()).isLessThan(months(interval));

@@ -63,8 +63,9 @@ class RenewCostsTest {
                 });
         // Later on: the pair bought now has worn when the other is bought.
         assertThat(closed(costs(4.9, 6.4, PRICES, new RenewRules(4.0, false, true)), RenewWay.TWO_AS_DUE))
-                .isInstanceOfSatisfying(DifferTooMuch.class, differ -> assertThat(differ.season())
-                        .isPositive());
+                .isInstanceOfSatisfying(
+                        DifferTooMuch.class,
+                        differ -> assertThat(differ.season()).isPositive());
         assertThat(closed(costs(4.9, 6.4, PRICES, new RenewRules(0.1, false, true)), RenewWay.FOUR_NOW))
                 .as("four new ones differ in nothing")
                 .isNull();
@@ -127,9 +128,12 @@ class RenewCostsTest {
     void refusesWhatCannotBe() {
         assertThatThrownBy(() -> RenewCosts.of(
                         new PairOnAxle(Axle.FRONT, 5, 0.2), new PairOnAxle(Axle.REAR, 5, 2), USE, PRICES, FREE))
-                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.said())
-                        .isInstanceOfSatisfying(NewDoesNotLast.class, not -> assertThat(not.axle())
-                                .isEqualTo(Axle.REAR)));
+                .isInstanceOfSatisfying(
+                        Refused.class,
+                        refused -> assertThat(refused.said())
+                                .isInstanceOfSatisfying(
+                                        NewDoesNotLast.class,
+                                        not -> assertThat(not.axle()).isEqualTo(Axle.REAR)));
         assertThatThrownBy(() -> new RenewUse(8500, 3.9, 1.6, 25))
                 .isInstanceOfSatisfying(
                         Refused.class, refused -> assertThat(refused.said()).isInstanceOf(OutOfRange.class));

@@ -68,10 +68,12 @@ class UnchangedGroovesTest {
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple("Ida", "Odo"),
                         org.assertj.core.groups.Tuple.tuple("Odo", "Ida"));
-        assertThat(twice.getFirst().differencesMm()).hasSize(12).allSatisfy(mm -> assertThat(mm)
-                .isEqualTo(6.2 - 6.0));
-        assertThat(twice.getLast().differencesMm()).hasSize(12).allSatisfy(mm -> assertThat(mm)
-                .isEqualTo(6.4 - 6.5));
+        assertThat(twice.getFirst().differencesMm())
+                .hasSize(12)
+                .allSatisfy(mm -> assertThat(mm).isEqualTo(6.2 - 6.0));
+        assertThat(twice.getLast().differencesMm())
+                .hasSize(12)
+                .allSatisfy(mm -> assertThat(mm).isEqualTo(6.4 - 6.5));
     }
 
     @Test
@@ -88,7 +90,8 @@ class UnchangedGroovesTest {
     /** A tread that is worn to nothing reads 0 whoever reads it. */
     @Test
     void aTreadWornToNothingTellsNothing() {
-        assertThat(UnchangedGrooves.of(car(0), Map.of())).singleElement().satisfies(each -> assertThat(each.first())
-                .isEqualTo("Odo"));
+        assertThat(UnchangedGrooves.of(car(0), Map.of()))
+                .singleElement()
+                .satisfies(each -> assertThat(each.first()).isEqualTo("Odo"));
     }
 }
