@@ -214,7 +214,14 @@ final class EntryIntake {
             throw entry.refused("wheel", BaySaid.Wanted.WHEEL);
         }
         return new WorkTick(
-                entry.id(), key, wheel, done, true, entry.texts("seen"), entry.person(), entry.madeAt(), reason);
+                entry.id(),
+                key,
+                wheel,
+                new WorkTick.Answer(done, reason),
+                true,
+                entry.texts("seen"),
+                entry.person(),
+                entry.madeAt());
     }
 
     private Declined declined(Entry entry) {

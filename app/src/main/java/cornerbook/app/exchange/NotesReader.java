@@ -70,12 +70,11 @@ final class NotesReader {
                 id(json),
                 tickName(json),
                 json.optionalText("wheel"),
-                json.flag("done"),
+                new WorkTick.Answer(json.flag("done"), openReason(json)),
                 !json.has("counts") || json.flag("counts"),
                 json.has("seen") ? json.texts("seen") : List.of(),
                 json.text("person"),
-                madeAt(json),
-                openReason(json));
+                madeAt(json));
     }
 
     /** What is done is not left open. */

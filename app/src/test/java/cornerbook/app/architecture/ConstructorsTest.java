@@ -35,7 +35,7 @@ class ConstructorsTest {
             "what each room has found",
             List.of("core.assess.Assessment"),
             "the columns of a data sheet, or of the book",
-            List.of("core.brake.BrakeSpecification", "core.car.Reading", "core.car.Vehicle", "app.book.work.WorkTick"),
+            List.of("core.brake.BrakeSpecification", "core.car.Reading", "core.car.Vehicle"),
             "a row of a table",
             List.of("core.brake.pads.BrakeSign", "app.demo.CastMember", "app.sheet.LabelPaper"),
             "the fields of the JSON that other programs or the tablet's modules read",

@@ -128,12 +128,11 @@ public final class Notes {
                 id(),
                 ofWheel ? "FASTENER.LF." + place : "SECOND_CHECK",
                 ofWheel ? "W-%d".formatted(place) : null,
-                done,
+                new WorkTick.Answer(done, done || random.nextBoolean() ? null : "NO_TIME"),
                 !done || random.nextBoolean(),
                 ofWheel ? List.of() : List.of(new UUID(0, place).toString(), new UUID(1, place).toString()),
                 person(),
-                at(random.nextInt(5)),
-                done || random.nextBoolean() ? null : "NO_TIME");
+                at(random.nextInt(5)));
     }
 
     /** Of one topic several, out of the order of the clocks. */

@@ -307,7 +307,7 @@ class HandoverPagesTest {
     @Test
     void afterTheShopsOwnDriveTheCustomerIsNotAskedToDriveItAgain() throws IOException {
         var assessment = SheetCars.finished();
-        var driven = new WorkTick("t1", WorkTick.BURNISHED, null, true, true, List.of(), "Bo", BEGUN, null);
+        var driven = new WorkTick("t1", WorkTick.BURNISHED, null, WorkTick.Answer.DONE, true, List.of(), "Bo", BEGUN);
         assertThat(pages(assessment, notes(assessment, List.of(driven), List.of(departure()), List.of()), TORONTO)
                         .getFirst())
                 .contains("After the work on the brakes: we have driven the stops that bed them in.")
@@ -332,7 +332,7 @@ class HandoverPagesTest {
     }
 
     private static WorkTick leftOpen(String what, String reason) {
-        return new WorkTick("t1", what, null, false, true, List.of(), "Bo", BEGUN, reason);
+        return new WorkTick("t1", what, null, new WorkTick.Answer(false, reason), true, List.of(), "Bo", BEGUN);
     }
 
     @Test

@@ -95,7 +95,8 @@ public final class Misplaced {
         var person = because.person() == null ? tick.person() : because.person();
         ledger.addTick(
                 visitId,
-                new WorkTick(newId(), tick.tick(), tick.wheelTag(), false, true, List.of(), person, at, null),
+                new WorkTick(
+                        newId(), tick.tick(), tick.wheelTag(), WorkTick.Answer.TAKEN_BACK, true, List.of(), person, at),
                 id);
         var stands = StandingTicks.of(rows.listTicks(goal.visitId())).find(there.tick(), there.wheelTag());
         ledger.addTick(goal.visitId(), there, stands.map(WorkTick::id).orElse(null));
@@ -107,7 +108,7 @@ public final class Misplaced {
         var name = tick.tick();
         String wheel = null;
         if (name.startsWith(WorkTick.FASTENER)) {
-            var parts = name.substring(WorkTick.FASTENER.length()).split("\\.");
+            var parts = name.substring(WorkTick.FASTENER.length()).split("\\.", -1);
             var corner = goal.corner() == null ? Corner.valueOf(parts[0]) : goal.corner();
             var car = new CarLedger(within(handle)).getOfVisit(goal.visitId());
             Map<Corner, String> wheelAt = car.getVisit(goal.visitId()).leftOn();
@@ -117,7 +118,7 @@ public final class Misplaced {
             }
             name = WorkTick.FASTENER + corner + "." + parts[1];
         }
-        return new WorkTick(newId(), name, wheel, true, true, List.of(), tick.person(), tick.madeAt(), null);
+        return new WorkTick(newId(), name, wheel, WorkTick.Answer.DONE, true, List.of(), tick.person(), tick.madeAt());
     }
 
     private static void movePhoto(Handle handle, String visitId, String id, Goal goal, Because because) {

@@ -101,7 +101,7 @@ public enum VisitValue implements Said {
             if (!written.startsWith(STEP)) {
                 return cornerOr(written);
             }
-            var parts = written.substring(STEP.length()).split("\\.");
+            var parts = written.substring(STEP.length()).split("\\.", -1);
             return parts.length == 3
                     ? new VisitSaid.FastenerAt(Corner.valueOf(parts[1]), parts[2])
                     : new VisitSaid.StepTicked(parts[0]);

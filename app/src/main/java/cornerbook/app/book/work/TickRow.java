@@ -14,11 +14,10 @@ public final class TickRow {
                 row.getString("id"),
                 row.getString("tick"),
                 row.getString("wheel_tag"),
-                row.getInt("done") == 1,
+                new WorkTick.Answer(row.getInt("done") == 1, row.getString("reason")),
                 row.getInt("counts") == 1,
                 seen,
                 row.getString("person"),
-                EntryRow.madeAt(row),
-                row.getString("reason"));
+                EntryRow.madeAt(row));
     }
 }

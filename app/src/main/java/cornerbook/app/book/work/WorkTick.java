@@ -13,18 +13,16 @@ import org.jspecify.annotations.Nullable;
  * @param counts false for a tick that was made without knowing that the step had been taken back: not done stands
  * @param seen ids of the ticks and readings that a check was made of
  * @param madeAt by the tablet's clock, which decides nothing
- * @param reason why it is left open, by the name of one that tablets know or in a person's own words; null where it is not
  */
 public record WorkTick(
         String id,
         String tick,
         @Nullable String wheelTag,
-        boolean done,
+        Answer answer,
         boolean counts,
         List<String> seen,
         String person,
-        Instant madeAt,
-        @Nullable String reason) {
+        Instant madeAt) {
     /** Begins the name of a fastener's tick; corner and number follow. */
     public static final String FASTENER = "FASTENER.";
 
@@ -41,12 +39,35 @@ public record WorkTick(
 
     public WorkTick {
         seen = List.copyOf(seen);
-        if (done && reason != null) {
-            throw new IllegalArgumentException("%s is done, expected no reason to leave it open".formatted(tick));
-        }
     }
 
     public WorkTick counting(boolean now) {
-        return new WorkTick(id, tick, wheelTag, done, now, seen, person, madeAt, reason);
+        return new WorkTick(id, tick, wheelTag, answer, now, seen, person, madeAt);
+    }
+
+    public boolean done() {
+        return answer.done();
+    }
+
+    /** Why it is left open; null where it is not. */
+    public @Nullable String reason() {
+        return answer.reason();
+    }
+
+    /**
+     * What was said of the step.
+     *
+     * @param reason why it is left open, by the name of one that tablets know or in a person's own words; null where it is done, or
+     *     was taken back
+     */
+    public record Answer(boolean done, @Nullable String reason) {
+        public static final Answer DONE = new Answer(true, null);
+        public static final Answer TAKEN_BACK = new Answer(false, null);
+
+        public Answer {
+            if (done && reason != null) {
+                throw new IllegalArgumentException("done, and the reason is %s, expected none".formatted(reason));
+            }
+        }
     }
 }
