@@ -182,7 +182,7 @@ class ConnectionsTest {
         Files.createDirectory(folder);
         var jar = ToolProvider.findFirst("jar").orElseThrow();
         var places = new ArrayList<String>();
-        for (var place : System.getProperty("java.class.path").split(File.pathSeparator)) {
+        for (var place : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
             if (Files.isDirectory(Path.of(place))) {
                 var archive = folder.resolve(places.size() + ".jar").toString();
                 assertThat(jar.run(
