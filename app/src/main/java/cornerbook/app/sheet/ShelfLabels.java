@@ -8,6 +8,7 @@ import cornerbook.words.Reader;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A label for each place in the store that a set lies at: the place, whose set it is, its wheels, and a QR code. */
 public final class ShelfLabels {
@@ -20,13 +21,12 @@ public final class ShelfLabels {
     private record Stored(String place, CarHistory history, WheelSet set) {}
 
     /** Labels of every set that lies at a place, by place. */
-    public static byte[] render(List<CarHistory> histories, LabelPlace from, Reader reader) {
+    public static byte[] render(Stream<CarHistory> histories, LabelPlace from, Reader reader) {
         var labels = reader.labels(SheetPage.ROOM);
         return LabelSheets.of(
                         labels.of("shelf-labels"),
                         "",
-                        histories.stream()
-                                .flatMap(history -> history.sets().stream()
+                        histories.flatMap(history -> history.sets().stream()
                                         .filter(set -> set.storePlace() != null)
                                         .map(set -> new Stored(String.valueOf(set.storePlace()), history, set)))
                                 .sorted(Comparator.comparing(Stored::place))

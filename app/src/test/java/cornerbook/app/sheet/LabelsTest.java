@@ -108,7 +108,7 @@ class LabelsTest {
         assertInside(WheelLabels.render(tags, LabelPlace.of(paper), Reader.DEFAULT), paper);
         assertInside(
                 ShelfLabels.render(
-                        DemoShop.histories(LocalDate.of(2026, 11, 25)), LabelPlace.of(paper), Reader.DEFAULT),
+                        DemoShop.histories(LocalDate.of(2026, 11, 25)).stream(), LabelPlace.of(paper), Reader.DEFAULT),
                 paper);
     }
 

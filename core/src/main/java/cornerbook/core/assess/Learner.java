@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 
-/** Learns from all cars of a book what each car's forecast starts from. */
+/** Learns from the cars of a book what each car's forecast starts from. */
 public final class Learner {
     /** The default counts as this many cars. Common practice, no source. */
     private static final double DEFAULT_AS_CARS = 4;
@@ -25,11 +25,11 @@ public final class Learner {
     private Learner() {}
 
     /**
-     * Learns from all cars of a book.
+     * Learns from cars, each of which is looked at once and let go.
      *
      * @param today the day to note
      */
-    public static Knowledge learn(List<CarHistory> cars, LocalDate today) {
+    public static Knowledge learn(Iterable<CarHistory> cars, LocalDate today) {
         var wear = new ArrayList<WearHistory>();
         var seasons = new EnumMap<SeasonKind, List<List<Double>>>(SeasonKind.class);
         var pads = new ArrayList<List<PadHistory>>();

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -54,6 +55,17 @@ public final class CarLedger {
                     .flatMap(id -> reader.find(id).stream())
                     .toList();
         });
+    }
+
+    /** The cars of which a set lies in the store, by name, one after the other as they are asked for. */
+    public Stream<CarHistory> readStored() {
+        return store
+                .read(handle -> handle.select(
+                                "select id from vehicle where exists (select 1 from wheel_set where wheel_set.vehicle_id = vehicle.id and wheel_set.store_place is not null) order by name")
+                        .mapTo(String.class)
+                        .list())
+                .stream()
+                .flatMap(id -> find(id).stream());
     }
 
     public Optional<CarHistory> find(String vehicleId) {

@@ -7,6 +7,7 @@ import cornerbook.app.book.store.Transactions;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.WeibullFit;
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Knowledge;
@@ -23,11 +24,17 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /** What was learned from all cars, kept as a whole. */
 public final class KnowledgeLedger {
+    /** The error of a mean over so many cars is a twentieth of what cars differ by. */
+    private static final int LEARNED_OF_A_KIND = 400;
+    /** Each has some sixty grooves that were read twice, and one waits for the answer. */
+    private static final int REREAD_OF_A_KIND = 25;
+
     private final Transactions store;
 
     public KnowledgeLedger(Transactions store) {
@@ -39,22 +46,28 @@ public final class KnowledgeLedger {
         return store.read(KnowledgeLedger::read);
     }
 
-    /** Learns from all cars and keeps it, in place of what was learned before. */
+    /** Learns from the cars and keeps it, in place of what was learned before. */
     public Knowledge learn(LocalDate today) {
-        var knowledge = Learner.learn(new CarLedger(store).listHistories(), today);
+        var knowledge = Learner.learn(informing(LEARNED_OF_A_KIND)::iterator, today);
         return store.write(handle -> {
             replace(handle, knowledge);
             return knowledge;
         });
     }
 
-    /** Grooves of all cars that were read twice with no distance between, with who read them. */
+    /** One car after the other, as they are asked for: however many there are, few are in memory. */
+    private Stream<CarHistory> informing(int mostOfAKind) {
+        var cars = new CarLedger(store);
+        return store.read(handle -> InformingCars.choose(handle, mostOfAKind)).stream()
+                .flatMap(id -> cars.find(id).stream());
+    }
+
+    /** Grooves of the cars that were read twice with no distance between, with who read them. */
     public List<ReadTwice> readTwice() {
         var persons = new BayLedger(store).personsOfReadings();
-        return new CarLedger(store)
-                .listHistories().stream()
-                        .flatMap(car -> UnchangedGrooves.of(car, persons).stream())
-                        .toList();
+        return informing(REREAD_OF_A_KIND)
+                .flatMap(car -> UnchangedGrooves.of(car, persons).stream())
+                .toList();
     }
 
     private static Knowledge read(Handle handle) {

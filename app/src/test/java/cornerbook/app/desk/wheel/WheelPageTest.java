@@ -61,7 +61,7 @@ class WheelPageTest {
                 .count();
         for (var paper : LabelPaper.values()) {
             for (int first : new int[] {1, paper.count()}) {
-                var pdf = ShelfLabels.render(cars, new LabelPlace(paper, first, 0.5, -0.3), Reader.DEFAULT);
+                var pdf = ShelfLabels.render(cars.stream(), new LabelPlace(paper, first, 0.5, -0.3), Reader.DEFAULT);
                 try (var document = Loader.loadPDF(pdf)) {
                     assertThat(document.getNumberOfPages())
                             .as(paper.name())
@@ -84,7 +84,7 @@ class WheelPageTest {
                 .filter(Objects::nonNull)
                 .sorted()
                 .toList();
-        try (var document = Loader.loadPDF(ShelfLabels.render(cars, LabelPlace.of(paper), Reader.DEFAULT))) {
+        try (var document = Loader.loadPDF(ShelfLabels.render(cars.stream(), LabelPlace.of(paper), Reader.DEFAULT))) {
             var image = new PDFRenderer(document).renderImageWithDPI(0, DOTS_PER_INCH);
             var pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
             var source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
