@@ -55,6 +55,8 @@ class EveryPageTest {
                 "/wheels/08W1",
                 "/bench",
                 "/shop",
+                "/shop/order",
+                "/shop/reread",
                 Links.stepOrder(),
                 "/shop/tools",
                 Links.DEVICES,
