@@ -10,6 +10,7 @@ import cornerbook.core.corner.Corner;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
@@ -125,8 +126,9 @@ final class Crowd {
 
     private static String plate(int number) {
         int letters = number / PLATES_OF_LETTERS;
-        return "%c%c %04d"
-                .formatted(
+        return String.format(
+                        Locale.ROOT,
+                        "%c%c %04d",
                         FIRST_LETTERS.charAt(letters / SECOND_LETTERS.length() % FIRST_LETTERS.length()),
                         SECOND_LETTERS.charAt(letters % SECOND_LETTERS.length()),
                         // Not one after the other, as no shop gets them; prime to the number of plates, so that each
@@ -139,8 +141,8 @@ final class Crowd {
         return new Customer(
                 "demo-customer-" + number,
                 name,
-                "+1 %s 555 01%02d".formatted(any(AREA_CODES, random), random.nextInt(100)),
-                "customer%d@example.com".formatted(number));
+                String.format(Locale.ROOT, "+1 %s 555 01%02d", any(AREA_CODES, random), random.nextInt(100)),
+                "customer" + number + "@example.com");
     }
 
     private WheelSet set(WheelSet like, int number, RandomGenerator random) {
