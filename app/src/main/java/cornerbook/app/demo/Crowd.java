@@ -127,13 +127,13 @@ final class Crowd {
     private static String plate(int number) {
         int letters = number / PLATES_OF_LETTERS;
         return String.format(
-                        Locale.ROOT,
-                        "%c%c %04d",
-                        FIRST_LETTERS.charAt(letters / SECOND_LETTERS.length() % FIRST_LETTERS.length()),
-                        SECOND_LETTERS.charAt(letters % SECOND_LETTERS.length()),
-                        // Not one after the other, as no shop gets them; prime to the number of plates, so that each
-                        // comes once.
-                        number * 7919L % PLATES_OF_LETTERS);
+                Locale.ROOT,
+                "%c%c %04d",
+                FIRST_LETTERS.charAt(letters / SECOND_LETTERS.length() % FIRST_LETTERS.length()),
+                SECOND_LETTERS.charAt(letters % SECOND_LETTERS.length()),
+                // Not one after the other, as no shop gets them; prime to the number of plates, so that each
+                // comes once.
+                number * 7919L % PLATES_OF_LETTERS);
     }
 
     private static Customer customer(int number, RandomGenerator random) {

@@ -26,7 +26,8 @@ public final class ShelfLabels {
         return LabelSheets.of(
                         labels.of("shelf-labels"),
                         "",
-                        histories.flatMap(history -> history.sets().stream()
+                        histories
+                                .flatMap(history -> history.sets().stream()
                                         .filter(set -> set.storePlace() != null)
                                         .map(set -> new Stored(String.valueOf(set.storePlace()), history, set)))
                                 .sorted(Comparator.comparing(Stored::place))

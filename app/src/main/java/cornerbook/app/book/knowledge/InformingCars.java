@@ -19,7 +19,8 @@ final class InformingCars {
     private InformingCars() {}
 
     /** What cars are learned from together: the driven axle, and the tyres of a season. */
-    record Kind(String drive, @Nullable String season, @Nullable String tyreModel) {}
+    record Kind(
+            String drive, @Nullable String season, @Nullable String tyreModel) {}
 
     /**
      * Ids, in the order in which a book lists its cars.

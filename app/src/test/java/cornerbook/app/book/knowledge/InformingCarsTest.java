@@ -26,8 +26,10 @@ class InformingCarsTest {
         IntStream.range(0, 7).forEach(number -> cars.put("rare-" + number, List.of(RARE)));
         var chosen = InformingCars.choose(cars, 50);
         assertThat(chosen).hasSize(57).filteredOn(id -> id.startsWith("rare")).hasSize(7);
-        assertThat(chosen).as("in the order of the book").isSubsetOf(cars.keySet()).isSortedAccordingTo(
-                (one, other) -> Integer.compare(place(cars, one), place(cars, other)));
+        assertThat(chosen)
+                .as("in the order of the book")
+                .isSubsetOf(cars.keySet())
+                .isSortedAccordingTo((one, other) -> Integer.compare(place(cars, one), place(cars, other)));
     }
 
     /** Ids that a shop gives one after the other: neither its first cars nor its last ones alone. */
