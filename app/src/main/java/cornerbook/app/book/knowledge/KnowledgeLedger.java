@@ -48,7 +48,7 @@ public final class KnowledgeLedger {
 
     /** Learns from the cars and keeps it, in place of what was learned before. */
     public Knowledge learn(LocalDate today) {
-        var knowledge = Learner.learn(informing(LEARNED_OF_A_KIND)::iterator, today);
+        var knowledge = Learner.learn(() -> informing(LEARNED_OF_A_KIND).iterator(), today);
         return store.write(handle -> {
             replace(handle, knowledge);
             return knowledge;
