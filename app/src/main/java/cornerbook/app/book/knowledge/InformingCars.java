@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.SequencedMap;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -42,14 +44,14 @@ final class InformingCars {
      *
      * @param kindsOfCars by the car's id
      */
-    static List<String> choose(LinkedHashMap<String, ? extends Collection<Kind>> kindsOfCars, int mostOfAKind) {
+    static List<String> choose(SequencedMap<String, ? extends Collection<Kind>> kindsOfCars, int mostOfAKind) {
         var ids = new ArrayList<>(kindsOfCars.keySet());
         // In an order that has to do with nothing: a shop names and numbers its cars in the order of time.
         ids.sort(Comparator.<String>comparingInt(InformingCars::scattered).thenComparing(Comparator.naturalOrder()));
         var chosenOf = new HashMap<Kind, Integer>();
         var chosen = new LinkedHashSet<String>();
         for (var id : ids) {
-            var kinds = kindsOfCars.get(id);
+            var kinds = Objects.requireNonNull(kindsOfCars.get(id));
             if (kinds.stream().anyMatch(kind -> chosenOf.getOrDefault(kind, 0) < mostOfAKind)) {
                 chosen.add(id);
                 kinds.forEach(kind -> chosenOf.merge(kind, 1, Integer::sum));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.book.knowledge.InformingCars.Kind;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.SequencedMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -44,7 +45,7 @@ class InformingCarsTest {
         }
     }
 
-    private static LinkedHashMap<String, List<Kind>> cars(int count, Kind... kinds) {
+    private static SequencedMap<String, List<Kind>> cars(int count, Kind... kinds) {
         var cars = new LinkedHashMap<String, List<Kind>>();
         IntStream.range(0, count).forEach(number -> cars.put("car-" + (10_000 + number), List.of(kinds)));
         return cars;
@@ -54,7 +55,7 @@ class InformingCarsTest {
         return Integer.parseInt(id.replace("car-", "")) - 10_000;
     }
 
-    private static int place(LinkedHashMap<String, List<Kind>> cars, String id) {
+    private static int place(SequencedMap<String, List<Kind>> cars, String id) {
         return List.copyOf(cars.keySet()).indexOf(id);
     }
 }
