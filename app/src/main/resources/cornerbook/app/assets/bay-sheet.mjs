@@ -180,25 +180,30 @@ export class SheetView {
   #showSteps() {
     const all = this.steps.map((step) => ({ step, ...this.visit.progress(step) }));
     const open = all.reduce((sum, { missing }) => sum + missing.length, this.visit.openPoints().length);
-    byId("steps").replaceChildren(
-      ...all.map(({ step, done, of }) => {
-        const asks = this.visit.asksIn(step);
-        const words = step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : asks ? say("asks-you") : "";
-        return h(
-          "a",
-          { href: `#${step.id}`, className: asks ? "asks" : of > 0 && done === of ? "all" : "", ...(step === this.step ? { "aria-current": "step" } : {}) },
-          step.tab,
-          words ? h("small", {}, words) : null,
-        );
-      }),
-    );
+    const bar = byId("steps");
+    all.forEach(({ step, done, of }, at) => {
+      const asks = this.visit.asksIn(step);
+      const words = step.kind === "DEPART" ? say("open", { n: open }) : of > 0 ? say("done-of", { done, of }) : asks ? say("asks-you") : "";
+      const link = linkTo(bar, at, step.id);
+      link.className = asks ? "asks" : of > 0 && done === of ? "all" : "";
+      if (link.textContent !== step.tab + words) {
+        link.replaceChildren(step.tab, ...(words ? [h("small", {}, words)] : []));
+      }
+    });
+    while (bar.children.length > all.length) {
+      bar.lastElementChild?.remove();
+    }
     const waiting = all.find(({ step }) => this.visit.asksIn(step))?.step;
     const needs = byId("needs");
     needs.hidden = !waiting;
     needs.textContent = waiting ? say("needs-you-at", { step: waiting.title }) : "";
     needs.onclick = () => waiting && this.#goToWhatAsks(waiting);
-    const now = byId("steps").querySelector("[aria-current]");
-    byId("steps").scrollLeft = now instanceof HTMLElement ? now.offsetLeft - 60 : 0;
+    const now = /** @type {HTMLElement} */ (bar.children[this.steps.indexOf(this.step)]);
+    if (now.ariaCurrent !== "step") {
+      bar.querySelectorAll("[aria-current]").forEach((each) => each.removeAttribute("aria-current"));
+      now.ariaCurrent = "step";
+      bar.scrollLeft = now.offsetLeft - 60;
+    }
   }
 
   /**
@@ -448,4 +453,25 @@ function openMatters({ matters }) {
 function sources({ cautions, groups }) {
   const said = [...cautions, ...groups.flatMap(({ hints }) => hints)].filter(({ source }) => source !== "");
   return said.length > 0 ? [h("details", {}, h("summary", {}, say("who-says-so")), h("ul", { className: "soft" }, ...said.map(({ words, source }) => h("li", {}, `${words} (${source})`))))] : [];
+}
+
+/**
+ * The link to a step at its place in the bar, the one that is there already if it leads there: a finger may lie on it.
+ *
+ * @param {HTMLElement} bar
+ * @param {number} at
+ * @param {string} id
+ */
+function linkTo(bar, at, id) {
+  const there = bar.children[at];
+  if (there instanceof HTMLAnchorElement && there.hash === `#${id}`) {
+    return there;
+  }
+  const link = h("a", { href: `#${id}` });
+  if (there) {
+    there.replaceWith(link);
+  } else {
+    bar.append(link);
+  }
+  return link;
 }

@@ -206,6 +206,27 @@ class BaySheetBrowserTest {
                 .hasText("Set 286 kPa the placard's 240 kPa at −15 °C outside, tyres at 20 °C.");
     }
 
+    /** What another tablet enters arrives between the moment a finger lies down on a step and the moment it leaves. */
+    @Test
+    void aTapOnAStepIsNotLostWhenSomethingArrivesMeanwhile() {
+        Page page = sheet("RECEIVE", tablet("Ada"));
+        Page other = sheet("OFF", tablet("Berta"));
+        var step = page.locator("#steps a[href='#OFF']");
+        step.scrollIntoViewIfNeeded();
+        var scrolled = page.evaluate("document.getElementById('steps').scrollLeft");
+        step.hover();
+        var before = step.innerText();
+        page.mouse().down();
+        type(other, "f.TREAD_DEPTH.LF.OUTER", "6.1");
+        assertThat(step).not().hasText(before, new LocatorAssertions.HasTextOptions().setUseInnerText(true));
+        assertThat(page.evaluate("document.getElementById('steps').scrollLeft"))
+                .as("the bar stays where the hand has moved it")
+                .isEqualTo(scrolled);
+        page.mouse().up();
+        assertThat(page.locator("#steps a[aria-current]")).hasAttribute("href", "#OFF");
+        assertThat(page.locator("#steps a[aria-current]")).hasCount(1);
+    }
+
     @Test
     void complaintAndNotesAreKeptWhereverTheyAreTyped() {
         Page page = sheet("RECEIVE", tablet("Ada"));
