@@ -323,7 +323,7 @@ class HandoverPagesTest {
                         .getFirst())
                 .contains(
                         "The car left with this open",
-                        "Left open by Bo: Capacity by discharge: not done. A tool is missing.");
+                        "Left open by Bo: Battery capacity: not done. A tool is missing.");
         var read = assessment.visit().readings().getFirst();
         var done = leftOpen(new Slot(read.measure(), read.corner(), read.wheelTag(), read.spot()).key(), "NO_TIME");
         assertThat(pages(assessment, notes(assessment, List.of(done), List.of(departure()), List.of()), TORONTO)

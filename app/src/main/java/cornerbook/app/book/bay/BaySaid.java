@@ -1,7 +1,8 @@
 package cornerbook.app.book.bay;
 
-import cornerbook.core.car.MeasureAt;
+import cornerbook.core.car.MeasureName;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.Spot;
 import cornerbook.core.say.Said;
 import org.jspecify.annotations.Nullable;
 
@@ -26,9 +27,10 @@ public interface BaySaid extends Said {
     /** A step that was left open, by its name on the bay sheet. */
     record NotTicked(String step) implements BaySaid {}
 
-    /** A reading that was left open. */
+    /** A reading that was left open, by the name that a customer can read too. */
     record NotRead(
-            MeasureAt measure,
+            MeasureName measure,
+            @Nullable Spot spot,
             @Nullable Corner corner,
             @Nullable String wheel) implements BaySaid {}
 

@@ -3,7 +3,7 @@ package cornerbook.app.book.bay;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.car.Measure;
-import cornerbook.core.car.MeasureAt;
+import cornerbook.core.car.MeasureName;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
@@ -108,7 +108,8 @@ public record LeftOpen(WorkTick tick, @Nullable Place place) {
         return place == null
                 ? new BaySaid.NotTicked(tick.tick())
                 : new BaySaid.NotRead(
-                        new MeasureAt(place.measure(), place.spot()),
+                        new MeasureName(place.measure()),
+                        place.spot(),
                         place.corner(),
                         place.wheelTag().isEmpty() ? null : place.wheelTag());
     }
