@@ -58,9 +58,31 @@ final class Listeners implements AutoCloseable {
                 throw new DoorException(new DoorSaid.PortInUse(String.valueOf(address.getPort())));
             }
         }
+        openWhatWaitingNeeds();
         this.server = open(door.port());
         this.port = server.port();
         watch.start();
+    }
+
+    /**
+     * The first virtual thread that waits for a socket makes the runtime open descriptors for all that will wait; should it get
+     * none, every later request is answered with nothing for as long as the process lives (JVMS 5.5: a class whose initialization
+     * failed). Here they are still to be had.
+     */
+    private static void openWhatWaitingNeeds() {
+        var waiting = Thread.ofVirtual().start(() -> {
+            try (var nobody = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+                nobody.setSoTimeout(1);
+                nobody.accept().close();
+            } catch (IOException e) {
+                LOG.log(Level.FINE, "Nobody called, as expected", e);
+            }
+        });
+        try {
+            waiting.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** As many connections as this process can have with its descriptors. */
