@@ -9,6 +9,8 @@ import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
+import cornerbook.app.book.move.BookMove;
+import cornerbook.app.book.move.Moved;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.record.RecordLedger;
@@ -99,6 +101,15 @@ public final class Book implements AutoCloseable {
     /** Writes a copy of the whole book to a file that is not there yet. */
     public void backup(Path targetFile) {
         BookBackup.write(store, targetFile);
+    }
+
+    /**
+     * Takes the whole book to a place that has none; it stays here as well.
+     *
+     * @param place a folder, or the address of a PostgreSQL database
+     */
+    public Moved move(String place) {
+        return BookMove.move(store, place);
     }
 
     /** What is wrong with the book, one sentence each; empty when it is sound. */

@@ -96,6 +96,9 @@ interface CliSaid extends Said {
 
     record Sound(String place) implements CliSaid {}
 
+    record Moved(String place, String from, long cars, long visits, long readings, long photos, long rows)
+            implements CliSaid {}
+
     record Restored(String place, long cars, long visits, long readings, long photos) implements CliSaid {}
 
     record KeptClimate(String place) implements CliSaid {}

@@ -92,6 +92,7 @@ public final class Main {
                 .addSubcommand(new Export(terminal))
                 .addSubcommand(new Backup(terminal))
                 .addSubcommand(new Restore(terminal))
+                .addSubcommand(new Move(terminal))
                 .addSubcommand(new Learn(terminal))
                 .addSubcommand(new Reread(terminal))
                 .addSubcommand(new Calibrate(terminal))

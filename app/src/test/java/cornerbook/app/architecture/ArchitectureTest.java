@@ -44,7 +44,7 @@ class ArchitectureTest {
                         .filter(method -> !method.getRawParameterTypes().isEmpty()
                                 || !method.getRawReturnType().getPackageName().startsWith("cornerbook.app.book."))
                         .map(JavaMethod::getName))
-                .containsExactlyInAnyOrder("backup", "check", "close");
+                .containsExactlyInAnyOrder("backup", "check", "close", "move");
     }
 
     @ArchTest

@@ -271,6 +271,11 @@ class MainTest {
                 .isEqualTo(run("export", history.vehicle().id(), "--data", data).out());
         assertRefused(run("restore", copy, "--data", second), 4, "second");
         assertRefused(run("restore", folder.resolve("absent"), "--data", folder.resolve("third")), 5, "absent");
+        var moved = run("move", "--to", folder.resolve("moved"), "--data", second);
+        assertThat(moved.exitCode()).isZero();
+        assertThat(moved.out()).contains("The book is in " + folder.resolve("moved") + " now: ");
+        assertRefused(run("move", "--to", folder.resolve("moved"), "--data", second), 5, "has a book already");
+        assertRefused(run("move", "--to", folder.resolve("fourth"), "--data", folder.resolve("absent")), 4, "absent");
         assertRefused(run("check", "--data", folder.resolve("third")), 4, "There is no book");
         assertThat(folder.resolve("third")).doesNotExist();
     }

@@ -75,7 +75,7 @@ public final class BookFile implements BookStore {
         try {
             if (!Files.exists(file)) {
                 NewBook.place(folder, empty -> {
-                    new BookFile(empty, file).migrate();
+                    make(empty, file).close();
                     return empty;
                 });
                 var made = new BookFile(file, file);
@@ -91,6 +91,14 @@ public final class BookFile implements BookStore {
             throw BookFailure.ofFolder(folder, e);
         }
         return openFile(file, file);
+    }
+
+    /** Makes a book without entries of a file that is empty; {@code name} is how people will know it. */
+    public static BookFile make(Path empty, Path name) throws IOException {
+        var book = new BookFile(empty, name);
+        book.migrate();
+        book.keepOpen();
+        return book;
     }
 
     /** Opens the book in a file that is there. */
