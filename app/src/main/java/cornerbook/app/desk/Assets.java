@@ -60,6 +60,7 @@ final class Assets {
             "jsqr.js",
             "mark.svg",
             "next-field.mjs",
+            "read-file.mjs",
             "unsaved.mjs",
             "worker.mjs");
 

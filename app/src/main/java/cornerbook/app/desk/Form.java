@@ -3,6 +3,7 @@ package cornerbook.app.desk;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
 import cornerbook.app.text.PlainText;
+import cornerbook.app.text.UnfitCharacter;
 import io.helidon.webserver.http.ServerRequest;
 import java.net.URLDecoder;
 import java.nio.ByteBuffer;
@@ -10,7 +11,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 
 /** What a person typed into a form, by field name; a field that was not sent is empty. */
 public record Form(Map<String, String> fields) {
@@ -25,20 +28,31 @@ public record Form(Map<String, String> fields) {
 
     /** Reads the body as application/x-www-form-urlencoded (WHATWG URL Standard, section 5.1). */
     public static Form read(ServerRequest request) {
-        var body = bodyOf(request);
+        return read(request, LARGEST_BYTES, PlainText::findUnfit);
+    }
+
+    /** The same with fields that may have several lines, and as long as this. */
+    public static Form readLines(ServerRequest request, int largestBytes) {
+        return read(request, largestBytes, PlainText::findUnfitInLines);
+    }
+
+    private static Form read(
+            ServerRequest request, int largestBytes, Function<String, Optional<UnfitCharacter>> findUnfit) {
+        var body = bodyOf(request, largestBytes);
         var fields = new LinkedHashMap<String, String>();
         for (var pair : body.split("&", -1)) {
             int equals = pair.indexOf('=');
             if (equals > 0) {
                 var name = decode(pair.substring(0, equals));
-                fields.put(name, plain(name, decode(pair.substring(equals + 1))).strip());
+                fields.put(name, plain(name, decode(pair.substring(equals + 1)), findUnfit).strip());
             }
         }
         return new Form(fields);
     }
 
-    private static String plain(String name, String text) {
-        PlainText.findUnfit(text).ifPresent(unfit -> {
+    private static String plain(
+            String name, String text, Function<String, Optional<UnfitCharacter>> findUnfit) {
+        findUnfit.apply(text).ifPresent(unfit -> {
             throw new PageException(400, new DeskSaid.UnfitField(PlainText.shown(name), unfit));
         });
         return text;
@@ -71,8 +85,8 @@ public record Form(Map<String, String> fields) {
     }
 
     /** Each byte as one character, so that what was encoded and what was not are decoded alike. */
-    private static String bodyOf(ServerRequest request) {
-        return RequestBody.read(request, LARGEST_BYTES)
+    private static String bodyOf(ServerRequest request, int largestBytes) {
+        return RequestBody.read(request, largestBytes)
                 .map(bytes -> new String(bytes, StandardCharsets.ISO_8859_1))
                 .orElseThrow(() -> new PageException(413, new DeskSaid.FormTooLarge()));
     }

@@ -41,6 +41,11 @@ public final class Links {
         return "/cars/new";
     }
 
+    /** Many new cars at once. */
+    public static String carList() {
+        return "/shop/cars";
+    }
+
     public static String carData(String vehicleId) {
         return car(vehicleId) + "/data";
     }

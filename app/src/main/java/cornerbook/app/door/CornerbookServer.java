@@ -14,6 +14,7 @@ import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
+import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
@@ -113,6 +114,7 @@ public final class CornerbookServer {
         var vehicle = new VehicleHandler(desk, pages);
         var carData = new CarDataHandler(desk, pages);
         var newCar = new NewCarHandler(desk, pages);
+        var carList = new CarListHandler(desk, pages);
         var newVisit = new NewVisitHandler(desk, pages);
         var entry = new EntryHandler(desk, pages);
         var visitData = new VisitDataHandler(desk, pages);
@@ -144,6 +146,9 @@ public final class CornerbookServer {
                 .get(ClimateHandler.PAGE, climate::show)
                 .post(ClimateHandler.PAGE, climate::save)
                 .post(ClimateHandler.PAGE + "/remove", climate::remove)
+                .get(Links.carList(), carList::show)
+                .post(Links.carList(), carList::look)
+                .post(Links.carList() + "/add", carList::add)
                 .get("/bench/{name}", bench::show)
                 .get("/cars/new", newCar::show)
                 .post("/cars/new", newCar::save)

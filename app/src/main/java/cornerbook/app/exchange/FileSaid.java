@@ -91,6 +91,8 @@ interface FileSaid extends Said {
 
     record OtherDigest(String digest) implements FileSaid {}
 
+    record SpreadsheetUnread(String what) implements FileSaid {}
+
     record ClimateUnfit(UnfitCharacter character) implements FileSaid {}
 
     record ClimateNoCsv(String what) implements FileSaid {}

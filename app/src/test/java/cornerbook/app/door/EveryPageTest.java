@@ -57,6 +57,7 @@ class EveryPageTest {
                 "/shop",
                 "/shop/order",
                 "/shop/reread",
+                "/shop/cars",
                 Links.stepOrder(),
                 "/shop/tools",
                 Links.DEVICES,

@@ -6,15 +6,11 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.exchange.CarForm;
+import cornerbook.app.exchange.NewCar;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.assess.SameKind;
 import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Vehicle;
-import cornerbook.core.car.Wheel;
-import cornerbook.core.car.WheelSet;
-import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -22,7 +18,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 
@@ -58,7 +53,7 @@ public final class NewCarHandler {
             send(response, 422, vehicleId, typed, errors, List.of());
             return;
         }
-        switch (CarForm.readNew(vehicleId, "owner-" + vehicleId, completed(form), desk.today())) {
+        switch (NewCar.read(vehicleId, "owner-" + vehicleId, typed, desk.today())) {
             case VisitFile.Refused refused ->
                 send(
                         response,
@@ -98,10 +93,12 @@ public final class NewCarHandler {
                 .map(CarHistory::vehicle)
                 .map(other -> SameKind.complete(read.vehicle(), other, NewCarPage.named(other)))
                 .orElse(read.vehicle());
-        var set = set(vehicle, SeasonKind.valueOf(form.get(NewCarPage.SEASON)));
+        var car = NewCar.onItsWheels(
+                new CarHistory(vehicle, read.customer(), List.of(), List.of()),
+                SeasonKind.valueOf(form.get(NewCarPage.SEASON)));
         try {
-            desk.book().records().addCar(new CarHistory(vehicle, read.customer(), List.of(set), List.of()));
-            Pages.redirect(response, Links.newVisitOn(vehicle.id(), set.id()));
+            desk.book().records().addCar(car);
+            Pages.redirect(response, Links.newVisitOn(vehicle.id(), car.sets().getFirst().id()));
         } catch (BookException e) {
             send(response, 422, vehicle.id(), form.fields(), Map.of("", Typed.sentence(e)), List.of());
         }
@@ -116,33 +113,6 @@ public final class NewCarHandler {
             errors.put(NewCarPage.SEASON, NewCarPage.leftOut());
         }
         return errors;
-    }
-
-    /** A car without a name is called by its plate; both axles have the same size unless the rear's was typed. */
-    private static Map<String, String> completed(Form form) {
-        var completed = new HashMap<>(form.fields());
-        if (form.get(NewCarPage.NAME).isEmpty()) {
-            completed.put(NewCarPage.NAME, form.get(NewCarPage.PLATE));
-        }
-        if (form.get(NewCarPage.REAR_SIZE).isEmpty()) {
-            completed.put(NewCarPage.REAR_SIZE, form.get(NewCarPage.SIZE));
-        }
-        return completed;
-    }
-
-    /** The wheels that it came on, each with a tag to be written on it: plate and corner. */
-    private static WheelSet set(Vehicle vehicle, SeasonKind season) {
-        var plate = vehicle.plate().toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
-        return new WheelSet(
-                vehicle.id() + "-" + plate,
-                season,
-                null,
-                Arrays.stream(Corner.values())
-                        .map(corner -> new Wheel(
-                                plate + "-" + (corner.ordinal() + 1),
-                                Tyre.ofSize(vehicle.axle(corner.axle()).tyreSize()),
-                                null))
-                        .toList());
     }
 
     /** Whose law most cars of the book are judged by: a shop stands in one place. */
