@@ -30,6 +30,7 @@ import cornerbook.core.say.Said;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -72,6 +73,15 @@ public final class Book implements AutoCloseable {
             file.close();
             throw e;
         }
+    }
+
+    /**
+     * Makes a book in a folder that has none, of what is put into it; when that fails, there is none.
+     *
+     * @throws BookException when the folder cannot take it
+     */
+    public static <T> T make(Path folder, Function<Book, T> fill) {
+        return BookFile.make(folder, store -> fill.apply(new Book(store)));
     }
 
     /**

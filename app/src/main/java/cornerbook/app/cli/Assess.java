@@ -48,7 +48,7 @@ final class Assess implements Runnable {
         var history = record.history();
         var visit = SourceFile.visit(history, visitId, file);
         var assessor = new Assessor(LimitsFile.load()).in(climate.find());
-        CarFence.judge(
+        SourceFile.judge(
                         file,
                         visit,
                         () -> printed(

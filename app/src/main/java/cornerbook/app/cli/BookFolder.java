@@ -4,6 +4,7 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.store.ServerAddress;
 import cornerbook.app.log.Log;
 import java.nio.file.Path;
+import java.util.function.Function;
 import picocli.CommandLine;
 
 /** The option that says where the book is. */
@@ -50,7 +51,14 @@ final class BookFolder {
         return book;
     }
 
-    /** The same for the one process that serves it; a server looks after many itself. */
+    /** Makes a book of what is put into it; when that fails, or the program is stopped, there is none. */
+    <T> T make(Function<Book, T> fill) {
+        T filled = Book.make(path(), fill);
+        Log.keepIn(ofThisMachine());
+        return filled;
+    }
+
+    /** Opens it for the one process that serves it; a server looks after many itself. */
     Book openToServe() {
         var book = isOnServer() ? Book.onServer(place) : Book.openToServe(path());
         Log.keepIn(ofThisMachine());

@@ -59,7 +59,7 @@ final class Handover implements Runnable {
         TargetFile.refuse(target, force);
         var assessor = new Assessor(LimitsFile.load()).in(climate.find());
         var notes = record.notesOf(visit.id());
-        var sheet = CarFence.judge(
+        var sheet = SourceFile.judge(
                 file,
                 visit,
                 () -> HandoverSheet.render(

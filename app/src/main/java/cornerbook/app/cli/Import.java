@@ -38,22 +38,26 @@ final class Import implements Runnable {
 
     private record Answer(List<String> imported, List<String> updatedCustomers) {}
 
+    private record Imported(String id, String name, String plate) {
+        static Imported of(Vehicle vehicle) {
+            return new Imported(vehicle.id(), vehicle.name(), vehicle.plate());
+        }
+    }
+
     @Override
     public void run() {
-        var records = SourceFile.readAll(files);
-        if (!odometersAreSo) {
-            askAboutOdometers(records);
-        }
-        List<Customer> changed;
-        try (var book = folder.open()) {
-            changed = book.records().add(records);
-        }
-        var vehicles =
-                records.stream().map(record -> record.history().vehicle()).toList();
+        var vehicles = new ArrayList<Imported>();
+        var records = new SourceFiles(
+                files,
+                odometersAreSo ? (file, record) -> List.of() : Import::askAboutOdometers,
+                record -> vehicles.add(Imported.of(record.history().vehicle())));
+        var changed = folder.isThere()
+                ? addTo(records)
+                : folder.make(book -> book.records().add(records));
         if (json) {
             terminal.out()
                     .println(Printed.jsonOf(new Answer(
-                            vehicles.stream().map(Vehicle::id).toList(),
+                            vehicles.stream().map(Imported::id).toList(),
                             changed.stream().map(Customer::id).toList())));
         } else {
             vehicles.forEach(vehicle -> terminal.say(new CliSaid.Imported(vehicle.name(), vehicle.plate())));
@@ -62,24 +66,25 @@ final class Import implements Runnable {
         }
     }
 
-    /** Refuses all when an odometer is one that its car can hardly have, and says what was likely meant. */
-    private void askAboutOdometers(List<CarRecord> records) {
+    private List<Customer> addTo(SourceFiles records) {
+        try (var book = folder.open()) {
+            return book.records().add(records);
+        }
+    }
+
+    /** An odometer that its car can hardly have, with what was likely meant. */
+    private static List<Said> askAboutOdometers(Path file, CarRecord record) {
         var asked = new ArrayList<Said>();
-        for (int f = 0; f < records.size(); f++) {
-            var history = records.get(f).history();
-            for (int v = 0; v < history.visits().size(); v++) {
-                double km = history.visits().get(v).odometerKm();
-                var file = files.get(f).toString();
-                var place = "/visits/%s/odometer".formatted(v);
-                OdometerRange.of(history, history.visits().get(v))
-                        .filter(expected -> !expected.contains(km))
-                        .map(expected -> new CliSaid.OfFile(file, place, asked(expected, km)))
-                        .ifPresent(asked::add);
-            }
+        var history = record.history();
+        for (int v = 0; v < history.visits().size(); v++) {
+            double km = history.visits().get(v).odometerKm();
+            var place = "/visits/%s/odometer".formatted(v);
+            OdometerRange.of(history, history.visits().get(v))
+                    .filter(expected -> !expected.contains(km))
+                    .map(expected -> new CliSaid.OfFile(file.toString(), place, asked(expected, km)))
+                    .ifPresent(asked::add);
         }
-        if (!asked.isEmpty()) {
-            throw new CommandFailure(CommandFailure.INPUT_REFUSED, asked);
-        }
+        return asked;
     }
 
     private static Said asked(OdometerRange expected, double km) {

@@ -4,51 +4,32 @@ import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.record.LeavingCheck;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.app.judge.Judged;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Reads visit files for the verbs. */
 final class SourceFile {
     private SourceFile() {}
 
-    /** Reads all of them; refuses all when one cannot stand. */
-    static List<CarRecord> readAll(List<Path> files) {
-        var today = LocalDate.now(ZoneId.systemDefault());
-        var records = new ArrayList<CarRecord>();
-        var sentences = new ArrayList<Said>();
-        for (var file : files) {
-            if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-                throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.NoFile(file.toString()));
-            }
-            switch (VisitFile.read(file, today)) {
-                case VisitFile.Read read -> records.add(read.record());
-                case VisitFile.Refused refused ->
-                    refused.problems()
-                            .forEach(problem -> sentences.add(new CliSaid.OfFile(
-                                    file.toString(),
-                                    problem.where().isEmpty() ? null : problem.where(),
-                                    problem.message())));
-            }
-        }
-        if (!sentences.isEmpty()) {
-            throw new CommandFailure(CommandFailure.INPUT_REFUSED, sentences);
-        }
-        return records;
+    static CarRecord read(Path file) {
+        return new SourceFiles(List.of(file), (path, record) -> List.of(), record -> {}).iterator().next();
     }
 
-    static CarRecord read(Path file) {
-        return readAll(List.of(file)).getFirst();
+    /** What is wrong with a file, a sentence each. */
+    static List<Said> sentences(Path file, VisitFile.Refused refused) {
+        return refused.problems().stream()
+                .<Said>map(problem -> new CliSaid.OfFile(
+                        file.toString(), problem.where().isEmpty() ? null : problem.where(), problem.message()))
+                .toList();
     }
 
     /** With what keeps the car from leaving, as far as a file says: what a shop asks, and which re-torque it recorded, is not in it. */
@@ -78,5 +59,16 @@ final class SourceFile {
                                         .map(Visit::id)
                                         .map(Said::verbatim)
                                         .toList()))));
+    }
+
+    /** What judging a visit of it gives; refuses with one sentence, with the id in the log, when the program has a fault with it. */
+    static <T> T judge(Path file, Visit visit, Supplier<T> judging) {
+        return switch (Judged.<T>of("visit " + visit.id(), judging)) {
+            case Judged.Made<T> made -> made.value();
+            case Judged.Failed<T> failed ->
+                throw new CommandFailure(
+                        CommandFailure.FAULT,
+                        new CliSaid.VisitNotJudged(visit.id(), file.toString(), failed.faultId()));
+        };
     }
 }

@@ -88,9 +88,10 @@ public final class RecordLedger {
      * New cars with all that another book had of them, all or none. Gives the customers that the book knew with other
      * details, as they stand in it now; a detail that a car does not bring is kept.
      *
+     * @param records are asked for one after the other; when they fail, none is added
      * @throws BookException when one of them cannot stand, or an id is in the book already
      */
-    public List<Customer> add(List<CarRecord> records) {
+    public List<Customer> add(Iterable<CarRecord> records) {
         return store.write(handle -> {
             var changed = new LinkedHashMap<String, Customer>();
             for (var record : records) {

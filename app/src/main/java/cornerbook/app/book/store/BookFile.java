@@ -93,6 +93,23 @@ public final class BookFile implements BookStore {
         return openFile(file, file);
     }
 
+    /**
+     * Makes a book in a folder of what is put into it; it appears there when that is done, and not when it fails.
+     *
+     * @throws BookException when the folder has a book, or cannot take one
+     */
+    public static <T> T make(Path folder, Function<BookFile, T> fill) {
+        try {
+            return NewBook.place(folder, empty -> {
+                try (var book = make(empty, folder.resolve(NAME))) {
+                    return fill.apply(book);
+                }
+            });
+        } catch (IOException e) {
+            throw BookFailure.ofFolder(folder, e);
+        }
+    }
+
     /** Makes a book without entries of a file that is empty; {@code name} is how people will know it. */
     public static BookFile make(Path empty, Path name) throws IOException {
         var book = new BookFile(empty, name);
