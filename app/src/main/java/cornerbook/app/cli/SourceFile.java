@@ -21,7 +21,9 @@ final class SourceFile {
     private SourceFile() {}
 
     static CarRecord read(Path file) {
-        return new SourceFiles(List.of(file), (path, record) -> List.of(), record -> {}).iterator().next();
+        return new SourceFiles(List.of(file), (path, record) -> List.of(), record -> {})
+                .iterator()
+                .next();
     }
 
     /** What is wrong with a file, a sentence each. */

@@ -69,8 +69,7 @@ final class SourceFiles implements Iterable<CarRecord> {
                 progress.advance();
                 switch (source.result()) {
                     case VisitFile.Read read -> take(source.file(), read.record());
-                    case VisitFile.Refused refused ->
-                        sentences.addAll(SourceFile.sentences(source.file(), refused));
+                    case VisitFile.Refused refused -> sentences.addAll(SourceFile.sentences(source.file(), refused));
                 }
             }
             if (next.isEmpty()) {

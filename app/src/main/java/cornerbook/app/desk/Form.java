@@ -44,14 +44,16 @@ public record Form(Map<String, String> fields) {
             int equals = pair.indexOf('=');
             if (equals > 0) {
                 var name = decode(pair.substring(0, equals));
-                fields.put(name, plain(name, decode(pair.substring(equals + 1)), findUnfit).strip());
+                fields.put(
+                        name,
+                        plain(name, decode(pair.substring(equals + 1)), findUnfit)
+                                .strip());
             }
         }
         return new Form(fields);
     }
 
-    private static String plain(
-            String name, String text, Function<String, Optional<UnfitCharacter>> findUnfit) {
+    private static String plain(String name, String text, Function<String, Optional<UnfitCharacter>> findUnfit) {
         findUnfit.apply(text).ifPresent(unfit -> {
             throw new PageException(400, new DeskSaid.UnfitField(PlainText.shown(name), unfit));
         });

@@ -55,9 +55,10 @@ class MoveTest {
     @BeforeEach
     void fill() {
         try (var book = Book.open(folder.resolve("first"))) {
-            book.records().add(IntStream.range(0, SHOP.size())
-                    .mapToObj(i -> new Notes(i).ofCar(SHOP.get(i)))
-                    .toList());
+            book.records()
+                    .add(IntStream.range(0, SHOP.size())
+                            .mapToObj(i -> new Notes(i).ofCar(SHOP.get(i)))
+                            .toList());
             var visit = SHOP.getFirst().visits().getLast().id();
             book.readings().add(visit, List.of(voltage("z-wrong", null, 13.1)));
             book.readings().add(visit, List.of(voltage("m-wrong-too", "z-wrong", 12.1)));
@@ -102,7 +103,8 @@ class MoveTest {
         var before = rows(folder.resolve("other"));
         try (var first = Book.open(folder.resolve("first"))) {
             assertRefused(() -> first.move(url), "has a book with entries already, expected an empty database");
-            assertRefused(() -> first.move(folder.resolve("other").toString()), "has a book already, expected one without");
+            assertRefused(
+                    () -> first.move(folder.resolve("other").toString()), "has a book already, expected one without");
         }
         assertThat(rows(folder.resolve("other"))).isEqualTo(before);
         try (var used = Book.onServer(url)) {
@@ -115,11 +117,14 @@ class MoveTest {
     void oneThatCannotStandThereLeavesNothing() throws Exception {
         try (var connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("first/book.sqlite"));
                 var statement = connection.createStatement()) {
-            statement.execute("update customer set name = 'A' || char(0) || 'B' where id = (select min(id) from customer)");
+            statement.execute(
+                    "update customer set name = 'A' || char(0) || 'B' where id = (select min(id) from customer)");
         }
         var url = cluster.database("nothing");
         try (var first = Book.open(folder.resolve("first"))) {
-            assertThatThrownBy(() -> first.move(url)).extracting(InEnglish::told, STRING).isNotBlank();
+            assertThatThrownBy(() -> first.move(url))
+                    .extracting(InEnglish::told, STRING)
+                    .isNotBlank();
         }
         try (var there = Book.onServer(url)) {
             assertThat(there.cars().listHistories()).isEmpty();
@@ -135,7 +140,8 @@ class MoveTest {
                 var statement = connection.createStatement()) {
             statement.execute("create function otherwise() returns trigger language plpgsql as"
                     + " $$ begin new.name := 'X' || substr(new.name, 2); return new; end $$");
-            statement.execute("create trigger otherwise before insert on customer for each row execute function otherwise()");
+            statement.execute(
+                    "create trigger otherwise before insert on customer for each row execute function otherwise()");
         }
         try (var first = Book.open(folder.resolve("first"))) {
             assertRefused(() -> first.move(url), "The rows of customer in " + url.replaceFirst("\\?.*", ""));
@@ -169,8 +175,8 @@ class MoveTest {
                         columns.add("typeof(\"%s\") || quote(\"%1$s\")".formatted(found.getString(1)));
                     }
                 }
-                try (var found = statement.executeQuery(
-                        "select " + String.join(" || ', ' || ", columns) + " from " + table)) {
+                try (var found =
+                        statement.executeQuery("select " + String.join(" || ', ' || ", columns) + " from " + table)) {
                     while (found.next()) {
                         rows.add(table + " " + found.getString(1));
                     }

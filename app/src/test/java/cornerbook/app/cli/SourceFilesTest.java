@@ -56,11 +56,13 @@ class SourceFilesTest {
                 (file, record) -> file.equals(files.get(4)) ? List.of(Said.verbatim("asked")) : List.of(),
                 record -> given.add(record.history().vehicle().id()));
         assertThatThrownBy(() -> sources.forEach(record -> {}))
-                .isInstanceOfSatisfying(CommandFailure.class, failure -> assertThat(failure.sentences())
-                        .extracting(Object::toString)
-                        .anyMatch(told -> told.contains(files.get(1).toString()))
-                        .anyMatch(told -> told.contains(files.get(7).toString()))
-                        .anyMatch(told -> told.contains("asked")));
+                .isInstanceOfSatisfying(
+                        CommandFailure.class,
+                        failure -> assertThat(failure.sentences())
+                                .extracting(Object::toString)
+                                .anyMatch(told -> told.contains(files.get(1).toString()))
+                                .anyMatch(told -> told.contains(files.get(7).toString()))
+                                .anyMatch(told -> told.contains("asked")));
         assertThat(given).hasSize(1);
     }
 

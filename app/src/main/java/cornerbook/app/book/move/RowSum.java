@@ -37,8 +37,9 @@ final class RowSum {
             // PostgreSQL has a smaller kind of whole number for what SQLite keeps in one kind.
             case Integer number -> addBits(4, number);
             case Long number -> addBits(4, number);
-            default -> throw new IllegalArgumentException(
-                    "a value of " + value.getClass().getName() + ", expected text, a number or bytes");
+            default ->
+                throw new IllegalArgumentException(
+                        "a value of " + value.getClass().getName() + ", expected text, a number or bytes");
         }
     }
 

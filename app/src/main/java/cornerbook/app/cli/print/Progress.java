@@ -17,8 +17,7 @@ public final class Progress {
 
     /** Of a work that has so many parts. */
     public static Progress of(int all) {
-        var console = System.console();
-        return new Progress(all, console != null && console.isTerminal());
+        return new Progress(all, System.console().isTerminal());
     }
 
     /** One part more is done. */

@@ -98,7 +98,9 @@ public final class NewCarHandler {
                 SeasonKind.valueOf(form.get(NewCarPage.SEASON)));
         try {
             desk.book().records().addCar(car);
-            Pages.redirect(response, Links.newVisitOn(vehicle.id(), car.sets().getFirst().id()));
+            Pages.redirect(
+                    response,
+                    Links.newVisitOn(vehicle.id(), car.sets().getFirst().id()));
         } catch (BookException e) {
             send(response, 422, vehicle.id(), form.fields(), Map.of("", Typed.sentence(e)), List.of());
         }

@@ -104,15 +104,13 @@ record CarList(List<@Nullable ListColumn> columns, @Nullable SeasonKind season) 
                 ? Optional.ofNullable(season)
                 : word(seasonCell, seasonNames()).map(SeasonKind::valueOf);
         if (ownSeason.isEmpty()) {
-            problems.add(
-                    seasonCell == null ? label("no-season") : label("not-a-season", "cell", seasonCell));
+            problems.add(seasonCell == null ? label("no-season") : label("not-a-season", "cell", seasonCell));
         }
         if (!problems.isEmpty()) {
             return ListedCar.unfit(row, cells, problems);
         }
         var vehicleId = UUID.randomUUID().toString();
-        var person = List.of(
-                values.getOrDefault(ListColumn.OWNER, ""), values.getOrDefault(ListColumn.PHONE, ""));
+        var person = List.of(values.getOrDefault(ListColumn.OWNER, ""), values.getOrDefault(ListColumn.PHONE, ""));
         var customerId = owners.computeIfAbsent(person, any -> "owner-" + vehicleId);
         return switch (NewCar.read(vehicleId, customerId, typed, today)) {
             case VisitFile.Refused refused ->

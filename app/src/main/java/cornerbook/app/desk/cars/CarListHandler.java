@@ -77,10 +77,7 @@ public final class CarListHandler {
     }
 
     private int add(List<ListedCar> listed) {
-        var cars = listed.stream()
-                .map(ListedCar::car)
-                .filter(Objects::nonNull)
-                .toList();
+        var cars = listed.stream().map(ListedCar::car).filter(Objects::nonNull).toList();
         desk.book().records().addCars(cars);
         return cars.size();
     }

@@ -46,12 +46,11 @@ public enum ListColumn {
         var asked = folded(head);
         return Arrays.stream(values())
                 .filter(column -> Arrays.stream(Language.values())
-                        .flatMap(language -> Arrays.stream(
-                                Told.reader()
-                                        .in(language)
-                                        .labels(CarList.WORDS)
-                                        .of("heads", "column", column.name())
-                                        .split(";", -1)))
+                        .flatMap(language -> Arrays.stream(Told.reader()
+                                .in(language)
+                                .labels(CarList.WORDS)
+                                .of("heads", "column", column.name())
+                                .split(";", -1)))
                         .anyMatch(name -> folded(name).equals(asked)))
                 .findFirst();
     }

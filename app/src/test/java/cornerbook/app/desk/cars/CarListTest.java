@@ -25,8 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A list that a shop kept in a spreadsheet becomes cars of the book. Cars and people are invented. */
 class CarListTest {
-    private static final String LIST =
-            """
+    private static final String LIST = """
             Licence plate,Owner,Phone,Tire size,Rear tires,EV,Colour,Wheels on
             LST 001,"Ostrom, Ada",819 555-0101,205/55 R16,,yes,blue,winter
             LST 002,Bo Tamm,819 555-0102,225/45 R18,255/40 R18,,red,Summer
@@ -86,7 +85,10 @@ class CarListTest {
                 .isEqualTo("1 is in the book already and stays as it is. 3 rows cannot be taken as they are.");
         assertThat(problems(page).getFirst()).startsWith("3: Plate is missing.");
         assertThat(left.lines()).hasSize(5).first().asString().startsWith("\"Licence plate\",Owner");
-        page.locator("#list").fill(left.replace("wide", "205/55 R16").replace("perhaps", "yes").replace("muddy", "hiver"));
+        page.locator("#list")
+                .fill(left.replace("wide", "205/55 R16")
+                        .replace("perhaps", "yes")
+                        .replace("muddy", "hiver"));
         page.getByText("Look again").click();
         page.getByText("Add 2 cars").click();
         assertThat(histories()).hasSize(6);
@@ -140,7 +142,8 @@ class CarListTest {
         assertRefused("", "The list has no row below its first one");
         assertRefused("plate,owner", "The list has no row below its first one");
         assertRefused("a,b\n\"c,d\n", "is not the text of a spreadsheet");
-        assertThat(shop.post(Links.carList(), Map.of("list", "a\u0001,b\nc,d\n")).statusCode())
+        assertThat(shop.post(Links.carList(), Map.of("list", "a\u0001,b\nc,d\n"))
+                        .statusCode())
                 .isEqualTo(400);
     }
 
