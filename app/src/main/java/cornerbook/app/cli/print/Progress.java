@@ -1,5 +1,8 @@
 package cornerbook.app.cli.print;
 
+import java.io.Console;
+import java.util.Optional;
+
 /** How far a long work is, on a terminal where somebody looks on; into a file nothing of it goes. */
 public final class Progress {
     private static final int WIDTH = 40;
@@ -17,7 +20,7 @@ public final class Progress {
 
     /** Of a work that has so many parts. */
     public static Progress of(int all) {
-        return new Progress(all, System.console().isTerminal());
+        return new Progress(all, Optional.ofNullable(System.console()).filter(Console::isTerminal).isPresent());
     }
 
     /** One part more is done. */
