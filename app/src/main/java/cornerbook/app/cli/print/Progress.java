@@ -20,7 +20,11 @@ public final class Progress {
 
     /** Of a work that has so many parts. */
     public static Progress of(int all) {
-        return new Progress(all, Optional.ofNullable(System.console()).filter(Console::isTerminal).isPresent());
+        return new Progress(
+                all,
+                Optional.ofNullable(System.console())
+                        .filter(Console::isTerminal)
+                        .isPresent());
     }
 
     /** One part more is done. */

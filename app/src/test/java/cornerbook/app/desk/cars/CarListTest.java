@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AutoClose;
@@ -132,7 +133,7 @@ class CarListTest {
         var before = histories();
         var answer = shop.post(
                 Links.carList() + "/add",
-                Map.of("list", "plate,owner,size\n" + plate.toLowerCase() + ",Another,205/55 R16", "season", "WINTER"));
+                Map.of("list", "plate,owner,size\n" + plate.toLowerCase(Locale.ROOT) + ",Another,205/55 R16", "season", "WINTER"));
         assertThat(answer.body()).contains("No car was added.");
         assertThat(histories()).isEqualTo(before);
     }
