@@ -1,5 +1,7 @@
 package cornerbook.app.desk;
 
+import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
 import cornerbook.app.text.PlainText;
@@ -11,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** What a person typed into a form, by field name; a field that was not sent is empty. */
 public record Form(Map<String, String> fields) {
@@ -64,6 +67,12 @@ public record Form(Map<String, String> fields) {
         } catch (IllegalArgumentException e) {
             throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
+    }
+
+    /** Who works on the tablet that sent it, else who was typed; null where nobody is named. */
+    public @Nullable String person() {
+        var name = Caller.current().tablet().map(TabletAtWork::person).orElse(get("person"));
+        return name.isEmpty() ? null : name;
     }
 
     public boolean has(String name) {
