@@ -37,9 +37,6 @@ public interface BaySaid extends Said {
 
     record AllCorners() implements BaySaid {}
 
-    /** A tick that was left open, by its name on the bay sheet. */
-    record TickLeft(String tick) implements BaySaid {}
-
     /**
      * Readings of one measure that were left open, by the name that a customer can read too.
      *

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.toList;
 import static java.util.stream.Collectors.toSet;
 
 import cornerbook.app.book.shop.SheetStep;
+import cornerbook.app.book.visit.VisitSaid;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.car.Measure;
@@ -134,7 +135,7 @@ public final class LeftTogether {
         for (var each : open) {
             var place = each.place();
             if (place == null) {
-                items.add(new BaySaid.TickLeft(each.key()));
+                items.add(new VisitSaid.StepTicked(each.key()));
             } else if (place.corner() == null || !whole.contains(place.corner())) {
                 named.computeIfAbsent(place.measure(), measure -> new ArrayList<>())
                         .add(place);

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.season.LikelyOdometer;
@@ -9,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What the pages of a visit may have to say. */
 sealed interface VisitSaid extends Said {
+    /** The fasteners of one wheel that were ticked as tightened. */
+    record FastenersAt(Corner corner, int n) implements VisitSaid {}
+
     /**
      * The wheels of a visit were tightened again.
      *
