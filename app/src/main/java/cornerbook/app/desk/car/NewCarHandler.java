@@ -25,6 +25,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Takes a new car at the door: what its first visit cannot begin without. The rest is given when it is met, or copied from a car of
@@ -98,7 +100,7 @@ public final class NewCarHandler {
                 .map(CarHistory::vehicle)
                 .map(other -> SameKind.complete(read.vehicle(), other, NewCarPage.named(other)))
                 .orElse(read.vehicle());
-        var set = set(vehicle, SeasonKind.valueOf(form.get(NewCarPage.SEASON)));
+        var set = set(vehicle, SeasonKind.valueOf(form.get(NewCarPage.SEASON)), form.has(NewCarPage.SPARE));
         try {
             desk.book().records().addCar(new CarHistory(vehicle, read.customer(), List.of(set), List.of()));
             Pages.redirect(response, Links.newVisitOn(vehicle.id(), set.id()));
@@ -130,18 +132,19 @@ public final class NewCarHandler {
         return completed;
     }
 
-    /** The wheels that it came on, each with a tag to be written on it: plate and corner. */
-    private static WheelSet set(Vehicle vehicle, SeasonKind season) {
+    /** The wheels that it came on, each with a tag to be written on it: plate and corner; a full-size spare is the fifth. */
+    private static WheelSet set(Vehicle vehicle, SeasonKind season, boolean spare) {
         var plate = vehicle.plate().toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
+        var onCar = Arrays.stream(Corner.values())
+                .map(corner -> vehicle.axle(corner.axle()).tyreSize());
+        var sizes = Stream.concat(onCar, spare ? Stream.of(vehicle.front().tyreSize()) : Stream.empty())
+                .toList();
         return new WheelSet(
                 vehicle.id() + "-" + plate,
                 season,
                 null,
-                Arrays.stream(Corner.values())
-                        .map(corner -> new Wheel(
-                                plate + "-" + (corner.ordinal() + 1),
-                                Tyre.ofSize(vehicle.axle(corner.axle()).tyreSize()),
-                                null))
+                IntStream.range(0, sizes.size())
+                        .mapToObj(place -> new Wheel(plate + "-" + (place + 1), Tyre.ofSize(sizes.get(place)), null))
                         .toList());
     }
 

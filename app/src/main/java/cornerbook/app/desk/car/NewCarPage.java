@@ -39,6 +39,9 @@ public record NewCarPage(
     static final String ELECTRIC = "/vehicle/electric";
     static final String HYBRID = "/vehicle/hybrid";
     static final String PLACE = "/vehicle/jurisdiction";
+    /** Whether a fifth wheel lies in the car, as those of the front. */
+    static final String SPARE = "spare";
+
     /** The car that the data are copied from; "none" when nothing is. */
     static final String FROM = "from";
 
@@ -95,6 +98,10 @@ public record NewCarPage(
 
     public String season() {
         return SEASON;
+    }
+
+    public String spare() {
+        return SPARE;
     }
 
     public String typed(String pointer) {
