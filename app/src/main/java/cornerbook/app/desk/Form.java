@@ -5,6 +5,7 @@ import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
 import cornerbook.app.text.PlainText;
+import cornerbook.app.text.UnfitCharacter;
 import io.helidon.webserver.http.ServerRequest;
 import java.net.URLDecoder;
 import java.nio.ByteBuffer;
@@ -12,7 +13,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** What a person typed into a form, by field name; a field that was not sent is empty. */
@@ -28,20 +31,32 @@ public record Form(Map<String, String> fields) {
 
     /** Reads the body as application/x-www-form-urlencoded (WHATWG URL Standard, section 5.1). */
     public static Form read(ServerRequest request) {
+        return read(request, PlainText::findUnfit);
+    }
+
+    /** The same where a field may have several lines. */
+    public static Form readLines(ServerRequest request) {
+        return read(request, PlainText::findUnfitInLines);
+    }
+
+    private static Form read(ServerRequest request, Function<String, Optional<UnfitCharacter>> findUnfit) {
         var body = bodyOf(request);
         var fields = new LinkedHashMap<String, String>();
         for (var pair : body.split("&", -1)) {
             int equals = pair.indexOf('=');
             if (equals > 0) {
                 var name = decode(pair.substring(0, equals));
-                fields.put(name, plain(name, decode(pair.substring(equals + 1))).strip());
+                fields.put(
+                        name,
+                        plain(name, decode(pair.substring(equals + 1)), findUnfit)
+                                .strip());
             }
         }
         return new Form(fields);
     }
 
-    private static String plain(String name, String text) {
-        PlainText.findUnfit(text).ifPresent(unfit -> {
+    private static String plain(String name, String text, Function<String, Optional<UnfitCharacter>> findUnfit) {
+        findUnfit.apply(text).ifPresent(unfit -> {
             throw new PageException(400, new DeskSaid.UnfitField(PlainText.shown(name), unfit));
         });
         return text;

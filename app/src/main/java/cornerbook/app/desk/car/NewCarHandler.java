@@ -7,7 +7,9 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.exchange.CarForm;
+import cornerbook.app.exchange.KindFile;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.app.request.Told;
 import cornerbook.core.assess.SameKind;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Tyre;
@@ -24,6 +26,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -82,23 +85,55 @@ public final class NewCarHandler {
         }
     }
 
+    /** What the shop has looked up for the kind outranks what the book has of another car. */
     private List<NewCarPage.Alike> alike(Vehicle car) {
+        var sheets = kinds().stream()
+                .flatMap(kind ->
+                        SameKind.sign(car, kind.vehicle()).map(sign -> NewCarPage.Alike.ofSheet(kind, sign)).stream())
+                .sorted(Comparator.comparing(NewCarPage.Alike::sign));
+        return Stream.concat(sheets, cars(car)).limit(MOST_ALIKE).toList();
+    }
+
+    private Stream<NewCarPage.Alike> cars(Vehicle car) {
         return desk.book().cars().listNamedLike(car.name(), car.vin()).stream()
                 .flatMap(
                         other -> SameKind.sign(car, other)
                                 .map(sign -> new NewCarPage.Alike(other.id(), sign, NewCarPage.named(other)))
                                 .stream())
-                .sorted(Comparator.comparing(NewCarPage.Alike::sign))
-                .limit(MOST_ALIKE)
-                .toList();
+                .sorted(Comparator.comparing(NewCarPage.Alike::sign));
+    }
+
+    private List<KindFile.Kind> kinds() {
+        return KindFile.readAll(desk.book().kindSheets().list(), desk.today());
+    }
+
+    /**
+     * What data are copied from.
+     *
+     * @param name as people tell it from others
+     */
+    private record Source(Vehicle vehicle, String name) {}
+
+    /** Where the person chose to copy from; empty where nothing is copied. */
+    private Optional<Source> findSource(Form form) {
+        var from = form.get(NewCarPage.FROM);
+        if (from.startsWith(NewCarPage.Alike.SHEET)) {
+            return kinds().stream()
+                    .filter(kind -> from.equals(NewCarPage.Alike.SHEET + kind.name()))
+                    .findFirst()
+                    .map(kind -> new Source(
+                            kind.vehicle(), Told.labels("app/desk/car").of("sheet-named", "name", kind.name())));
+        }
+        return desk.book()
+                .cars()
+                .find(from)
+                .map(CarHistory::vehicle)
+                .map(other -> new Source(other, NewCarPage.named(other)));
     }
 
     private void add(ServerResponse response, Form form, CarHistory read) {
-        var vehicle = desk.book()
-                .cars()
-                .find(form.get(NewCarPage.FROM))
-                .map(CarHistory::vehicle)
-                .map(other -> SameKind.complete(read.vehicle(), other, NewCarPage.named(other)))
+        var vehicle = findSource(form)
+                .map(source -> SameKind.complete(read.vehicle(), source.vehicle(), source.name()))
                 .orElse(read.vehicle());
         var set = set(vehicle, SeasonKind.valueOf(form.get(NewCarPage.SEASON)), form.has(NewCarPage.SPARE));
         try {
@@ -120,14 +155,24 @@ public final class NewCarHandler {
         return errors;
     }
 
-    /** A car without a name is called by its plate; both axles have the same size unless the rear's was typed. */
-    private static Map<String, String> completed(Form form) {
+    /**
+     * A car without a name is called by its plate. Both axles have the same size unless the rear's was typed, or what data are
+     * copied from has another there and the same in front.
+     */
+    private Map<String, String> completed(Form form) {
         var completed = new HashMap<>(form.fields());
         if (form.get(NewCarPage.NAME).isEmpty()) {
             completed.put(NewCarPage.NAME, form.get(NewCarPage.PLATE));
         }
         if (form.get(NewCarPage.REAR_SIZE).isEmpty()) {
-            completed.put(NewCarPage.REAR_SIZE, form.get(NewCarPage.SIZE));
+            var size = form.get(NewCarPage.SIZE);
+            completed.put(
+                    NewCarPage.REAR_SIZE,
+                    findSource(form)
+                            .map(Source::vehicle)
+                            .filter(other -> other.front().tyreSize().equalsIgnoreCase(size))
+                            .map(other -> other.rear().tyreSize())
+                            .orElse(size));
         }
         return completed;
     }
