@@ -96,18 +96,13 @@ final class BaySteps {
                         Kind.FIELDS,
                         Stream.concat(hoists.stream().map(said -> new Mind(said, "")), cautions(WorkStep.LIFT).stream())
                                 .toList(),
-                        ofVehicle(EnumSet.of(WorkStep.LOOK_ROUND, WorkStep.BEFORE_THE_BRAKES)),
+                        ofVehicle(which.work()),
                         WorkTick.ROCKED));
             case OFF ->
                 Stream.of(step(
                         which, Kind.CAR, cautions(WorkStep.WHEELS_OFF), List.of(ofWheels(WorkStep.WHEELS_OFF, false))));
             case BRAKES -> Arrays.stream(Corner.values()).map(this::brake);
-            case PEDAL ->
-                Stream.of(step(
-                        which,
-                        Kind.FIELDS,
-                        List.of(),
-                        ofVehicle(EnumSet.of(WorkStep.PEDAL_AND_PARKING_BRAKE, WorkStep.BRAKE_FLUID))));
+            case PEDAL -> Stream.of(step(which, Kind.FIELDS, List.of(), ofVehicle(which.work())));
             case ON ->
                 Stream.of(step(
                         which,
@@ -215,7 +210,7 @@ final class BaySteps {
     }
 
     private List<Group> atBrake(Corner corner) {
-        var shown = EnumSet.range(WorkStep.LOOK_OVER, WorkStep.CLOSED);
+        var shown = SheetStep.BRAKES.work();
         return slots.atCorner(corner).stream()
                 .filter(asked -> shown.contains(asked.step()))
                 .map(this::group)

@@ -1,6 +1,11 @@
 package cornerbook.app.bay;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+
 import cornerbook.app.book.bay.LeftOpen;
+import cornerbook.app.book.bay.LeftTogether;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.judge.Judged;
@@ -20,8 +25,15 @@ import org.jspecify.annotations.Nullable;
  * @param before the visit before; null at the first
  */
 record Matters(@Nullable Visit before, List<Advice> asked, List<Left> left, Desk desk) {
-    /** Something left open, and the day of the visit since which it is. */
-    private record Left(LeftOpen point, LocalDate since) {}
+    /**
+     * Something left open.
+     *
+     * @param since day of the visit at which it was first said
+     * @param visit at which it was last said
+     */
+    private record Left(LeftOpen point, LocalDate since, Visit visit) {}
+
+    private record Since(LocalDate day, Visit visit) {}
 
     static Matters of(Desk desk, OpenVisit open) {
         var history = open.history();
@@ -47,7 +59,7 @@ record Matters(@Nullable Visit before, List<Advice> asked, List<Left> left, Desk
             left.values().removeIf(each -> each.point().isClosedAt(visit, ticks));
             for (var point : LeftOpen.of(visit, ticks)) {
                 var since = left.get(point.key());
-                left.put(point.key(), new Left(point, since == null ? visit.date() : since.since()));
+                left.put(point.key(), new Left(point, since == null ? visit.date() : since.since(), visit));
             }
         }
         var ticks = desk.book().bay().read(now.id()).ticks();
@@ -60,15 +72,19 @@ record Matters(@Nullable Visit before, List<Advice> asked, List<Left> left, Desk
             return List.of();
         }
         var last = bay.reader().day(before.date());
-        var departed = desk.book().bay().findDeparture(before.id()).stream()
-                .flatMap(departure -> departure.leftOpen(List.of(), bay.reader()).stream());
+        var departure = desk.book().bay().findDeparture(before.id());
+        Map<Since, List<LeftOpen>> since = left.stream()
+                .filter(each -> !each.visit().equals(before)
+                        || departure.filter(gone -> gone.tells(each.point())).isEmpty())
+                .collect(groupingBy(
+                        each -> new Since(each.since(), each.visit()),
+                        LinkedHashMap::new,
+                        mapping(Left::point, toList())));
         return Stream.of(
-                        left.stream()
-                                .map(each -> new BaySheet.Matter(
-                                        bay.say(each.point().said(bay.reader())),
-                                        bay.reader().day(each.since()),
-                                        null)),
-                        departed.map(said -> new BaySheet.Matter(bay.say(said), last, null)),
+                        since.entrySet().stream().flatMap(each -> lines(each.getKey(), each.getValue(), bay)),
+                        departure.stream()
+                                .flatMap(gone -> gone.leftOpen(List.of(), bay.reader()).stream())
+                                .map(said -> new BaySheet.Matter(bay.say(said), last, null)),
                         asked.stream()
                                 .map(advice -> new BaySheet.Matter(
                                         bay.reader().begin(advice.asked()),
@@ -76,5 +92,11 @@ record Matters(@Nullable Visit before, List<Advice> asked, List<Left> left, Desk
                                         advice.first().subject().setId())))
                 .flatMap(each -> each)
                 .toList();
+    }
+
+    private Stream<BaySheet.Matter> lines(Since since, List<LeftOpen> points, BayReader bay) {
+        var ticks = desk.book().bay().read(since.visit().id()).ticks();
+        return LeftTogether.lines(since.visit(), ticks, points::contains, bay.reader()).stream()
+                .map(said -> new BaySheet.Matter(bay.say(said), bay.reader().day(since.day()), null));
     }
 }

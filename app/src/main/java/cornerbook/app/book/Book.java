@@ -15,6 +15,7 @@ import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
+import cornerbook.app.book.shop.KindSheets;
 import cornerbook.app.book.shop.ShopRules;
 import cornerbook.app.book.shop.StepOrders;
 import cornerbook.app.book.store.BookException;
@@ -189,6 +190,10 @@ public final class Book implements AutoCloseable {
     /** What was entered at the wrong corner or car. */
     public Misplaced misplaced() {
         return new Misplaced(store);
+    }
+
+    public KindSheets kindSheets() {
+        return new KindSheets(store);
     }
 
     public StepOrders stepOrders() {

@@ -44,15 +44,15 @@ final class Assess implements Runnable {
 
     @Override
     public void run() {
-        var record = SourceFile.read(file);
+        var record = SourceFiles.read(file);
         var history = record.history();
-        var visit = SourceFile.visit(history, visitId, file);
+        var visit = SourceFiles.visit(history, visitId, file);
         var assessor = new Assessor(LimitsFile.load()).in(climate.find());
-        SourceFile.judge(
+        SourceFiles.judge(
                         file,
                         visit,
                         () -> printed(
-                                SourceFile.withOpen(assessor.assess(history, visit.id()), record.notesOf(visit.id()))))
+                                SourceFiles.withOpen(assessor.assess(history, visit.id()), record.notesOf(visit.id()))))
                 .forEach(terminal.out()::println);
     }
 

@@ -103,6 +103,17 @@ interface CliSaid extends Said {
 
     record KeptClimate(String place) implements CliSaid {}
 
+    record NoKind(String kind) implements CliSaid {}
+
+    record KindKept(String kind) implements CliSaid {}
+
+    /**
+     * A data sheet of the book.
+     *
+     * @param vin its positions 1 to 8 and 10; null where a car is told by its name only
+     */
+    record KindListed(String kind, @Nullable String vin) implements CliSaid {}
+
     record NoCar(String car) implements CliSaid {}
 
     record CarsOverwrite(String file) implements CliSaid {}

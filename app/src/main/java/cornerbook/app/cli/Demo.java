@@ -98,6 +98,7 @@ final class Demo implements Runnable {
                                 retorque.visitId(),
                                 retorque.dueDate(),
                                 retorque.dueOdometerKm(),
-                                Objects.requireNonNull(retorque.torqueNm())));
+                                Objects.requireNonNull(retorque.torqueNm()),
+                                null));
     }
 }

@@ -49,9 +49,9 @@ final class Handover implements Runnable {
 
     @Override
     public void run() {
-        var record = SourceFile.read(file);
+        var record = SourceFiles.read(file);
         var history = record.history();
-        var visit = SourceFile.visit(history, visitId, file);
+        var visit = SourceFiles.visit(history, visitId, file);
         var chosen = output;
         var target = chosen != null
                 ? chosen
@@ -59,11 +59,11 @@ final class Handover implements Runnable {
         TargetFile.refuse(target, force);
         var assessor = new Assessor(LimitsFile.load()).in(climate.find());
         var notes = record.notesOf(visit.id());
-        var sheet = SourceFile.judge(
+        var sheet = SourceFiles.judge(
                 file,
                 visit,
                 () -> HandoverSheet.render(
-                        SourceFile.withOpen(assessor.assess(history, visit.id()), notes),
+                        SourceFiles.withOpen(assessor.assess(history, visit.id()), notes),
                         shop.letterhead(),
                         Instant.now(),
                         notes,

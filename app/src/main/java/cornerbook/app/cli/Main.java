@@ -98,6 +98,7 @@ public final class Main {
                 .addSubcommand(new Calibrate(terminal))
                 .addSubcommand(new PlaceClimate(terminal))
                 .addSubcommand(new Check(terminal, err))
+                .addSubcommand(new Kinds(terminal))
                 .addSubcommand(new Schema(terminal))
                 .addSubcommand(new Completion(terminal));
         Questions.ALL.forEach(question -> line.addSubcommand(CalculatorVerb.of(question, terminal)));

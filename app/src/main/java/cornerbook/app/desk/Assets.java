@@ -55,6 +55,7 @@ final class Assets {
             "bay-written.mjs",
             "bay.css",
             "bay.mjs",
+            "choose-file.mjs",
             "cornerbook.css",
             "fill-wheels.mjs",
             "jsqr.js",

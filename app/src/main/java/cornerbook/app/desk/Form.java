@@ -1,5 +1,7 @@
 package cornerbook.app.desk;
 
+import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
 import cornerbook.app.text.PlainText;
@@ -14,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** What a person typed into a form, by field name; a field that was not sent is empty. */
 public record Form(Map<String, String> fields) {
@@ -31,7 +34,12 @@ public record Form(Map<String, String> fields) {
         return read(request, LARGEST_BYTES, PlainText::findUnfit);
     }
 
-    /** The same with fields that may have several lines, and as long as this. */
+    /** The same where a field may have several lines. */
+    public static Form readLines(ServerRequest request) {
+        return readLines(request, LARGEST_BYTES);
+    }
+
+    /** The same as long as this. */
     public static Form readLines(ServerRequest request, int largestBytes) {
         return read(request, largestBytes, PlainText::findUnfitInLines);
     }
@@ -80,6 +88,12 @@ public record Form(Map<String, String> fields) {
         } catch (IllegalArgumentException e) {
             throw new PageException(400, new DeskSaid.FormNotUnderstood());
         }
+    }
+
+    /** Who works on the tablet that sent it, else who was typed; null where nobody is named. */
+    public @Nullable String person() {
+        var name = Caller.current().tablet().map(TabletAtWork::person).orElse(get("person"));
+        return name.isEmpty() ? null : name;
     }
 
     public boolean has(String name) {

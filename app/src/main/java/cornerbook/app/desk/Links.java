@@ -37,6 +37,26 @@ public final class Links {
         return stepOrder() + "?car=" + segment(vehicleId);
     }
 
+    /** The data sheets of kinds of cars. */
+    public static String kinds() {
+        return "/shop/kinds";
+    }
+
+    /** One of them, to be changed. */
+    public static String kind(String name) {
+        return kinds() + "?kind=" + segment(name);
+    }
+
+    /** One of them as a file. */
+    public static String kindFile(String name) {
+        return kinds() + "/file?kind=" + segment(name);
+    }
+
+    /** A sheet with what the book has of a car, to be looked through and kept. */
+    public static String kindOf(String vehicleId) {
+        return kinds() + "?car=" + segment(vehicleId);
+    }
+
     public static String newCar() {
         return "/cars/new";
     }

@@ -16,6 +16,7 @@ import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
+import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
@@ -124,6 +125,7 @@ public final class CornerbookServer {
         var tools = new ToolsHandler(desk, pages);
         var shop = new ShopHandler(desk, pages);
         var order = new OrderHandler(desk, pages);
+        var kinds = new KindsHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
@@ -139,6 +141,10 @@ public final class CornerbookServer {
                 .post("/shop/rules", shop::save)
                 .get(Links.stepOrder(), order::show)
                 .post(Links.stepOrder(), order::save)
+                .get(Links.kinds(), kinds::show)
+                .post(Links.kinds(), kinds::save)
+                .get(Links.kinds() + "/file", kinds::sendFile)
+                .post(Links.kinds() + "/remove", kinds::remove)
                 .get("/shop/tools", tools::show)
                 .post("/shop/tools", tools::save)
                 .post("/shop/tools/remove", tools::remove)

@@ -110,4 +110,22 @@ interface FileSaid extends Said {
     record AsInLine2(String first) implements FileSaid {}
 
     record NumberOfDegrees() implements FileSaid {}
+
+    /** Of a data sheet of a kind of car. */
+    record KindTooLarge() implements FileSaid {}
+
+    record KindEmpty() implements FileSaid {}
+
+    record NoPropertyOfKind(String property) implements FileSaid {}
+
+    record KindFormat(String format) implements FileSaid {}
+
+    record KindText(String property, int most) implements FileSaid {}
+
+    record KindVin(String written) implements FileSaid {}
+
+    record KindName(String written) implements FileSaid {}
+
+    /** What each car has for itself stood in the sheet of its kind. */
+    record OfOneCar() implements FileSaid {}
 }

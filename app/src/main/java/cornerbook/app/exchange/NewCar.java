@@ -2,7 +2,6 @@ package cornerbook.app.exchange;
 
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Tyre;
-import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
@@ -13,6 +12,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A car of which little is known yet: what was typed of it, and the wheels that it stands on. */
 public final class NewCar {
@@ -43,23 +44,25 @@ public final class NewCar {
         }
     }
 
-    /** The same on its wheels. */
-    public static CarHistory onItsWheels(CarHistory car, SeasonKind season) {
-        return new CarHistory(car.vehicle(), car.customer(), List.of(set(car.vehicle(), season)), List.of());
-    }
-
-    /** The wheels that it came on, each with a tag to be written on it: plate and corner. */
-    private static WheelSet set(Vehicle vehicle, SeasonKind season) {
+    /**
+     * The same on its wheels, each with a tag to be written on it: plate and corner.
+     *
+     * @param spare whether a full-size spare is the fifth
+     */
+    public static CarHistory onItsWheels(CarHistory car, SeasonKind season, boolean spare) {
+        var vehicle = car.vehicle();
         var plate = vehicle.plate().toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
-        return new WheelSet(
+        var onCar = Arrays.stream(Corner.values())
+                .map(corner -> vehicle.axle(corner.axle()).tyreSize());
+        var sizes = Stream.concat(onCar, spare ? Stream.of(vehicle.front().tyreSize()) : Stream.empty())
+                .toList();
+        var set = new WheelSet(
                 vehicle.id() + "-" + plate,
                 season,
                 null,
-                Arrays.stream(Corner.values())
-                        .map(corner -> new Wheel(
-                                plate + "-" + (corner.ordinal() + 1),
-                                Tyre.ofSize(vehicle.axle(corner.axle()).tyreSize()),
-                                null))
+                IntStream.range(0, sizes.size())
+                        .mapToObj(place -> new Wheel(plate + "-" + (place + 1), Tyre.ofSize(sizes.get(place)), null))
                         .toList());
+        return new CarHistory(vehicle, car.customer(), List.of(set), List.of());
     }
 }

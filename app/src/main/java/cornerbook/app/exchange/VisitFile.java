@@ -93,12 +93,9 @@ public final class VisitFile {
         }
         JsonNode root;
         try {
-            root = MAPPER.readTree(withoutMark(json));
-        } catch (JacksonException e) {
-            return refused(malformed(e));
-        }
-        if (root.isMissingNode()) {
-            return refused(new FileSaid.Empty());
+            root = tree(json);
+        } catch (ProblemException e) {
+            return new Refused(List.of(e.problem()));
         }
         var beyond = FileNumbers.check(root);
         if (!beyond.isEmpty()) {
@@ -116,6 +113,24 @@ public final class VisitFile {
         var broken = new ArrayList<>(IdentityRules.check(record.get().history()));
         broken.addAll(VisitRules.check(record.get().history(), today));
         return broken.isEmpty() ? new Read(record.get()) : new Refused(broken);
+    }
+
+    /**
+     * What stands in a text.
+     *
+     * @throws ProblemException when it is no JSON, or has a name twice
+     */
+    static JsonNode tree(String json) {
+        JsonNode root;
+        try {
+            root = MAPPER.readTree(withoutMark(json));
+        } catch (JacksonException e) {
+            throw new ProblemException("", malformed(e));
+        }
+        if (root.isMissingNode()) {
+            throw new ProblemException("", new FileSaid.Empty());
+        }
+        return root;
     }
 
     /** The schema that files are checked by, as JSON Schema 2020-12. */

@@ -3,7 +3,7 @@ package cornerbook.app.sheet;
 import static cornerbook.app.sheet.SheetText.line;
 import static cornerbook.app.sheet.SheetText.name;
 
-import cornerbook.app.book.bay.LeftOpen;
+import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
@@ -265,12 +265,15 @@ public final class SheetPage {
                 .toList();
     }
 
+    /** Whether the car was handed over. */
+    public boolean gone() {
+        return notes.lastDeparture().isPresent();
+    }
+
     /** What the car left with open, with who let it go, why, and who was told; and what hands left open. */
     public List<String> leftOpen() {
-        return Stream.concat(
-                        notes.lastDeparture().stream()
-                                .flatMap(departure -> departure.leftOpen(assessment.open(), reader).stream()),
-                        LeftOpen.of(visit, notes.ticks()).stream().map(open -> open.said(reader)))
+        return Departure.leftOpen(notes.lastDeparture().orElse(null), visit, notes.ticks(), assessment.open(), reader)
+                .stream()
                 .map(reader::say)
                 .map(SheetText::line)
                 .toList();

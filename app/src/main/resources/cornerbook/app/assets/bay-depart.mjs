@@ -1,10 +1,8 @@
 // Nothing leaves with an open point unless a named person says why; nor with one that is unsafe unless the customer knows.
 import { h, note } from "./bay-dom.mjs";
-import { leftWords, missingWords, reasonWords } from "./bay-leave.mjs";
+import { namedWords, reasonWords, together } from "./bay-leave.mjs";
 import { person } from "./bay-person.mjs";
 import { cornerName, listed, say, told } from "./bay-words.mjs";
-
-const NAMED = 4;
 
 /**
  * What was left open; a caution that the sheet has no longer, as the book kept it.
@@ -60,8 +58,8 @@ export function departStep(view) {
     showDeclines();
     const unfinished = view.steps.map((step) => ({ step, missing: visit.progress(step).missing })).filter(({ missing }) => missing.length > 0);
     missing.replaceChildren(
-      ...unfinished.map(({ step, missing: words }) => h("li", {}, h("a", { href: `#${step.id}` }, h("strong", {}, step.title, h("small", {}, say("missing", { n: words.length }))), h("span", {}, listed(words.slice(0, NAMED).map(missingWords)) + (words.length > NAMED ? " …" : ""))))),
-      ...unfinished.flatMap(({ step }) => visit.leftOpen(step)).map((left) => h("li", {}, note("asks", leftWords(left)))),
+      ...unfinished.map(({ step, missing: words }) => h("li", {}, h("a", { href: `#${step.id}` }, h("strong", {}, step.title, h("small", {}, say("missing", { n: words.length }))), h("span", {}, namedWords(words))))),
+      ...unfinished.flatMap(({ step }) => together(visit.leftOpen(step)).map(({ words }) => h("li", {}, note("asks", words)))),
       ...(unfinished.length === 0 ? [h("li", {}, note("book", say("nothing-missing")))] : []),
     );
     const here = visit.state.onCar.filter((name) => name !== person());

@@ -1,10 +1,13 @@
 // What hands leave open in a step, and why: one reason for one thing, or for all that is missing here.
 import { h, note } from "./bay-dom.mjs";
-import { cornerName, say } from "./bay-words.mjs";
+import { cornerName, listed, say } from "./bay-words.mjs";
 
 /** Why something is left open, as the server knows it; behind them a person's own words. */
 const REASONS = ["CUSTOMER_DECLINED", "PART_MISSING", "TOOL_MISSING", "NO_TIME", "NOT_REACHABLE"];
 const OTHER = "OTHER";
+
+/** As many things are named in one line. */
+const NAMED = 4;
 
 /**
  * A label inside a sentence.
@@ -33,11 +36,33 @@ export function missingWords(missing) {
 export const reasonWords = (reason) => (REASONS.includes(reason) ? say("open-reason", { reason }) : reason);
 
 /**
- * Something left open, with its reason and who said so.
+ * The first things that are missing, in one line.
  *
- * @param {bay.LeftOpen} left
+ * @param {bay.Missing[]} missing
  */
-export const leftWords = ({ missing, reason, person }) => say("is-left-open", { what: missingWords(missing), reason: reasonWords(reason), person });
+export const namedWords = (missing) => listed(missing.slice(0, NAMED).map(missingWords)) + (missing.length > NAMED ? " …" : "");
+
+/**
+ * What hands left open, together where one person said one reason for it.
+ *
+ * @param {bay.LeftOpen[]} left
+ */
+export function together(left) {
+  /** @type {{ person: string, reason: string, left: bay.LeftOpen[] }[]} */
+  const lines = [];
+  for (const each of left) {
+    const line = lines.find(({ person, reason }) => person === each.person && reason === each.reason);
+    if (line) {
+      line.left.push(each);
+    } else {
+      lines.push({ person: each.person, reason: each.reason, left: [each] });
+    }
+  }
+  return lines.map(({ person, reason, left: same }) => ({
+    keys: same.map(({ key }) => key),
+    words: say("is-left-open", { what: namedWords(same.map(({ missing }) => missing)), reason: reasonWords(reason), person }),
+  }));
+}
 
 /**
  * Cells for the reasons, and below them all that is missing; a tap leaves it open.
@@ -70,19 +95,19 @@ export function leaving(view, step) {
   const leave = (keys) => Promise.all(keys.map((key) => visit.tick(key, false, undefined, said())));
   const update = () => {
     const open = visit.canBeLeft(step);
-    const lying = visit.leftOpen(step);
+    const lying = together(visit.leftOpen(step));
     details.hidden = open.length === 0;
     count.textContent = String(open.length);
     cells.forEach((cell) => (cell.ariaPressed = String(cell.value === reason)));
     // The line under a finger is made anew only when it says something else.
-    const now = JSON.stringify([open.map(({ key }) => key), lying.map((each) => leftWords(each))]);
+    const now = JSON.stringify([open.map(({ key }) => key), lying]);
     if (shown !== now) {
       shown = now;
       what.replaceChildren(
         ...(open.length > 1 ? [h("button", { type: "button", className: "quiet all-of-them", onclick: () => leave(open.map(({ key }) => key)) }, say("leave-all", { n: open.length }))] : []),
         ...open.map(({ key, missing }) => h("button", { type: "button", className: "quiet", onclick: () => leave([key]) }, missingWords(missing))),
       );
-      left.replaceChildren(...lying.map((each) => h("div", { className: "open" }, note("asks", leftWords(each)), h("button", { type: "button", className: "quiet", onclick: () => visit.tick(each.key, false) }, say("not-left-open")))));
+      left.replaceChildren(...lying.map((each) => h("div", { className: "open" }, note("asks", each.words), h("button", { type: "button", className: "quiet", onclick: () => Promise.all(each.keys.map((key) => visit.tick(key, false))) }, say("not-left-open")))));
     }
     what.querySelectorAll("button").forEach((button) => (button.disabled = said() === ""));
   };

@@ -49,7 +49,7 @@ class BayRetorqueTest extends TabletEntries {
     void aRetorqueThatWasRecordedIsDone() throws Exception {
         leave();
         var fitted = shop.visit(visitId);
-        shop.book.retorques().record(visitId, fitted.date(), fitted.odometerKm() + 60, 120);
+        shop.book.retorques().record(visitId, fitted.date(), fitted.odometerKm() + 60, 120, null);
         comesAgain("late", DUE_AFTER_KM);
         assertThat(cautions("late")).doesNotContain("RETORQUE");
     }

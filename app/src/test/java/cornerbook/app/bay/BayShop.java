@@ -84,6 +84,11 @@ final class BayShop implements AutoCloseable, CutVisit.Server {
         return shop.send(headers.length == 0 ? request : request.headers(headers));
     }
 
+    /** A form of the desk. */
+    HttpResponse<String> form(String path, Map<String, String> fields) throws Exception {
+        return shop.post(path, fields);
+    }
+
     JsonNode get(String path) throws Exception {
         return JSON.readTree(page(path));
     }

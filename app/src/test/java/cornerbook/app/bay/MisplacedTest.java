@@ -8,14 +8,17 @@ import com.microsoft.playwright.Page;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.work.StandingTicks;
+import cornerbook.app.desk.Links;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.photo.Jpeg;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.StandingReadings;
 import cornerbook.core.corner.Corner;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -145,6 +148,64 @@ class MisplacedTest {
         var photo = new Photo(id, corner, null, "Bo", Instant.parse("2026-11-25T09:00:00Z"), false);
         shop.book.photos().add(here, new KeptPhoto(photo, new Jpeg("no picture".getBytes(StandardCharsets.UTF_8))));
         return id;
+    }
+
+    /** The desk has the same form for all three, and moves all of them or none. */
+    @Test
+    void theDeskMovesReadingsTicksAndPhotosAlike() throws Exception {
+        var tick = TabletEntries.tick("RECEIVED", true);
+        send(TabletEntries.pad("INNER", "8.0"), tick);
+        var photo = photo(Corner.LF);
+        assertThat(shop.page(Links.visitData(here)))
+                .contains("Damage and warning lights looked at", "value=\"RF\"", "photo." + photo);
+        assertThat(atDesk(Map.of("photo." + photo, "1", "to", "nobody", "reason", "Mixed up")))
+                .isEqualTo(422);
+        assertThat(atDesk(Map.of("reason", "Mixed up", "to", there)))
+                .as("nothing chosen")
+                .isEqualTo(422);
+        var chosen = Map.of("step.PADS_AND_MOVEMENT", "1", "photo." + photo, "1");
+        assertThat(atDesk(with(chosen, Map.of("corner", "RF", "reason", "Wrong side"))))
+                .isEqualTo(303);
+        assertThat(shop.book.photos().list(here))
+                .singleElement()
+                .satisfies(moved -> assertThat(moved.corner()).isEqualTo(Corner.RF));
+        assertThat(new StandingReadings(shop.visit(here)).all())
+                .singleElement()
+                .satisfies(moved -> assertThat(moved.corner()).isEqualTo(Corner.RF));
+        assertThat(atDesk(Map.of("all", "1", "to", there, "reason", "Mixed up")))
+                .isEqualTo(303);
+        assertThat(shop.book.photos().list(here)).isEmpty();
+        assertThat(StandingTicks.of(shop.book.records().notes(here).ticks())
+                        .find("RECEIVED", null)
+                        .orElseThrow()
+                        .done())
+                .isFalse();
+        assertThat(shop.book.records().notes(there).ticks())
+                .singleElement()
+                .satisfies(moved -> assertThat(moved.person()).isEqualTo("Ada"));
+        assertThat(shop.book.photos().list(there)).hasSize(1);
+        assertThat(new StandingReadings(shop.visit(there)).all()).hasSize(1);
+    }
+
+    /** What belongs to several corners is not heaped on one. */
+    @Test
+    void theDeskMovesOnlyOneCornerToAnother() throws Exception {
+        photo(Corner.LF);
+        photo(Corner.RR);
+        assertThat(atDesk(Map.of("photos", "1", "corner", "RF", "reason", "Wrong side")))
+                .isEqualTo(422);
+        assertThat(shop.book.photos().list(here)).extracting(Photo::corner).containsExactly(Corner.LF, Corner.RR);
+    }
+
+    private static Map<String, String> with(Map<String, String> fields, Map<String, String> more) {
+        var all = new HashMap<>(fields);
+        all.putAll(more);
+        return all;
+    }
+
+    private int atDesk(Map<String, String> fields) throws Exception {
+        return shop.form("/visits/" + here + "/move", with(fields, Map.of("person", "Ada")))
+                .statusCode();
     }
 
     /** Three taps: what, and where it belongs. */

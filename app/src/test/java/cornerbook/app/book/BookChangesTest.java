@@ -163,7 +163,7 @@ class BookChangesTest {
         assertThat(openRetorques()).containsExactly(LAST.id());
         book.visits().add(CAR.vehicle().id(), later("change", LAST.leftOn(), LAST.arrivedOn()));
         assertThat(openRetorques()).containsExactly("change");
-        assertThatThrownBy(() -> book.retorques().record(LAST.id(), TODAY, LAST.odometerKm() + 90, 140))
+        assertThatThrownBy(() -> book.retorques().record(LAST.id(), TODAY, LAST.odometerKm() + 90, 140, null))
                 .extracting(InEnglish::told, STRING)
                 .contains("superseded");
     }

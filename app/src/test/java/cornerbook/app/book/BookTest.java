@@ -251,10 +251,10 @@ class BookTest {
             assertThat(open).isNotEmpty();
             var first = open.getFirst();
             assertThatThrownBy(() -> book.retorques()
-                            .record(first.visitId(), first.dueDate(), first.dueOdometerKm() - 5000, 140))
+                            .record(first.visitId(), first.dueDate(), first.dueOdometerKm() - 5000, 140, null))
                     .extracting(InEnglish::told, STRING)
                     .contains("or later");
-            book.retorques().record(first.visitId(), first.dueDate(), first.dueOdometerKm() + 3, 120);
+            book.retorques().record(first.visitId(), first.dueDate(), first.dueOdometerKm() + 3, 120, null);
             assertThat(book.retorques().listOpen())
                     .extracting(OpenRetorque::visitId)
                     .doesNotContain(first.visitId());

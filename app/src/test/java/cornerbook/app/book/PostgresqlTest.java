@@ -63,7 +63,7 @@ class PostgresqlTest {
             for (var each : List.of(book, file)) {
                 each.records().addCars(SHOP);
                 var open = each.retorques().listOpen().getFirst();
-                each.retorques().record(open.visitId(), open.dueDate(), open.dueOdometerKm(), 120);
+                each.retorques().record(open.visitId(), open.dueDate(), open.dueOdometerKm(), 120, null);
             }
             assertThat(book.check()).isEmpty();
             assertThat(book.cars().listHistories())

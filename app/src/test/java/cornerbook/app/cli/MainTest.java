@@ -104,6 +104,21 @@ class MainTest {
     }
 
     @Test
+    void dataSheetsAreKeptListedAndPrintedAllOrNone() throws IOException {
+        var example = Path.of("../docs/examples/kind-fjordling-volta.json");
+        var data = folder.resolve("kinds");
+        assertRefused(run("kinds", example, broken, "--data", data), 3, "expected JSON");
+        assertThat(Files.exists(data)).as("nothing was kept").isFalse();
+        assertThat(run("kinds", example, "--data", data).out()).startsWith("Kept the data sheet Fjordling Volta");
+        assertThat(run("kinds", "--data", data).out()).startsWith("Fjordling Volta (VIN XFJVT3E4*T)");
+        var printed = Files.writeString(
+                folder.resolve("printed.json"),
+                run("kinds", "--export", "Fjordling Volta", "--data", data).out());
+        assertThat(run("kinds", printed, "--data", data).exitCode()).isZero();
+        assertRefused(run("kinds", "--export", "Fjordling", "--data", data), 4, "no data sheet");
+    }
+
+    @Test
     void assessSpeaksPlainWordsAndKeepsToTheWidth() {
         for (int width : List.of(60, 100)) {
             System.setProperty("picocli.usage.width", String.valueOf(width));

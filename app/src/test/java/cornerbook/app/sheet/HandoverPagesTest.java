@@ -324,11 +324,57 @@ class HandoverPagesTest {
                 .contains(
                         "The car left with this open",
                         "Left open by Bo: Battery capacity: not done. A tool is missing.");
+        assertThat(pages(assessment, notes(assessment, List.of(left), List.of(), List.of()), TORONTO)
+                        .getFirst())
+                .contains("Left open", "Battery capacity: not done.")
+                .doesNotContain("The car left with this open");
         var read = assessment.visit().readings().getFirst();
         var done = leftOpen(new Slot(read.measure(), read.corner(), read.wheelTag(), read.spot()).key(), "NO_TIME");
         assertThat(pages(assessment, notes(assessment, List.of(done), List.of(departure()), List.of()), TORONTO)
                         .getFirst())
                 .doesNotContain("Left open by Bo");
+    }
+
+    /** The hand that could not close it and the person who let the car go say one thing. */
+    @Test
+    void whatTheCarWasLetGoWithIsToldOnce() throws IOException {
+        var finished = SheetCars.finished();
+        var assessment = SheetCars.ofVisit(
+                finished,
+                finished.visit()
+                        .withReadings(finished.visit().readings().stream()
+                                .filter(reading -> reading.measure() != Measure.BRACKET_BOLTS_TORQUED)
+                                .toList()));
+        var gone = new Departure(
+                "d2",
+                "Bo",
+                BEGUN,
+                List.of(
+                        new Departure.Reason("BRACKET.LF", "The bracket bolts at LF are not torqued.", "No bolt"),
+                        new Departure.Reason("PEDAL", "The pedal was not pumped.", "No bolt")),
+                null);
+        assertThat(pages(
+                                assessment,
+                                notes(
+                                        assessment,
+                                        List.of(leftOpen("BRACKET_BOLTS_TORQUED.RF..", "PART_MISSING")),
+                                        List.of(gone),
+                                        List.of()),
+                                TORONTO)
+                        .getFirst())
+                .contains(
+                        "Left open by Bo: The bracket bolts at LF are not torqued. The pedal was not pumped. No bolt.")
+                .contains("Left open by Bo: Bracket bolts torqued (RF): not done. A part is missing.");
+        assertThat(pages(
+                                assessment,
+                                notes(
+                                        assessment,
+                                        List.of(leftOpen("BRACKET_BOLTS_TORQUED.LF..", "PART_MISSING")),
+                                        List.of(gone),
+                                        List.of()),
+                                TORONTO)
+                        .getFirst())
+                .containsOnlyOnce("Left open by Bo");
     }
 
     private static WorkTick leftOpen(String what, String reason) {

@@ -1,8 +1,9 @@
 package cornerbook.app.book.bay;
 
+import cornerbook.app.book.shop.SheetStep;
 import cornerbook.core.car.MeasureName;
 import cornerbook.core.corner.Corner;
-import cornerbook.core.corner.Spot;
+import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import org.jspecify.annotations.Nullable;
 
@@ -24,14 +25,33 @@ public interface BaySaid extends Said {
     /** Why a reading replaces the one that stood there. */
     record Chosen(String taker, String person) implements BaySaid {}
 
-    /** A step that was left open, by its name on the bay sheet. */
-    record NotTicked(String step) implements BaySaid {}
+    /** What was left open, one thing beside the other. */
+    record NotDone(Listed things) implements BaySaid {}
 
-    /** A reading that was left open, by the name that a customer can read too. */
-    record NotRead(
-            MeasureName measure,
-            @Nullable Spot spot,
+    /**
+     * A whole step that was left open.
+     *
+     * @param corners where; null where it has none, or is left open as a whole
+     */
+    record StepLeft(SheetStep step, @Nullable Listed corners) implements BaySaid {}
+
+    record AllCorners() implements BaySaid {}
+
+    /**
+     * Readings of one measure that were left open, by the name that a customer can read too.
+     *
+     * @param places null where it is of the whole car
+     */
+    record ReadingLeft(MeasureName measure, @Nullable Listed places) implements BaySaid {}
+
+    /**
+     * Where one is missing.
+     *
+     * @param spots null where every one of them is
+     */
+    record PlaceLeft(
             @Nullable Corner corner,
+            @Nullable Listed spots,
             @Nullable String wheel) implements BaySaid {}
 
     /**

@@ -1,12 +1,21 @@
 package cornerbook.app.book.bay;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toList;
+
+import cornerbook.app.book.work.WorkTick;
+import cornerbook.core.car.Visit;
 import cornerbook.core.release.OpenPoint;
+import cornerbook.core.release.ReleaseRule;
 import cornerbook.core.say.Said;
 import cornerbook.words.Reader;
 import java.time.Instant;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,27 +34,55 @@ public record Departure(
     private static final Set<OpenPoint.Kind> ONLY_WHILE_HERE =
             EnumSet.of(OpenPoint.Kind.SECOND_CHECK, OpenPoint.Kind.RETORQUE);
 
+    private record Why(boolean unsafe, String reason) {}
+
     public Departure {
         reasons = List.copyOf(reasons);
     }
 
     /**
-     * What was left open, one sentence each, with who let the car go and why.
+     * What the car left with, and what hands left open: one line for what one person said one reason for. What hands left open and a
+     * person then let the car go with is told once, by the hand-over.
+     *
+     * @param departure the last one; null while the car is in the bay
+     * @param open what is open still, which is told in the words of this reader; anything else as it was told then
+     */
+    public static List<Said> leftOpen(
+            @Nullable Departure departure, Visit visit, List<WorkTick> ticks, List<OpenPoint> open, Reader reader) {
+        return Stream.concat(
+                        departure == null ? Stream.empty() : departure.leftOpen(open, reader).stream(),
+                        LeftTogether.lines(visit, ticks, left -> departure == null || !departure.tells(left), reader)
+                                .stream())
+                .toList();
+    }
+
+    /**
+     * What the car left with, with who let it go and why: one line for all that has the same reason.
      *
      * @param open what is open still, which is told in the words of this reader; anything else as it was told then
      */
     public List<Said> leftOpen(List<OpenPoint> open, Reader reader) {
-        return reasons.stream()
-                .<Said>map(reason -> new BaySaid.LeftOpen(
+        return reasons.stream().collect(groupingBy(Reason::why, LinkedHashMap::new, toList())).values().stream()
+                .<Said>map(same -> new BaySaid.LeftOpen(
                         person,
-                        open.stream()
-                                .filter(point -> point.key().equals(reason.caution()))
-                                .map(reader::say)
-                                .findFirst()
-                                .orElse(reason.sentence()),
-                        ended(reason.reason()),
-                        told(reason)))
+                        same.stream()
+                                .map(reason -> open.stream()
+                                        .filter(point -> point.key().equals(reason.caution()))
+                                        .map(reader::say)
+                                        .findFirst()
+                                        .orElse(reason.sentence()))
+                                .distinct()
+                                .collect(joining(" ")),
+                        ended(same.getFirst().reason()),
+                        told(same.getFirst())))
                 .toList();
+    }
+
+    /** Whether it is what the car was let go with, by the name of the point that it closes. */
+    public boolean tells(LeftOpen left) {
+        return ReleaseRule.all(true, true).stream()
+                .filter(rule -> rule.closedBy().equals(left.closedBy()))
+                .anyMatch(rule -> answers(rule.point()));
     }
 
     /** Those that nobody let it go with. Once it has gone, nobody can check its torque, nor record what was due before. */
@@ -76,6 +113,11 @@ public record Departure(
      * @param sentence what was open, as it was told to that person
      */
     public record Reason(String caution, String sentence, String reason) {
+        /** Those of one why are told in one line; what the customer had to be told stands by itself. */
+        private Why why() {
+            return new Why(unsafe(), reason);
+        }
+
         private boolean unsafe() {
             return caution.startsWith(OpenPoint.Kind.UNSAFE + ".");
         }

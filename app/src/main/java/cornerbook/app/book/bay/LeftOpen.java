@@ -1,17 +1,15 @@
 package cornerbook.app.book.bay;
 
+import cornerbook.app.book.shop.SheetStep;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
 import cornerbook.core.car.Measure;
-import cornerbook.core.car.MeasureName;
 import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.say.Said;
-import cornerbook.words.Reader;
+import cornerbook.core.release.ReleaseRule;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -95,22 +93,27 @@ public record LeftOpen(WorkTick tick, @Nullable Place place) {
                 : place.isRead(visit);
     }
 
-    /** What is open, who left it so, and why. */
-    public Said said(Reader reader) {
-        return new BaySaid.LeftOpen(
-                tick.person(),
-                reader.begin(what()),
-                Departure.ended(reader.say(OpenReason.of(Objects.requireNonNull(tick.reason())))),
-                null);
+    /** The step of the bay sheet in which it is done or read at a visit. */
+    SheetStep step(Visit visit) {
+        return place == null
+                ? SheetStep.ofTick(tick.tick())
+                : SheetStep.ofReading(place.measure(), place.wheelTag(), visit);
     }
 
-    private Said what() {
-        return place == null
-                ? new BaySaid.NotTicked(tick.tick())
-                : new BaySaid.NotRead(
-                        new MeasureName(place.measure()),
-                        place.spot(),
-                        place.corner(),
-                        place.wheelTag().isEmpty() ? null : place.wheelTag());
+    /** Null where it is of no corner. */
+    @Nullable
+    Corner corner() {
+        return place == null ? null : place.corner();
+    }
+
+    /** What closes it, by the name that {@link ReleaseRule} has for it. */
+    String closedBy() {
+        if (place == null) {
+            return tick.tick();
+        }
+        var corner = place.corner() == null ? "" : place.corner().name();
+        return place.measure() == Measure.WHEEL_TORQUE
+                ? ReleaseRule.TIGHT + corner
+                : place.measure().name() + "." + corner;
     }
 }

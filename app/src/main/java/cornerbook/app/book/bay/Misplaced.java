@@ -16,12 +16,15 @@ import cornerbook.app.book.visit.VisitSaid;
 import cornerbook.app.book.visit.VisitValue;
 import cornerbook.app.book.work.StandingTicks;
 import cornerbook.app.book.work.WorkTick;
+import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -41,6 +44,19 @@ public final class Misplaced {
         READING,
         TICK,
         PHOTO
+    }
+
+    /** Several things of one visit, by their ids. */
+    public record Things(Set<String> readings, Set<String> ticks, Set<String> photos) {
+        public Things {
+            readings = Set.copyOf(readings);
+            ticks = Set.copyOf(ticks);
+            photos = Set.copyOf(photos);
+        }
+
+        private boolean isEmpty() {
+            return readings.isEmpty() && ticks.isEmpty() && photos.isEmpty();
+        }
     }
 
     /**
@@ -67,14 +83,67 @@ public final class Misplaced {
             if (changes.has(because)) {
                 return Arrival.ALREADY;
             }
-            switch (thing) {
-                case READING ->
-                    new ReadingLedger(within(handle)).move(visitId, Set.of(id), goal.visitId(), goal.corner(), because);
-                case TICK -> moveTick(handle, visitId, id, goal, because, at);
-                case PHOTO -> movePhoto(handle, visitId, id, goal, because);
-            }
+            move(
+                    handle,
+                    visitId,
+                    switch (thing) {
+                        case READING -> new Things(Set.of(id), Set.of(), Set.of());
+                        case TICK -> new Things(Set.of(), Set.of(id), Set.of());
+                        case PHOTO -> new Things(Set.of(), Set.of(), Set.of(id));
+                    },
+                    goal,
+                    because,
+                    at);
             return Arrival.STORED;
         });
+    }
+
+    /**
+     * Moves several things, all of them or none.
+     *
+     * @param at when it was said
+     * @throws BookException when nothing is chosen, or one of them stands no more, is there already, or cannot be there; or when what
+     *     was entered at several corners goes to one
+     */
+    public void move(String visitId, Things things, Goal goal, Because because, Instant at) {
+        store.write(handle -> {
+            if (things.isEmpty()) {
+                throw new BookException(new VisitSaid.NothingToMove());
+            }
+            if (goal.corner() != null && corners(handle, visitId, things) > 1) {
+                throw new BookException(new VisitSaid.SeveralCorners(goal.corner()));
+            }
+            move(handle, visitId, things, goal, because, at);
+            return visitId;
+        });
+    }
+
+    private static long corners(Handle handle, String visitId, Things things) {
+        var visit = new CarLedger(within(handle)).getOfVisit(visitId).getVisit(visitId);
+        return Stream.of(
+                        visit.readings().stream()
+                                .filter(reading -> things.readings().contains(reading.id()))
+                                .map(Reading::corner),
+                        new BayRows(handle)
+                                .listTicks(visitId).stream()
+                                        .filter(tick -> things.ticks().contains(tick.id()))
+                                        .map(WorkTick::corner),
+                        new PhotoLedger(within(handle))
+                                .list(visitId).stream()
+                                        .filter(photo -> things.photos().contains(photo.id()))
+                                        .map(Photo::corner))
+                .flatMap(each -> each)
+                .filter(Objects::nonNull)
+                .distinct()
+                .count();
+    }
+
+    private static void move(Handle handle, String visitId, Things things, Goal goal, Because because, Instant at) {
+        if (!things.readings().isEmpty()) {
+            new ReadingLedger(within(handle)).move(visitId, things.readings(), goal.visitId(), goal.corner(), because);
+        }
+        things.ticks().forEach(tick -> moveTick(handle, visitId, tick, goal, because, at));
+        things.photos().forEach(photo -> movePhoto(handle, visitId, photo, goal, because));
     }
 
     private static void moveTick(Handle handle, String visitId, String id, Goal goal, Because because, Instant at) {

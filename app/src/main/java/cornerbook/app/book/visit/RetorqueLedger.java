@@ -18,6 +18,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -178,50 +179,76 @@ public final class RetorqueLedger {
                 .isPresent());
     }
 
-    /** The wheels were tightened again. */
-    public void record(String visitId, LocalDate date, double odometerKm, double torqueNm) {
-        store.write(handle -> record(handle, visitId, date, odometerKm, torqueNm));
+    /**
+     * The wheels were tightened again.
+     *
+     * @param person who did it; null where nobody is named
+     * @throws BookException when none is open, or date, odometer or torque cannot be
+     */
+    public void record(String visitId, LocalDate date, double odometerKm, double torqueNm, @Nullable String person) {
+        store.write(handle -> record(handle, visitId, new RecordedRetorque(date, odometerKm, torqueNm, person)));
+    }
+
+    /** How the wheels of a visit were tightened again; empty while nobody recorded it. */
+    public Optional<RecordedRetorque> findRecorded(String visitId) {
+        return store.read(handle -> handle.select("""
+            select recorded_date, recorded_odometer_km, recorded_torque_nm, recorded_by
+            from retorque where visit_id = ? and recorded_date is not null
+            """, visitId)
+                .map((row, context) -> new RecordedRetorque(
+                        LocalDate.parse(row.getString("recorded_date")),
+                        (Double) row.getObject("recorded_odometer_km"),
+                        (Double) row.getObject("recorded_torque_nm"),
+                        row.getString("recorded_by")))
+                .findFirst());
     }
 
     /**
      * The wheels were tightened again to the torque that is asked for; the odometer is not known.
      *
+     * @param person who did it; null where nobody is named
      * @throws BookException when none is open, or the day is before that of the visit
      */
-    public void confirm(String visitId, LocalDate date) {
+    public void confirm(String visitId, LocalDate date, @Nullable String person) {
         store.write(handle -> {
             var visit = new CarLedger(within(handle)).getOfVisit(visitId).getVisit(visitId);
             if (date.isBefore(visit.date())) {
                 throw tooEarly(date, visit.odometerKm(), visit);
             }
-            return keep(handle, visitId, date, null, null);
+            return keep(handle, visitId, new RecordedRetorque(date, null, null, person));
         });
     }
 
     /** Those that were confirmed on a day without figures, by the visit. */
     public List<ConfirmedRetorque> listConfirmed(LocalDate date) {
         return store.read(handle -> handle.select("""
-            select retorque.visit_id, vehicle.name, vehicle.plate
+            select retorque.visit_id, vehicle.name, vehicle.plate, recorded_by
             from retorque
                 join visit on visit.id = retorque.visit_id
                 join vehicle on vehicle.id = visit.vehicle_id
             where visit.cancelled = 0 and recorded_date = ? and recorded_torque_nm is null
             order by vehicle.name
             """, date.toString())
-                .map((row, context) ->
-                        new ConfirmedRetorque(row.getString("visit_id"), row.getString("name"), row.getString("plate")))
+                .map((row, context) -> new ConfirmedRetorque(
+                        row.getString("visit_id"),
+                        row.getString("name"),
+                        row.getString("plate"),
+                        row.getString("recorded_by")))
                 .list());
     }
 
     /** It was confirmed by mistake on that day, and is due as before. */
     public void takeBack(String visitId, LocalDate date) {
         store.write(handle -> handle.execute(
-                "update retorque set recorded_date = null where visit_id = ? and recorded_date = ? and recorded_torque_nm is null",
+                "update retorque set recorded_date = null, recorded_by = null where visit_id = ? and recorded_date = ? and recorded_torque_nm is null",
                 visitId,
                 date.toString()));
     }
 
-    private static int record(Handle handle, String visitId, LocalDate date, double odometerKm, double torqueNm) {
+    private static int record(Handle handle, String visitId, RecordedRetorque again) {
+        double odometerKm = Objects.requireNonNull(again.odometerKm());
+        double torqueNm = Objects.requireNonNull(again.torqueNm());
+        var date = again.date();
         var history = new CarLedger(within(handle)).getOfVisit(visitId);
         var visit = history.getVisit(visitId);
         boolean replaced = history.visits().stream()
@@ -234,7 +261,7 @@ public final class RetorqueLedger {
             throw new BookException(new VisitSaid.RetorqueOutOfRange(
                     Amount.exact(torqueNm, "N·m"), Amount.of(0, "N·m"), Amount.of(MOST_TORQUE_NM, "N·m")));
         }
-        return keep(handle, visitId, date, odometerKm, torqueNm);
+        return keep(handle, visitId, again);
     }
 
     private static BookException tooEarly(LocalDate date, double odometerKm, Visit visit) {
@@ -242,13 +269,13 @@ public final class RetorqueLedger {
                 date, Amount.of(odometerKm, "km"), visit.date(), Amount.of(visit.odometerKm(), "km")));
     }
 
-    private static int keep(
-            Handle handle, String visitId, LocalDate date, @Nullable Double odometerKm, @Nullable Double torqueNm) {
+    private static int keep(Handle handle, String visitId, RecordedRetorque again) {
         int changed = handle.execute(
-                "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ? where visit_id = ? and recorded_date is null and superseded_by is null",
-                date.toString(),
-                odometerKm,
-                torqueNm,
+                "update retorque set recorded_date = ?, recorded_odometer_km = ?, recorded_torque_nm = ?, recorded_by = ? where visit_id = ? and recorded_date is null and superseded_by is null",
+                again.date().toString(),
+                again.odometerKm(),
+                again.torqueNm(),
+                again.person(),
                 visitId);
         if (changed == 0) {
             throw new BookException(new VisitSaid.NoOpenRetorque(visitId));

@@ -31,6 +31,12 @@ public interface VisitSaid extends Said {
     /** It was to be moved to where it is. */
     record NoOtherPlace() implements VisitSaid {}
 
+    /** A form that moves things came without one. */
+    record NothingToMove() implements VisitSaid {}
+
+    /** What was entered at several corners was to go to this one. */
+    record SeveralCorners(Corner corner) implements VisitSaid {}
+
     record PutRightMeanwhile() implements VisitSaid {}
 
     record ReadingElsewhere(String reading) implements VisitSaid {}

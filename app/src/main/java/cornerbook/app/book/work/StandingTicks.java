@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -65,11 +66,9 @@ public final class StandingTicks {
 
     private static boolean isOn(WorkTick tick, Map<Corner, String> wheelAt) {
         return !tick.tick().startsWith(WorkTick.FASTENER)
-                || (tick.wheelTag() != null && tick.wheelTag().equals(wheelAt.get(corner(tick))));
-    }
-
-    private static Corner corner(WorkTick tick) {
-        return Corner.valueOf(tick.tick().substring(WorkTick.FASTENER.length()).replaceFirst("\\..*", ""));
+                || (tick.wheelTag() != null
+                        && tick.corner() != null
+                        && tick.wheelTag().equals(wheelAt.get(tick.corner())));
     }
 
     /** What is left open, in the order in which it was first said; whether it was read since is not looked at. */
@@ -84,7 +83,7 @@ public final class StandingTicks {
     public Set<Corner> tightened(int fastenerCount, Map<Corner, String> wheelAt) {
         var done = on(wheelAt).stream()
                 .filter(tick -> tick.done() && tick.tick().startsWith(WorkTick.FASTENER))
-                .map(StandingTicks::corner)
+                .map(WorkTick::corner)
                 .toList();
         var tightened = EnumSet.noneOf(Corner.class);
         wheelAt.keySet().stream()
@@ -98,7 +97,8 @@ public final class StandingTicks {
         var loosened = EnumSet.noneOf(Corner.class);
         on(wheelAt).stream()
                 .filter(tick -> !tick.done() && tick.tick().startsWith(WorkTick.FASTENER))
-                .map(StandingTicks::corner)
+                .map(WorkTick::corner)
+                .filter(Objects::nonNull)
                 .forEach(loosened::add);
         return loosened;
     }

@@ -1,5 +1,6 @@
 package cornerbook.app.book.work;
 
+import cornerbook.core.corner.Corner;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -43,6 +44,13 @@ public record WorkTick(
 
     public WorkTick counting(boolean now) {
         return new WorkTick(id, tick, wheelTag, answer, now, seen, person, madeAt);
+    }
+
+    /** The corner of a fastener; null for every other step. */
+    public @Nullable Corner corner() {
+        return tick.startsWith(FASTENER)
+                ? Corner.valueOf(tick.substring(FASTENER.length()).replaceFirst("\\..*", ""))
+                : null;
     }
 
     public boolean done() {

@@ -6,8 +6,10 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.exchange.KindFile;
 import cornerbook.app.exchange.NewCar;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.app.request.Told;
 import cornerbook.core.assess.SameKind;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Vehicle;
@@ -19,7 +21,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /**
  * Takes a new car at the door: what its first visit cannot begin without. The rest is given when it is met, or copied from a car of
@@ -53,7 +57,7 @@ public final class NewCarHandler {
             send(response, 422, vehicleId, typed, errors, List.of());
             return;
         }
-        switch (NewCar.read(vehicleId, "owner-" + vehicleId, typed, desk.today())) {
+        switch (NewCar.read(vehicleId, "owner-" + vehicleId, completed(form), desk.today())) {
             case VisitFile.Refused refused ->
                 send(
                         response,
@@ -75,27 +79,60 @@ public final class NewCarHandler {
         }
     }
 
+    /** What the shop has looked up for the kind outranks what the book has of another car. */
     private List<NewCarPage.Alike> alike(Vehicle car) {
+        var sheets = kinds().stream()
+                .flatMap(kind ->
+                        SameKind.sign(car, kind.vehicle()).map(sign -> NewCarPage.Alike.ofSheet(kind, sign)).stream())
+                .sorted(Comparator.comparing(NewCarPage.Alike::sign));
+        return Stream.concat(sheets, cars(car)).limit(MOST_ALIKE).toList();
+    }
+
+    private Stream<NewCarPage.Alike> cars(Vehicle car) {
         return desk.book().cars().listNamedLike(car.name(), car.vin()).stream()
                 .flatMap(
                         other -> SameKind.sign(car, other)
                                 .map(sign -> new NewCarPage.Alike(other.id(), sign, NewCarPage.named(other)))
                                 .stream())
-                .sorted(Comparator.comparing(NewCarPage.Alike::sign))
-                .limit(MOST_ALIKE)
-                .toList();
+                .sorted(Comparator.comparing(NewCarPage.Alike::sign));
+    }
+
+    private List<KindFile.Kind> kinds() {
+        return KindFile.readAll(desk.book().kindSheets().list(), desk.today());
+    }
+
+    /**
+     * What data are copied from.
+     *
+     * @param name as people tell it from others
+     */
+    private record Source(Vehicle vehicle, String name) {}
+
+    /** Where the person chose to copy from; empty where nothing is copied. */
+    private Optional<Source> findSource(Form form) {
+        var from = form.get(NewCarPage.FROM);
+        if (from.startsWith(NewCarPage.Alike.SHEET)) {
+            return kinds().stream()
+                    .filter(kind -> from.equals(NewCarPage.Alike.SHEET + kind.name()))
+                    .findFirst()
+                    .map(kind -> new Source(
+                            kind.vehicle(), Told.labels("app/desk/car").of("sheet-named", "name", kind.name())));
+        }
+        return desk.book()
+                .cars()
+                .find(from)
+                .map(CarHistory::vehicle)
+                .map(other -> new Source(other, NewCarPage.named(other)));
     }
 
     private void add(ServerResponse response, Form form, CarHistory read) {
-        var vehicle = desk.book()
-                .cars()
-                .find(form.get(NewCarPage.FROM))
-                .map(CarHistory::vehicle)
-                .map(other -> SameKind.complete(read.vehicle(), other, NewCarPage.named(other)))
+        var vehicle = findSource(form)
+                .map(source -> SameKind.complete(read.vehicle(), source.vehicle(), source.name()))
                 .orElse(read.vehicle());
         var car = NewCar.onItsWheels(
                 new CarHistory(vehicle, read.customer(), List.of(), List.of()),
-                SeasonKind.valueOf(form.get(NewCarPage.SEASON)));
+                SeasonKind.valueOf(form.get(NewCarPage.SEASON)),
+                form.has(NewCarPage.SPARE));
         try {
             desk.book().records().addCar(car);
             Pages.redirect(
@@ -115,6 +152,18 @@ public final class NewCarHandler {
             errors.put(NewCarPage.SEASON, NewCarPage.leftOut());
         }
         return errors;
+    }
+
+    /** The rear's size, where what data are copied from has another there and the same in front. */
+    private Map<String, String> completed(Form form) {
+        var completed = new HashMap<>(form.fields());
+        if (form.get(NewCarPage.REAR_SIZE).isEmpty()) {
+            findSource(form)
+                    .map(Source::vehicle)
+                    .filter(other -> other.front().tyreSize().equalsIgnoreCase(form.get(NewCarPage.SIZE)))
+                    .ifPresent(other -> completed.put(NewCarPage.REAR_SIZE, other.rear().tyreSize()));
+        }
+        return completed;
     }
 
     /** Whose law most cars of the book are judged by: a shop stands in one place. */

@@ -2,6 +2,7 @@ package cornerbook.app.desk.car;
 
 import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
+import cornerbook.app.exchange.KindFile;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.request.Told;
 import cornerbook.core.assess.SameKind;
@@ -19,7 +20,7 @@ import java.util.Map;
  * @param vehicleId born with the form, so that a form that is sent twice makes one car
  * @param typed by pointer of the visit file
  * @param errors one sentence by pointer; those of no field stand under the empty name
- * @param alike cars of the same kind, whose data may be copied; asked only when there are some
+ * @param alike cars of the same kind and data sheets of it, whose data may be copied; asked only when there are some
  * @param kinds what cars of the book are called
  */
 public record NewCarPage(
@@ -39,6 +40,9 @@ public record NewCarPage(
     static final String ELECTRIC = "/vehicle/electric";
     static final String HYBRID = "/vehicle/hybrid";
     static final String PLACE = "/vehicle/jurisdiction";
+    /** Whether a fifth wheel lies in the car, as those of the front. */
+    static final String SPARE = "spare";
+
     /** The car that the data are copied from; "none" when nothing is. */
     static final String FROM = "from";
 
@@ -95,6 +99,10 @@ public record NewCarPage(
 
     public String season() {
         return SEASON;
+    }
+
+    public String spare() {
+        return SPARE;
     }
 
     public String typed(String pointer) {
@@ -162,12 +170,24 @@ public record NewCarPage(
     public record Offer(String word, String label) {}
 
     /**
-     * A car of the same kind.
+     * A car of the same kind, or the data sheet of its kind.
      *
+     * @param from id of the car; or the name of the sheet behind {@link #SHEET}
      * @param sign why it is taken for one
      * @param named as people tell it from others
      */
-    public record Alike(String vehicleId, SameKind.Sign sign, String named) {}
+    public record Alike(String from, SameKind.Sign sign, String named) {
+        /** Before the name of a data sheet, which no id of a car begins with. */
+        static final String SHEET = "sheet:";
+
+        static Alike ofSheet(KindFile.Kind kind, SameKind.Sign sign) {
+            return new Alike(SHEET + kind.name(), sign, kind.name());
+        }
+
+        public boolean isSheet() {
+            return from.startsWith(SHEET);
+        }
+    }
 
     /** As people tell it from others. */
     static String named(Vehicle vehicle) {

@@ -122,7 +122,7 @@ record CarList(List<@Nullable ListColumn> columns, @Nullable SeasonKind season) 
                                 .distinct()
                                 .toList());
             case VisitFile.Read read ->
-                ListedCar.fit(row, cells, NewCar.onItsWheels(read.history(), ownSeason.orElseThrow()));
+                ListedCar.fit(row, cells, NewCar.onItsWheels(read.history(), ownSeason.orElseThrow(), false));
         };
     }
 

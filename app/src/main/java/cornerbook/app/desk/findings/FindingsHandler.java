@@ -1,6 +1,5 @@
 package cornerbook.app.desk.findings;
 
-import cornerbook.app.book.bay.LeftOpen;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
@@ -43,11 +42,7 @@ public final class FindingsHandler {
                         200,
                         "desk/findings/findings",
                         new FindingsPage(
-                                desk.assess(open),
-                                photos,
-                                notes.declined(),
-                                LeftOpen.of(open.visit(), notes.ticks()),
-                                notes.departure())));
+                                desk.assess(open), photos, notes.declined(), notes.ticks(), notes.departure())));
     }
 
     public void sendSheet(ServerRequest request, ServerResponse response) {

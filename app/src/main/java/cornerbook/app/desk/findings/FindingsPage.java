@@ -1,9 +1,9 @@
 package cornerbook.app.desk.findings;
 
 import cornerbook.app.book.bay.Departure;
-import cornerbook.app.book.bay.LeftOpen;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.work.Declined;
+import cornerbook.app.book.work.WorkTick;
 import cornerbook.app.desk.Links;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.air.PressureOverTemperature;
@@ -46,13 +46,13 @@ import java.util.stream.Stream;
  * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
  * on the car. What a wheel's pattern of wear says stands with its set.
  *
- * @param left what hands left open, with their reasons
+ * @param ticks of the visit, with what hands left open
  */
 public record FindingsPage(
         Assessment assessment,
         List<Photo> photos,
         List<Declined> declined,
-        List<LeftOpen> left,
+        List<WorkTick> ticks,
         Optional<Departure> departure) {
     /** What is seen at one brake has most often one cause. */
     private static final Set<Subject.Part> BRAKE = EnumSet.of(
@@ -67,7 +67,7 @@ public record FindingsPage(
     public FindingsPage {
         photos = List.copyOf(photos);
         declined = List.copyOf(declined);
-        left = List.copyOf(left);
+        ticks = List.copyOf(ticks);
     }
 
     FindingsPage(Assessment assessment) {
@@ -81,10 +81,7 @@ public record FindingsPage(
 
     /** What it left with, who let it go, and why; and what hands left open. */
     public List<Said> leftOpen() {
-        return Stream.concat(
-                        departure.stream().flatMap(gone -> gone.leftOpen(assessment.open(), Told.reader()).stream()),
-                        left.stream().map(open -> open.said(Told.reader())))
-                .toList();
+        return Departure.leftOpen(departure.orElse(null), assessment.visit(), ticks, assessment.open(), Told.reader());
     }
 
     /**

@@ -10,6 +10,8 @@ sealed interface ShopSaid extends Said {
 
     record NoSuchCar(String car) implements ShopSaid {}
 
+    record NoSuchKind(String kind) implements ShopSaid {}
+
     /** A temperature was left out. */
     record Missing(Said what) implements ShopSaid {}
 

@@ -99,7 +99,7 @@ public final class TodayHandler {
             if (typed.has("taken-back")) {
                 desk.book().retorques().takeBack(visitId, desk.today());
             } else {
-                desk.book().retorques().confirm(visitId, desk.today());
+                desk.book().retorques().confirm(visitId, desk.today(), typed.person());
             }
         } catch (BookException e) {
             throw new PageException(409, e.said());

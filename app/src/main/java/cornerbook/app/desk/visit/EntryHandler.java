@@ -1,7 +1,9 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.Because;
+import cornerbook.app.book.visit.RecordedRetorque;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
@@ -17,7 +19,10 @@ import cornerbook.app.desk.visit.EntryPage.DueRetorque;
 import cornerbook.app.desk.visit.EntryPage.RetorqueForm;
 import cornerbook.app.judge.Judged;
 import cornerbook.app.request.Told;
+import cornerbook.core.release.Release;
+import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
+import cornerbook.core.say.Said;
 import cornerbook.core.season.judge.OdometerRange;
 import cornerbook.core.tool.ShopTool;
 import io.helidon.webserver.http.ServerRequest;
@@ -33,7 +38,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The entry form of a visit: readings, wheels leaving on, re-torque. */
 public final class EntryHandler {
-    private static final RetorqueForm NOTHING_TYPED = new RetorqueForm("", "", "", "", AskedOdometer.NONE);
+    private static final RetorqueForm NOTHING_TYPED = new RetorqueForm("", "", "", "", "", AskedOdometer.NONE);
     private final Desk desk;
     private final Pages pages;
 
@@ -151,7 +156,7 @@ public final class EntryHandler {
                     ? Optional.<AskedOdometer>empty()
                     : AskedOdometer.of(expected, odometerKm, typed);
             if (doubt.isEmpty()) {
-                desk.book().retorques().record(open.visit().id(), date, odometerKm, torqueNm);
+                desk.book().retorques().record(open.visit().id(), date, odometerKm, torqueNm, typed.person());
                 Pages.redirect(response, Links.visit(open.visit().id()) + "#retorque");
                 return;
             }
@@ -160,7 +165,12 @@ public final class EntryHandler {
             error = Typed.sentence(e);
         }
         var retorque = new RetorqueForm(
-                typed.get("date"), asked.asks() ? "" : AskedOdometer.of(typed), typed.get("torque"), error, asked);
+                typed.get("date"),
+                asked.asks() ? "" : AskedOdometer.of(typed),
+                typed.get("torque"),
+                typed.get("person"),
+                error,
+                asked);
         send(
                 response,
                 422,
@@ -213,18 +223,41 @@ public final class EntryHandler {
                         saved.matches("[0-9]{1,3}") ? Integer.valueOf(saved) : null,
                         leaving.page(standing, ofSets),
                         dueRetorque(open.visit().id(), retorqueForm),
-                        new EntryPage.Written(
-                                VisitDataPage.changes(desk.book(), open),
-                                desk.book().bay().read(open.visit().id()).remarks()),
+                        written(open),
                         BrakeDust.ofWeek(desk.book(), open.visit().date()),
                         ToolChoice.of(desk.book(), open.visit())));
+    }
+
+    private static Said said(RecordedRetorque again) {
+        return new VisitSaid.TightenedAgain(
+                again.date(),
+                again.odometerKm() == null ? null : Amount.of(again.odometerKm(), "km"),
+                again.torqueNm() == null ? null : Amount.exact(again.torqueNm(), "N·m"),
+                again.person());
+    }
+
+    private EntryPage.Written written(OpenVisit open) {
+        var visit = open.visit();
+        var notes = desk.book().bay().read(visit.id());
+        var departure = notes.departure().orElse(null);
+        return new EntryPage.Written(
+                VisitDataPage.changes(desk.book(), open),
+                notes.remarks(),
+                departure != null,
+                // Nothing is judged here: what was unsafe stands as it was told then.
+                Departure.leftOpen(departure, visit, notes.ticks(), Release.of(visit, List.of()), Told.reader()),
+                desk.book()
+                        .retorques()
+                        .findRecorded(visit.id())
+                        .map(EntryHandler::said)
+                        .orElse(null));
     }
 
     private @Nullable DueRetorque dueRetorque(String visitId, RetorqueForm typed) {
         return desk.book().retorques().listOpen().stream()
                 .filter(open -> open.visitId().equals(visitId))
                 .findFirst()
-                .map(due -> new DueRetorque(due, typed))
+                .map(due -> new DueRetorque(due, typed, VisitDataHandler.person()))
                 .orElse(null);
     }
 }

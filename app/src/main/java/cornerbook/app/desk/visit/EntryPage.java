@@ -9,6 +9,7 @@ import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.WheelProposal.Fill;
 import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.say.Said;
 import cornerbook.words.UnitSystem;
 import java.util.List;
 import java.util.Objects;
@@ -41,11 +42,20 @@ public record EntryPage(
      *
      * @param changes what was put right of it, earliest first
      * @param remarks those that count
+     * @param gone whether the car was handed over
+     * @param left what it left with open, or what hands left open, with the reason
+     * @param tightenedAgain how its wheels were; null while nobody recorded it
      */
-    public record Written(List<VisitChange> changes, List<Remark> remarks) {
+    public record Written(
+            List<VisitChange> changes,
+            List<Remark> remarks,
+            boolean gone,
+            List<Said> left,
+            @Nullable Said tightenedAgain) {
         public Written {
             changes = List.copyOf(changes);
             remarks = List.copyOf(remarks);
+            left = List.copyOf(left);
         }
     }
 
@@ -203,8 +213,14 @@ public record EntryPage(
      *
      * @param asked the odometer that is to be typed again
      */
-    public record RetorqueForm(String date, String odometer, String torque, String error, AskedOdometer asked) {}
+    public record RetorqueForm(
+            String date, String odometer, String torque, String person, String error, AskedOdometer asked) {}
 
-    /** The re-torque that is due, and what was typed of it. */
-    public record DueRetorque(OpenRetorque due, RetorqueForm form) {}
+    /**
+     * The re-torque that is due, and what was typed of it.
+     *
+     * @param person who works on the tablet that asks; null where the name is typed
+     */
+    public record DueRetorque(
+            OpenRetorque due, RetorqueForm form, @Nullable String person) {}
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.app.book.bay.Misplaced;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.Because;
@@ -11,11 +12,13 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Saying;
 import cornerbook.core.season.judge.OdometerRange;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -64,20 +67,26 @@ public final class VisitDataHandler {
         send(response, 422, open, shown, error, asked);
     }
 
-    /** What was entered at the wrong car. */
+    /** What was entered at the wrong corner or the wrong car. */
     public void move(ServerRequest request, ServerResponse response) {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
         var typed = Form.read(request);
+        var to = typed.get("to").isEmpty() ? open.visit().id() : typed.get("to");
+        var corner = Arrays.stream(Corner.values())
+                .filter(each -> each.name().equals(typed.get("corner")))
+                .findFirst()
+                .orElse(null);
         try {
             desk.book()
-                    .readings()
+                    .misplaced()
                     .move(
                             open.visit().id(),
-                            VisitDataPage.chosen(open.visit(), typed),
-                            typed.get("to"),
-                            because(typed));
+                            VisitDataPage.chosen(open.visit(), VisitDataPage.Movable.of(desk.book(), open), typed),
+                            new Misplaced.Goal(to, corner),
+                            because(typed),
+                            desk.now());
             desk.learning().learnSoon();
-            Pages.redirect(response, Links.visit(typed.get("to")));
+            Pages.redirect(response, Links.visit(to));
         } catch (BookException | IllegalArgumentException e) {
             var shown = new HashMap<>(VisitForm.fields(open.visit()));
             shown.putAll(typed.fields());
@@ -144,9 +153,6 @@ public final class VisitDataHandler {
                         error,
                         asked,
                         VisitDataPage.changes(desk.book(), open),
-                        desk.book().visits().list(open.visit().date()).stream()
-                                .filter(other -> !other.vehicleId()
-                                        .equals(open.history().vehicle().id()))
-                                .toList()));
+                        VisitDataPage.Movable.of(desk.book(), open)));
     }
 }

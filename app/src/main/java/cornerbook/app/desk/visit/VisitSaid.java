@@ -1,5 +1,6 @@
 package cornerbook.app.desk.visit;
 
+import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.season.LikelyOdometer;
@@ -9,6 +10,22 @@ import org.jspecify.annotations.Nullable;
 
 /** What the pages of a visit may have to say. */
 sealed interface VisitSaid extends Said {
+    /** The fasteners of one wheel that were ticked as tightened. */
+    record FastenersAt(Corner corner, int n) implements VisitSaid {}
+
+    /**
+     * The wheels of a visit were tightened again.
+     *
+     * @param odometer null where nobody read it
+     * @param torque the lowest that was read; null where the one that is asked for was confirmed
+     * @param person null where nobody was named
+     */
+    record TightenedAgain(
+            LocalDate day,
+            @Nullable Amount odometer,
+            @Nullable Amount torque,
+            @Nullable String person) implements VisitSaid {}
+
     /** A visit that this one must lie behind, or before. */
     record Neighbour(boolean before, LocalDate day, Amount km) implements VisitSaid {}
 

@@ -10,6 +10,7 @@ import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.corner.SeasonKind;
 import cornerbook.words.UnitSystem;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -131,6 +132,36 @@ class CarDataTest {
         assertThat(added.details().copiedFrom()).contains(KNOWN.vehicle().plate());
         go(Links.car(added.id()));
         assertThat(page.locator(".facts").innerText()).contains(KNOWN.vehicle().plate());
+    }
+
+    /** One set all year, other tyres behind than in front, and a spare that goes round with them. */
+    @Test
+    void aCarWithOtherTyresBehindAndAFullSizeSpareIsTakenAtTheDoor() {
+        go(Links.newCar());
+        fill("/vehicle/plate", "QX 7007");
+        fill("/customer/name", "Tamsin Orlavet");
+        fill("/vehicle/frontAxle/tyreSize", "225/55R18");
+        page.locator("input[value=ALL_SEASON]").click();
+        page.locator("details.set summary").click();
+        fill("/vehicle/rearAxle/tyreSize", "broad");
+        page.locator("input[name=spare]").check();
+        submit();
+        assertThat(page.locator("[role=alert] a").innerText()).isEqualTo("Rear tyre size, if another");
+        assertThat(page.evaluate("document.activeElement.id")).isEqualTo("/vehicle/rearAxle/tyreSize");
+        assertThat(page.locator("input[name=spare]").isChecked()).isTrue();
+        fill("/vehicle/rearAxle/tyreSize", "255/45R19");
+        submit();
+        assertThat(page.locator("#filled-in").innerText()).startsWith("Filled in with the");
+        var set = added("QX 7007").sets().getFirst();
+        assertThat(set.season()).isEqualTo(SeasonKind.ALL_SEASON);
+        assertThat(set.wheels())
+                .extracting(wheel -> wheel.tag() + " " + wheel.tyre().size())
+                .containsExactly(
+                        "QX7007-1 225/55R18",
+                        "QX7007-2 225/55R18",
+                        "QX7007-3 255/45R19",
+                        "QX7007-4 255/45R19",
+                        "QX7007-5 225/55R18");
     }
 
     private CarHistory added(String plate) {

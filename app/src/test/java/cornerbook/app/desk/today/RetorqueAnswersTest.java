@@ -70,6 +70,19 @@ class RetorqueAnswersTest {
         assertThat(shop.get("/").body()).doesNotContain("tightened again at the specified torque");
     }
 
+    /** Who tightened them is asked where no tablet tells it, and stands with the re-torque. */
+    @Test
+    void theOneWhoTightenedThemIsNamed() throws Exception {
+        assertThat(shop.get(Links.visit(visitId)).body()).contains("Who tightened them");
+        assertThat(confirm(Map.of("person", "Ada"))).isEqualTo(303);
+        assertThat(shop.get("/").body()).contains("tightened again at the specified torque by Ada, odometer not known");
+        assertThat(shop.get(Links.visit(visitId)).body())
+                .contains("odometer not known, at the specified torque, by Ada.");
+        assertThat(confirm(Map.of("taken-back", "yes"))).isEqualTo(303);
+        assertThat(confirm(Map.of())).isEqualTo(303);
+        assertThat(shop.get("/").body()).contains("tightened again at the specified torque, odometer not known");
+    }
+
     /** What was recorded with figures is not taken back by the way. */
     @Test
     void figuresStayWhenSomebodyTakesBack() throws Exception {

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A fault with one car is told with its id, and keeps no other car back. */
-class SourceFileTest {
+class SourceFileFaultTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
     @Test
@@ -27,7 +27,7 @@ class SourceFileTest {
         var visit = DemoShop.histories(TODAY).getFirst().visits().getLast();
         var failure = catchThrowableOfType(
                 CommandFailure.class,
-                () -> SourceFile.judge(Path.of("car.json"), visit, () -> {
+                () -> SourceFiles.judge(Path.of("car.json"), visit, () -> {
                     throw new IllegalStateException("wear rate at LR is -0.05");
                 }));
         assertThat(failure.exitCode()).isEqualTo(1);
@@ -37,7 +37,7 @@ class SourceFileTest {
                 .contains("Visit " + visit.id() + " of car.json could not be judged")
                 .containsPattern("[0-9a-f]{8} in the log")
                 .doesNotContain("wear rate", "Exception");
-        assertThat(SourceFile.judge(Path.of("car.json"), visit, () -> "judged")).isEqualTo("judged");
+        assertThat(SourceFiles.judge(Path.of("car.json"), visit, () -> "judged")).isEqualTo("judged");
     }
 
     @Test
