@@ -78,7 +78,15 @@ final class EndingSearch {
             }
             options.add(ofWheel);
         }
-        new EndingJoin(numbers, layout, options, left, share, window, 2 * PlanSearch.SAME_THOUSAND_KM * fastest, visitor)
+        new EndingJoin(
+                        numbers,
+                        layout,
+                        options,
+                        left,
+                        share,
+                        window,
+                        2 * PlanSearch.SAME_THOUSAND_KM * fastest,
+                        visitor)
                 .run();
     }
 

@@ -42,8 +42,7 @@ final class ForwardTurns {
         double bound = Math.max(sureThousandKm, Math.min(missedThousandKm, boundThousandKm));
         for (int aim = 1; aim <= AIMS; aim++) {
             double thousandKm = bound - (bound - sureThousandKm) * aim / AIMS;
-            var driven =
-                    ForwardSearch.within(numbers, thousandKm - PlanSearch.SAME_THOUSAND_KM, DRIVEN_TO * limit);
+            var driven = ForwardSearch.within(numbers, thousandKm - PlanSearch.SAME_THOUSAND_KM, DRIVEN_TO * limit);
             if (driven.isEmpty() || aim == AIMS || driven.get().longestThousandKm() >= thousandKm) {
                 return driven;
             }

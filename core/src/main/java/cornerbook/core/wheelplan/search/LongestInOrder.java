@@ -37,10 +37,7 @@ final class LongestInOrder {
      * @param floorThousandKm what is no longer than that is of no interest; 0 for any
      */
     LongestInOrder(
-            List<EndingSearch> bySeason,
-            List<SeasonOrder> orders,
-            double longestThousandKm,
-            double floorThousandKm) {
+            List<EndingSearch> bySeason, List<SeasonOrder> orders, double longestThousandKm, double floorThousandKm) {
         this.bySeason = bySeason;
         this.orders = orders;
         this.longestThousandKm = longestThousandKm;
@@ -71,9 +68,7 @@ final class LongestInOrder {
 
     /** No sequence within the rules gets farther, thousand km. */
     double boundThousandKm() {
-        return tried < step.size()
-                ? step.get(tried).thousandKm
-                : Math.min(searchedThousandKm, longestThousandKm);
+        return tried < step.size() ? step.get(tried).thousandKm : Math.min(searchedThousandKm, longestThousandKm);
     }
 
     /** Whether the endings of the next step are few enough. */

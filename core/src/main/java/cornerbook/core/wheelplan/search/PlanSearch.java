@@ -116,9 +116,7 @@ final class PlanSearch {
      * put in order in vain or fewer states driven to, so they take turns, each with a limit that grows.
      */
     private <T> Optional<T> byTurns(
-            double floorThousandKm,
-            Function<Ending, T> ofEnding,
-            Function<ForwardSearch, Optional<T>> ofDriving) {
+            double floorThousandKm, Function<Ending, T> ofEnding, Function<ForwardSearch, Optional<T>> ofDriving) {
         double freely = longest().map(ending -> ending.thousandKm).orElse(0.0);
         if (freely <= floorThousandKm) {
             return Optional.empty();
@@ -141,10 +139,7 @@ final class PlanSearch {
         if (!numbers.rulesOnDepth()) {
             return longest().map(ending -> ending.thousandKm);
         }
-        return byTurns(
-                floorThousandKm,
-                ending -> ending.thousandKm,
-                driven -> Optional.of(driven.longestThousandKm()));
+        return byTurns(floorThousandKm, ending -> ending.thousandKm, driven -> Optional.of(driven.longestThousandKm()));
     }
 
     /** The longest ending, whether or not the rules on depth let it be run. */

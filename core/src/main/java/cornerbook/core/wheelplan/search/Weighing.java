@@ -143,8 +143,7 @@ final class Weighing {
         for (int row = 0; row < rows; row++) {
             if (table[row][enters] > ZERO
                     && (leaves < 0
-                            || table[row][last] / table[row][enters]
-                                    < table[leaves][last] / table[leaves][enters])) {
+                            || table[row][last] / table[row][enters] < table[leaves][last] / table[leaves][enters])) {
                 leaves = row;
             }
         }

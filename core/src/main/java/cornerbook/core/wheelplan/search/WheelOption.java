@@ -19,13 +19,7 @@ final class WheelOption {
     final int leastMoves;
 
     WheelOption(
-            long counts,
-            Mixture mixture,
-            int lastClass,
-            double reach,
-            double[] depthMm,
-            double share,
-            int leastMoves) {
+            long counts, Mixture mixture, int lastClass, double reach, double[] depthMm, double share, int leastMoves) {
         this.counts = counts;
         this.mixture = mixture;
         this.lastClass = lastClass;

@@ -52,7 +52,9 @@ class PlannerPropertyTest {
                 if (longest > floor + SAME_THOUSAND_KM) {
                     dear++;
                     assertThat(beyond).as("%s without %s", request, rule).isPresent();
-                    assertThat(beyond.get()).as("%s without %s", request, rule).isCloseTo(longest, within(SAME_THOUSAND_KM));
+                    assertThat(beyond.get())
+                            .as("%s without %s", request, rule)
+                            .isCloseTo(longest, within(SAME_THOUSAND_KM));
                 } else if (longest < floor - SAME_THOUSAND_KM) {
                     assertThat(beyond).as("%s without %s", request, rule).isEmpty();
                 }

@@ -26,9 +26,8 @@ class WeighingPropertyTest {
             var numbers = new SetNumbers(request);
             double bound = new Weighing(numbers).boundThousandKm();
             EverySequence.outcomes(request)
-                    .forEach(outcome -> assertThat(outcome.thousandKm())
-                            .as("%s", request)
-                            .isLessThanOrEqualTo(bound + ROUNDING));
+                    .forEach(outcome ->
+                            assertThat(outcome.thousandKm()).as("%s", request).isLessThanOrEqualTo(bound + ROUNDING));
         }
     }
 
@@ -62,8 +61,8 @@ class WeighingPropertyTest {
         for (var corner : corners) {
             rates.put(corner, List.of(ratesMmPer1000Km.get(corner.ordinal())));
         }
-        return new Weighing(new SetNumbers(
-                        new PlanRequest(wheels, rates, Map.of(), 3, List.of(5.0), PlanRules.TYRES_ONLY)))
+        return new Weighing(
+                        new SetNumbers(new PlanRequest(wheels, rates, Map.of(), 3, List.of(5.0), PlanRules.TYRES_ONLY)))
                 .boundThousandKm();
     }
 }
