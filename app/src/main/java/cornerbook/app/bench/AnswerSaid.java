@@ -11,6 +11,7 @@ import cornerbook.core.cost.TyreCosts;
 import cornerbook.core.cost.renew.RenewWay;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Chance;
+import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreAge;
 import java.time.LocalDate;
@@ -43,6 +44,25 @@ public interface AnswerSaid extends Said {
     record ToBeRead(Said at, Said pressure) implements AnswerSaid {}
 
     record ColdestMorning(Said at, Said pressure, Said warning, Said margin, Said error) implements AnswerSaid {}
+
+    /** The days of a season for changing over, from the first to the last of them, and the one of least risk. */
+    record ChangeBetween(boolean winter, LocalDate from, LocalDate until, LocalDate best, boolean byLaw)
+            implements AnswerSaid {}
+
+    /** Until when the law wants winter tyres on, or from when it lets them come off. */
+    record LawfulDay(boolean winter, LocalDate day) implements AnswerSaid {}
+
+    /** What a shop does in the weeks of a season. */
+    record ShopWeeks(boolean winter, Listed weeks) implements AnswerSaid {}
+
+    /** A week of it, by its first working day. */
+    record WeekOfCars(LocalDate first, int cars) implements AnswerSaid {}
+
+    /** The days that are left are too few. */
+    record TooFewDays(boolean winter, int cars) implements AnswerSaid {}
+
+    /** A place where it is hardly ever cold, or hardly ever warm. */
+    record NoChangeOver(boolean winter) implements AnswerSaid {}
 
     record TemperaturesFrom(Said source) implements AnswerSaid {}
 

@@ -43,7 +43,9 @@ public interface AskSaid extends Said {
         DRAG,
         DRAG_AFTER_THE_DRIVE,
         GUIDES,
-        GUIDES_INTERVAL
+        GUIDES_INTERVAL,
+        CHANGE_OVER,
+        CHANGE_OVER_DAYS
     }
 
     /** What a calculator is for. */
@@ -57,7 +59,8 @@ public interface AskSaid extends Said {
         COST,
         RENEW,
         DRAG,
-        GUIDES
+        GUIDES,
+        CHANGE_OVER
     }
 
     /** What has to be known before. */
@@ -85,7 +88,8 @@ public interface AskSaid extends Said {
         COST_SIDE_BY_SIDE,
         RENEW_WAYS,
         DRAG_AFTER_THE_DRIVE,
-        GUIDES_INTERVAL
+        GUIDES_INTERVAL,
+        CHANGE_OVER_DAYS
     }
 
     /** For someone who gives too little. */
@@ -99,7 +103,8 @@ public interface AskSaid extends Said {
         COST,
         RENEW,
         DRAG,
-        GUIDES
+        GUIDES,
+        CHANGE_OVER
     }
 
     /** Above a field. */
@@ -273,7 +278,12 @@ public interface AskSaid extends Said {
         GUIDES_SALT_SHARE,
         GUIDES_FRICTION_SHARE,
         GUIDES_GARAGED,
-        GUIDES_CLEANED
+        GUIDES_CLEANED,
+        CHANGE_OVER_MEANS,
+        CHANGE_OVER_SPREAD,
+        CHANGE_OVER_PLACE,
+        CHANGE_OVER_CARS,
+        CHANGE_OVER_PER_DAY
     }
 
     /** What a field asks for, and what is taken when it is not given. */
@@ -437,7 +447,12 @@ public interface AskSaid extends Said {
         GUIDES_SALT_SHARE,
         GUIDES_FRICTION_SHARE,
         GUIDES_GARAGED,
-        GUIDES_CLEANED
+        GUIDES_CLEANED,
+        CHANGE_OVER_MEANS,
+        CHANGE_OVER_SPREAD,
+        CHANGE_OVER_PLACE,
+        CHANGE_OVER_CARS,
+        CHANGE_OVER_PER_DAY
     }
 
     /** What stands in an empty field where words are free. */

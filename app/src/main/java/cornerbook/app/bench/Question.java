@@ -23,6 +23,10 @@ public record Question(
         List<Group> groups,
         Said nothingAsked,
         String example) {
+    private static final List<String> FROM_CLIMATE = Stream.concat(
+                    PressureSeasonGroup.FROM_CLIMATE.stream(), ChangeOverQuestion.FROM_CLIMATE.stream())
+            .toList();
+
     public Question {
         common = List.copyOf(common);
         groups = List.copyOf(groups);
@@ -36,19 +40,19 @@ public record Question(
 
     /** Whether the climate of the place answers some of it. */
     public boolean byClimate() {
-        return groups.contains(PressureSeasonGroup.GROUP);
+        return !fromClimate().isEmpty();
     }
 
     /** Names of the questions that the climate of the place answers, better than an example does. */
     public List<String> fromClimate() {
-        return byClimate() ? PressureSeasonGroup.FROM_CLIMATE : List.of();
+        return asks().stream().map(Ask::name).filter(FROM_CLIMATE::contains).toList();
     }
 
     /** Labels of what a group still needs before it can answer. */
     public List<Said> lacking(Group group, Given given) {
         return asks().stream()
                 .filter(ask -> group.needs().contains(ask.name()) && !given.any(ask.name()))
-                .filter(ask -> given.climate() == null || !PressureSeasonGroup.FROM_CLIMATE.contains(ask.name()))
+                .filter(ask -> given.climate() == null || !FROM_CLIMATE.contains(ask.name()))
                 .map(Ask::label)
                 .toList();
     }

@@ -16,7 +16,8 @@ public final class Questions {
             BatteryQuestion.QUESTION,
             BurnishQuestion.QUESTION,
             DragQuestion.QUESTION,
-            GuidesQuestion.QUESTION);
+            GuidesQuestion.QUESTION,
+            ChangeOverQuestion.QUESTION);
 
     private Questions() {}
 

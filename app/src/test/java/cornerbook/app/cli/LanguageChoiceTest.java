@@ -99,7 +99,8 @@ class LanguageChoiceTest {
                 "battery",
                 "burnish",
                 "drag",
-                "guides"
+                "guides",
+                "changeover"
             })
     void theHelpOfEachVerbIsFrench(String verb) {
         var arguments = verb.isEmpty() ? new String[] {"--help"} : new String[] {verb, "--help"};

@@ -80,6 +80,7 @@ class ArchitectureTest {
                     "cornerbook.core.brake.interval",
                     "cornerbook.core.brake.pads",
                     "cornerbook.core.brake.seizing",
+                    "cornerbook.core.changeover",
                     "cornerbook.core.cost",
                     "cornerbook.core.cost.renew",
                     "cornerbook.core.lift",

@@ -62,6 +62,7 @@ public final class CarValues {
             case "burnish" -> car.burnish(axle);
             case "drag" -> car.drag();
             case "guides" -> car.guides();
+            case "changeover" -> car.putLaw();
             default -> throw new IllegalArgumentException("no calculator is called " + question);
         }
         return car.values;
@@ -235,6 +236,11 @@ public final class CarValues {
                 .flatMap(clock -> Stream.ofNullable(clock.running()))
                 .min(Comparator.naturalOrder())
                 .ifPresent(day -> put("cleaned", day.toString()));
+    }
+
+    /** The place whose law holds for the car. */
+    private void putLaw() {
+        put("place", history.vehicle().jurisdiction());
     }
 
     private void putKnown(String name, @Nullable Double value, String bookUnit) {

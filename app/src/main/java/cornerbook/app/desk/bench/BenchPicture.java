@@ -1,5 +1,6 @@
 package cornerbook.app.desk.bench;
 
+import cornerbook.app.picture.air.ColdDaysOverYear;
 import cornerbook.app.picture.air.LoadOverPressure;
 import cornerbook.app.picture.air.PressureOverDays;
 import cornerbook.app.picture.air.PressureOverSeason;
@@ -39,6 +40,7 @@ import cornerbook.core.battery.RestVoltage;
 import cornerbook.core.brake.burnish.BurnishDrive;
 import cornerbook.core.brake.drag.AxleDrag;
 import cornerbook.core.brake.interval.BestInterval;
+import cornerbook.core.changeover.ChangeOverDays;
 import cornerbook.core.cost.TyreCosts;
 import cornerbook.core.cost.renew.RenewCosts;
 import cornerbook.core.lift.ArmLoads;
@@ -109,6 +111,7 @@ public final class BenchPicture {
             case TyreCosts costs -> List.of(PaidOverDistance.svg(costs, reader));
             case RenewCosts costs -> List.of(WaysSideBySide.svg(costs, reader));
             case BestInterval interval -> List.of(CostOverInterval.svg(interval, reader));
+            case ChangeOverDays days -> List.of(ColdDaysOverYear.svg(days, reader));
             case SensorAge age -> List.of(SensorScales.of(age, reader));
             default -> List.of();
         };

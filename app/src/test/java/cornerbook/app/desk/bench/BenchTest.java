@@ -71,6 +71,7 @@ class BenchTest {
                 "/bench/burnish",
                 "/bench/drag",
                 "/bench/guides",
+                "/bench/changeover",
                 "/bench/torque?blank=yes")) {
             var page = open(address, width);
             page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
@@ -238,7 +239,19 @@ class BenchTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"lift", "pressure", "torque", "tyre", "cost", "renew", "battery", "burnish", "drag", "guides"})
+            strings = {
+                "lift",
+                "pressure",
+                "torque",
+                "tyre",
+                "cost",
+                "renew",
+                "battery",
+                "burnish",
+                "drag",
+                "guides",
+                "changeover"
+            })
     void aPageThatNobodyHasTypedIntoAnswersAnInventedExampleInEitherUnits(String name) {
         var page = open("/bench/" + name, 1180);
         for (var system : List.of("metric", "us")) {

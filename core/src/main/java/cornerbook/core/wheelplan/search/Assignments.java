@@ -8,6 +8,7 @@ final class Assignments {
     static final int COUNT = 24;
 
     private static final int[][] CORNER_OF_WHEEL = all();
+    private static final int[][] WHEEL_AT_CORNER = inverse();
     private static final int[][] MOVES = moves();
 
     private Assignments() {}
@@ -19,11 +20,7 @@ final class Assignments {
 
     /** Which wheel stands at a corner. */
     static int wheelAt(int assignment, int corner) {
-        int wheel = 0;
-        while (CORNER_OF_WHEEL[assignment][wheel] != corner) {
-            wheel++;
-        }
-        return wheel;
+        return WHEEL_AT_CORNER[assignment][corner];
     }
 
     /** How many wheels change their corner between two assignments. */
@@ -41,6 +38,16 @@ final class Assignments {
             }
         }
         return found;
+    }
+
+    private static int[][] inverse() {
+        var wheelAt = new int[COUNT][WHEELS];
+        for (int assignment = 0; assignment < COUNT; assignment++) {
+            for (int wheel = 0; wheel < WHEELS; wheel++) {
+                wheelAt[assignment][CORNER_OF_WHEEL[assignment][wheel]] = wheel;
+            }
+        }
+        return wheelAt;
     }
 
     private static int[][] moves() {

@@ -113,18 +113,27 @@ final class CountLayout {
         return seasonsByLayer[layer][group] - others;
     }
 
-    /** Depth of the wheel's least groove above the limit after {@code layer} seasons, mm. */
-    double leastMm(int wheel, long counts, int layer) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int g = 0; g < numbers.grooves; g++) {
-            double slack = numbers.slackMm[wheel][g];
-            for (int group = 0; group < groups; group++) {
-                for (int c = 0; c < numbers.classes; c++) {
-                    slack -= distance[group] * count(counts, layer, group, c) * numbers.classRate[c][g];
+    /** The classes that the wheel ran in during {@code layer} seasons, as bits. */
+    int classesUsed(long counts, int layer) {
+        int classes = 0;
+        for (int group = 0; group < groups; group++) {
+            for (int c = 0; c < numbers.classes; c++) {
+                classes |= count(counts, layer, group, c) == 0 ? 0 : 1 << c;
+            }
+        }
+        return classes;
+    }
+
+    /** Depths of the wheel above the limit after {@code layer} seasons, by groove, mm. */
+    void depthsMm(int wheel, long counts, int layer, double[] into) {
+        System.arraycopy(numbers.slackMm[wheel], 0, into, 0, numbers.grooves);
+        for (int group = 0; group < groups; group++) {
+            for (int c = 0; c < numbers.classes; c++) {
+                double run = distance[group] * count(counts, layer, group, c);
+                for (int g = 0; run != 0 && g < numbers.grooves; g++) {
+                    into[g] -= run * numbers.classRate[c][g];
                 }
             }
-            least = Math.min(least, slack);
         }
-        return least;
     }
 }

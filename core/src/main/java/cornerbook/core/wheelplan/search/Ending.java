@@ -27,6 +27,15 @@ final class Ending {
         return options[wheel].mixture.counts;
     }
 
+    /** No order of its seasons has fewer moves. */
+    int leastMoves() {
+        int moves = 0;
+        for (var option : options) {
+            moves += option.leastMoves;
+        }
+        return moves;
+    }
+
     /** Whether the last season's assignment puts each wheel into its class. */
     boolean endsWith(int assignment) {
         for (int i = 0; i < Assignments.WHEELS; i++) {

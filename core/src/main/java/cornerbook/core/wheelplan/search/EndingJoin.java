@@ -23,11 +23,13 @@ final class EndingJoin {
     private final long[] lastWheelsCounts;
     private final WheelOption[] taken = new WheelOption[WHEELS];
     private final double[][] leftMm;
+    private final double[] leftShare = new double[WHEELS];
 
     /**
      * A join over the options of each wheel, which are sorted by their counts.
      *
      * @param leftMm depth above the limit that the four wheels have together at the distance aimed at, by groove
+     * @param leftShare the same weighed
      * @param spreadMarginMm how much a wheel may still wear between there and the ending
      */
     EndingJoin(
@@ -35,6 +37,7 @@ final class EndingJoin {
             CountLayout layout,
             List<List<WheelOption>> options,
             double[] leftMm,
+            double leftShare,
             Window window,
             double spreadMarginMm,
             Consumer<Ending> visitor) {
@@ -46,6 +49,7 @@ final class EndingJoin {
         this.visitor = visitor;
         this.leftMm = new double[WHEELS][];
         this.leftMm[0] = leftMm;
+        this.leftShare[0] = leftShare;
         wheelAtStep = List.of(0, 1, 2, 3).stream()
                 .sorted(Comparator.comparingInt(
                         (Integer wheel) -> options.get(wheel).size()))
@@ -82,6 +86,9 @@ final class EndingJoin {
             return;
         }
         for (var option : options[wheel]) {
+            if (--window.stepsLeft < 0) {
+                return;
+            }
             if (layout.fits(option.counts, remaining) && inWindow(option, moves) && leaves(step, option)) {
                 taken[wheel] = option;
                 take(step + 1, remaining - option.counts, moves + option.leastMoves);
@@ -96,7 +103,8 @@ final class EndingJoin {
     }
 
     private boolean leaves(int step, WheelOption option) {
-        boolean enough = true;
+        leftShare[step + 1] = leftShare[step] - option.share;
+        boolean enough = leftShare[step + 1] >= -EndingSearch.SUM_TOLERANCE_MM;
         for (int g = 0; g < numbers.grooves && enough; g++) {
             leftMm[step + 1][g] = leftMm[step][g] - option.depthMm[g];
             enough = leftMm[step + 1][g] >= -EndingSearch.SUM_TOLERANCE_MM;

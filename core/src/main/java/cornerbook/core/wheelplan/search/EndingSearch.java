@@ -11,8 +11,8 @@ import java.util.function.Consumer;
  *
  * <pre>  W_g(T) = Σ_i slack_ig − T Σ_c rate_cg,                                                        (1)</pre>
  *
- * and as none may be below 0, none may be above W_g(T) either. That leaves few mixtures per wheel; these are joined wheel
- * by wheel under what each corner class can take. Method in docs/methods/wheelplan.md.
+ * and as none may be below 0, none may be above W_g(T) either; so it is with the shares of a {@link Weighing}. That leaves few
+ * mixtures per wheel; these are joined wheel by wheel under what each corner class can take. Method in docs/methods/wheelplan.md.
  */
 final class EndingSearch {
     private static final int WHEELS = Assignments.WHEELS;
@@ -22,12 +22,14 @@ final class EndingSearch {
     private final int season;
     private final CountLayout layout;
     private final List<Mixture> mixtures;
+    private final Weighing weighing;
 
-    EndingSearch(SetNumbers numbers, int season) {
+    EndingSearch(SetNumbers numbers, int season, Weighing weighing) {
         this.numbers = numbers;
+        this.weighing = weighing;
         this.season = season;
         layout = new CountLayout(numbers, season);
-        mixtures = Mixture.all(numbers, layout);
+        mixtures = Mixture.all(numbers, layout, weighing);
     }
 
     CountLayout layout() {
@@ -64,15 +66,27 @@ final class EndingSearch {
                 return;
             }
         }
+        double share = weighing.left(numbers.start[season] + target);
+        if (share < -SUM_TOLERANCE_MM) {
+            return;
+        }
         var options = new ArrayList<List<WheelOption>>();
         for (int i = 0; i < WHEELS; i++) {
-            var ofWheel = options(i, target, left);
+            var ofWheel = options(i, target, left, share);
             if (ofWheel.isEmpty()) {
                 return;
             }
             options.add(ofWheel);
         }
-        new EndingJoin(numbers, layout, options, left, window, 2 * PlanSearch.SAME_THOUSAND_KM * fastest, visitor)
+        new EndingJoin(
+                        numbers,
+                        layout,
+                        options,
+                        left,
+                        share,
+                        window,
+                        2 * PlanSearch.SAME_THOUSAND_KM * fastest,
+                        visitor)
                 .run();
     }
 
@@ -93,12 +107,15 @@ final class EndingSearch {
         return reach;
     }
 
-    private List<WheelOption> options(int wheel, double target, double[] left) {
+    private List<WheelOption> options(int wheel, double target, double[] left, double leftShare) {
         var options = new ArrayList<WheelOption>();
         for (var mixture : mixtures) {
             for (int c = 0; c < numbers.classes; c++) {
                 int classes = mixture.classesUsed | 1 << c;
-                if (mayRun(wheel, classes) && inReach(wheel, mixture, c, target, left)) {
+                double share = share(wheel, mixture, c, target);
+                if (share <= leftShare + SUM_TOLERANCE_MM
+                        && mayRun(wheel, classes)
+                        && inReach(wheel, mixture, c, target, left)) {
                     var depth = new double[numbers.grooves];
                     for (int g = 0; g < depth.length; g++) {
                         depth[g] = numbers.slackMm[wheel][g] - mixture.wearMm[g] - target * numbers.classRate[c][g];
@@ -109,12 +126,21 @@ final class EndingSearch {
                             c,
                             reach(wheel, mixture, c),
                             depth,
+                            share,
                             Integer.bitCount(classes | numbers.startClass[wheel]) - 1));
                 }
             }
         }
         options.sort(Comparator.comparingLong(option -> option.counts));
         return options;
+    }
+
+    /** The wheel's share at the distance aimed at. */
+    private double share(int wheel, Mixture mixture, int lastClass, double target) {
+        return weighing.slack[wheel]
+                - (numbers.start[season] + target) * weighing.ofWheel[wheel]
+                - mixture.weighed
+                - target * weighing.ofClass[lastClass];
     }
 
     private boolean inReach(int wheel, Mixture mixture, int lastClass, double target, double[] left) {

@@ -16,6 +16,7 @@ import java.util.Optional;
  * distance; the second keeps all that may still reach it, by each wheel's fastest and slowest corner and equation (1).
  */
 final class ForwardSearch {
+    private static final int WHEELS = Assignments.WHEELS;
     private static final int FIRST_PASS = 200;
 
     private final SetNumbers numbers;
@@ -26,6 +27,15 @@ final class ForwardSearch {
     private final double[][] slowest;
 
     private final double[][] fastest;
+    private final double[] leftMm;
+    /** By wheel and corner in the season looked at: distance that the wheel can run, its least groove after the season. */
+    private final double[][] reachAt = new double[WHEELS][WHEELS];
+
+    private final double[][] leastAfterMm = new double[WHEELS][WHEELS];
+    /** Whether the wheel can, after the season there, still come to the distance aimed at with no more depth than is left. */
+    private final boolean[][] mayStillReach = new boolean[WHEELS][WHEELS];
+
+    private final double[] least = new double[WHEELS];
     private double aimThousandKm;
 
     private ForwardSearch(SetNumbers numbers, double aimThousandKm) {
@@ -34,6 +44,7 @@ final class ForwardSearch {
         this.aimThousandKm = aimThousandKm;
         slowest = extremeRates(numbers, false);
         fastest = extremeRates(numbers, true);
+        leftMm = new double[numbers.grooves];
     }
 
     /** The best sequence, whatever it takes. */
@@ -53,16 +64,16 @@ final class ForwardSearch {
     /**
      * All that reaches the distance; empty when more than {@code mostStates} N would have to be looked at.
      *
-     * @param aimThousandKm at most the longest distance
+     * @param aimThousandKm where nothing reaches it, nothing is found
      */
     static Optional<ForwardSearch> within(SetNumbers numbers, double aimThousandKm, int mostStates) {
         var all = new ForwardSearch(numbers, aimThousandKm);
         return all.run(Integer.MAX_VALUE, mostStates) ? Optional.of(all) : Optional.empty();
     }
 
-    /** The longest distance alone, thousand km. */
+    /** The longest distance alone, thousand km; 0 when nothing reaches the distance aimed at. */
     double longestThousandKm() {
-        return ends.stream().mapToDouble(End::thousandKm).max().orElseThrow();
+        return ends.stream().mapToDouble(End::thousandKm).max().orElse(0);
     }
 
     /** Whether it came to its end before there were too many states. */
@@ -72,6 +83,7 @@ final class ForwardSearch {
         for (int season = 0; season < numbers.seasons; season++) {
             var next = new HashMap<Ran, State>();
             for (var state : kept(layers.get(season), mostKept)) {
+                lookAhead(season, state);
                 for (int assignment : numbers.allowed) {
                     if (numbers.mayFit(assignment, state.leastMm)) {
                         drive(season, state, assignment, next);
@@ -96,25 +108,75 @@ final class ForwardSearch {
         return kept;
     }
 
+    /** What a season at each corner would do to each wheel, which all assignments share. */
+    private void lookAhead(int season, State state) {
+        double distance = numbers.season[season];
+        double beyond = Math.max(0, aimThousandKm - numbers.start[season] - distance);
+        for (int g = 0; g < numbers.grooves; g++) {
+            leftMm[g] = leftMm(g);
+        }
+        for (int i = 0; i < WHEELS; i++) {
+            for (int c = 0; c < WHEELS; c++) {
+                double reach = Double.POSITIVE_INFINITY;
+                double least = Double.POSITIVE_INFINITY;
+                boolean within = true;
+                for (int g = 0; g < numbers.grooves; g++) {
+                    double rate = numbers.rate[c][g];
+                    double worn = state.depthMm[i][g] - distance * rate;
+                    reach = Math.min(reach, state.depthMm[i][g] / rate);
+                    least = Math.min(least, worn);
+                    within &= beyond == 0
+                            || worn - beyond * slowest[i][g] >= -SetNumbers.TOLERANCE_MM
+                                    && worn - beyond * fastest[i][g] <= leftMm[g] + EndingSearch.SUM_TOLERANCE_MM;
+                }
+                reachAt[i][c] = reach;
+                leastAfterMm[i][c] = least;
+                mayStillReach[i][c] = within;
+            }
+        }
+    }
+
+    /** Equation (1) at the distance aimed at: it is the same whoever ran where. */
+    private double leftMm(int groove) {
+        double left = 0;
+        for (int i = 0; i < WHEELS; i++) {
+            left += numbers.slackMm[i][groove] - aimThousandKm * numbers.rate[i][groove];
+        }
+        return left;
+    }
+
     private void drive(int season, State state, int assignment, Map<Ran, State> next) {
-        double reach = numbers.reach(assignment, state.depthMm);
-        boolean ends = season == numbers.seasons - 1 || reach < numbers.season[season];
+        double reach = Double.POSITIVE_INFINITY;
+        boolean reaches = true;
+        for (int i = 0; i < WHEELS; i++) {
+            int corner = Assignments.corner(assignment, i);
+            reach = Math.min(reach, reachAt[i][corner]);
+            reaches &= mayStillReach[i][corner];
+            least[i] = leastAfterMm[i][corner];
+        }
+        if (season == numbers.seasons - 1 || reach < numbers.season[season]) {
+            end(season, state, assignment, reach);
+        } else if (reaches && numbers.withinDifferences(assignment, least)) {
+            var ran = state.ran.more(layout, layout.groupOf(season), assignment, numbers);
+            var known = next.get(ran);
+            if (known == null) {
+                known = new State(ran, numbers.worn(assignment, state.depthMm, numbers.season[season]));
+                next.put(ran, known);
+            }
+            known.moves[assignment] = (byte) Math.min(known.moves[assignment], movesTo(season, state, assignment));
+        }
+    }
+
+    private void end(int season, State state, int assignment, double reach) {
         double thousandKm = numbers.start[season] + reach;
-        if (ends && thousandKm < aimThousandKm) {
+        if (thousandKm < aimThousandKm) {
             return;
         }
         double[][] worn = numbers.worn(assignment, state.depthMm, Math.min(reach, numbers.season[season]));
-        if (!numbers.withinDifferences(assignment, SetNumbers.least(worn))) {
-            return;
-        }
-        if (ends) {
+        if (numbers.withinDifferences(assignment, SetNumbers.least(worn))) {
             double spread = SetNumbers.spread(SetNumbers.least(numbers.worn(assignment, state.depthMm, reach)));
-            this.ends.add(new End(season, state, assignment, thousandKm, spread, movesTo(season, state, assignment)));
+            ends.add(new End(season, state, assignment, thousandKm, spread, movesTo(season, state, assignment)));
             aimThousandKm = Math.max(aimThousandKm, thousandKm - PlanSearch.SAME_THOUSAND_KM);
-        } else if (mayStillReach(season + 1, worn)) {
-            var ran = state.ran.more(layout, layout.groupOf(season), assignment, numbers);
-            var known = next.computeIfAbsent(ran, key -> new State(key, worn));
-            known.moves[assignment] = (byte) Math.min(known.moves[assignment], movesTo(season, state, assignment));
         }
     }
 
@@ -126,30 +188,9 @@ final class ForwardSearch {
         return state.moves[before] + Assignments.moves(before, assignment);
     }
 
-    private boolean mayStillReach(int season, double[][] depthMm) {
-        double distance = aimThousandKm - numbers.start[season];
-        if (distance <= 0) {
-            return true;
-        }
-        for (int g = 0; g < numbers.grooves; g++) {
-            double left = 0;
-            for (int i = 0; i < Assignments.WHEELS; i++) {
-                left += depthMm[i][g] - distance * numbers.rate[i][g];
-            }
-            for (int i = 0; i < Assignments.WHEELS; i++) {
-                double atSlowest = depthMm[i][g] - distance * slowest[i][g];
-                double atFastest = depthMm[i][g] - distance * fastest[i][g];
-                if (atSlowest < -SetNumbers.TOLERANCE_MM || atFastest > left + EndingSearch.SUM_TOLERANCE_MM) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
     private static double[][] extremeRates(SetNumbers numbers, boolean fastest) {
-        var extremes = new double[Assignments.WHEELS][numbers.grooves];
-        for (int i = 0; i < Assignments.WHEELS; i++) {
+        var extremes = new double[WHEELS][numbers.grooves];
+        for (int i = 0; i < WHEELS; i++) {
             for (int g = 0; g < numbers.grooves; g++) {
                 extremes[i][g] = fastest ? 0 : Double.POSITIVE_INFINITY;
                 for (int c = 0; c < numbers.classes; c++) {
@@ -165,7 +206,7 @@ final class ForwardSearch {
 
     /** The best of all. */
     Optional<Sequence> choose() {
-        double longest = ends.stream().mapToDouble(End::thousandKm).max().orElse(0);
+        double longest = longestThousandKm();
         var longEnough = ends.stream()
                 .filter(end -> end.thousandKm >= longest - PlanSearch.SAME_THOUSAND_KM)
                 .toList();

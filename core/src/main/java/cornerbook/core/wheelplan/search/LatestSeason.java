@@ -16,15 +16,25 @@ final class LatestSeason {
         this.numbers = numbers;
         group = layout.groupOf(layer - 1);
         leastBeforeMm = new double[WHEELS][numbers.classes];
+        var depthMm = new double[numbers.grooves];
         for (int i = 0; i < WHEELS; i++) {
             long counts = ran.counts(i);
-            leastMm[i] = layout.leastMm(i, counts, layer);
+            layout.depthsMm(i, counts, layer, depthMm);
+            leastMm[i] = least(depthMm, 0, depthMm);
             for (int c = 0; c < numbers.classes; c++) {
                 leastBeforeMm[i][c] = layout.count(counts, layer, group, c) == 0
                         ? Double.NaN
-                        : layout.leastMm(i, counts - layout.one(group, c), layer - 1);
+                        : least(depthMm, layout.distance(group), numbers.classRate[c]);
             }
         }
+    }
+
+    private static double least(double[] depthMm, double distance, double[] rate) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int g = 0; g < depthMm.length; g++) {
+            least = Math.min(least, depthMm[g] + distance * rate[g]);
+        }
+        return least;
     }
 
     /** The group of seasons that it belongs to. */

@@ -10,19 +10,22 @@ final class Mixture {
     final int classesUsed;
 
     final double[] wearMm;
+    /** What its distances cost by the classes of a weighing, thousand km. */
+    final double weighed;
 
-    private Mixture(long counts, int classesUsed, double[] wearMm) {
+    private Mixture(long counts, int classesUsed, double[] wearMm, double weighed) {
         this.counts = counts;
         this.classesUsed = classesUsed;
         this.wearMm = wearMm;
+        this.weighed = weighed;
     }
 
     /** Every mixture of the layout's whole seasons. */
-    static List<Mixture> all(SetNumbers numbers, CountLayout layout) {
+    static List<Mixture> all(SetNumbers numbers, CountLayout layout, Weighing weighing) {
         var found = new ArrayList<Mixture>();
-        var none = new Mixture(0, 0, new double[numbers.grooves]);
+        var none = new Mixture(0, 0, new double[numbers.grooves], 0);
         int seasons = layout.groups() == 0 ? 0 : layout.seasons(layout.wholeSeasons(), 0);
-        collect(none, 0, 0, seasons, numbers, layout, found);
+        collect(none, 0, 0, seasons, numbers, layout, weighing, found);
         return found;
     }
 
@@ -33,6 +36,7 @@ final class Mixture {
             int left,
             SetNumbers numbers,
             CountLayout layout,
+            Weighing weighing,
             List<Mixture> into) {
         if (group == layout.groups()) {
             into.add(so);
@@ -47,13 +51,14 @@ final class Mixture {
             var more = new Mixture(
                     so.counts + n * layout.one(group, cornerClass),
                     n == 0 ? so.classesUsed : so.classesUsed | 1 << cornerClass,
-                    wear);
+                    wear,
+                    so.weighed + layout.distance(group) * n * weighing.ofClass[cornerClass]);
             if (!lastClass) {
-                collect(more, group, cornerClass + 1, left - n, numbers, layout, into);
+                collect(more, group, cornerClass + 1, left - n, numbers, layout, weighing, into);
             } else {
                 int next = group + 1;
                 int seasons = next == layout.groups() ? 0 : layout.seasons(layout.wholeSeasons(), next);
-                collect(more, next, 0, seasons, numbers, layout, into);
+                collect(more, next, 0, seasons, numbers, layout, weighing, into);
             }
         }
     }

@@ -24,28 +24,21 @@ final class PlanSearch {
     /** Share of the upper bound that is searched first; any share finds the same plan. */
     private static final double FIRST_GAP = 1e-3;
 
-    /**
-     * Where the rules on depth bind, endings and driving forward take turns, each with a limit that grows, as nothing says
-     * beforehand which gets there first: endings put in order in vain, endings looked at, states driven to.
-     */
-    private static final int OUT_OF_ORDER = 100;
+    private static final double GAP_GROWTH = 1.5;
 
-    private static final int LOOKED_AT = 4_000;
-    private static final int DRIVEN_TO = 500;
-    private static final int GROWTH = 4;
+    /** How much more each of the two searches may look at in its next turn, where the rules on depth bind. */
+    private static final int TURN_GROWTH = 4;
 
     private final SetNumbers numbers;
+    private final Weighing weighing;
     private final List<EndingSearch> bySeason = new ArrayList<>();
     private final List<SeasonOrder> orders = new ArrayList<>();
 
-    private int outOfOrder;
-    private int mostOutOfOrder = Integer.MAX_VALUE;
-    private int mostLookedAt = Integer.MAX_VALUE;
-
     private PlanSearch(SetNumbers numbers) {
         this.numbers = numbers;
+        weighing = new Weighing(numbers);
         for (int season = 0; season < numbers.seasons; season++) {
-            bySeason.add(new EndingSearch(numbers, season));
+            bySeason.add(new EndingSearch(numbers, season, weighing));
             orders.add(new SeasonOrder(numbers, bySeason.get(season).layout()));
         }
     }
@@ -71,13 +64,12 @@ final class PlanSearch {
         return seasonsWithinRules(request) == request.seasonsThousandKm().size();
     }
 
-    /** The longest distance alone, thousand km; empty when no sequence keeps the rules. */
-    static Optional<Double> longestThousandKm(PlanRequest request) {
+    /** The longest distance alone, thousand km, if it is more than a floor; empty else. */
+    static Optional<Double> longestBeyond(PlanRequest request, double floorThousandKm) {
         var numbers = new SetNumbers(request);
-        if (numbers.spent()) {
-            return spent(numbers).map(Sequence::thousandKm);
-        }
-        return new PlanSearch(numbers).longestThousandKm();
+        return numbers.spent()
+                ? Optional.empty()
+                : new PlanSearch(numbers).longestBeyond(floorThousandKm).filter(longest -> longest > floorThousandKm);
     }
 
     /** The rules each of which, left out alone, would let the request be planned; for a request that cannot be. */
@@ -107,60 +99,63 @@ final class PlanSearch {
     }
 
     private Optional<Sequence> best() {
+        if (numbers.allowed.length == 0) {
+            return Optional.empty();
+        }
         if (!numbers.rulesOnDepth()) {
             return longest().map(this::evenWithFewestMoves);
         }
         if (RunWithinRules.seasons(numbers) < numbers.seasons) {
             return Optional.empty();
         }
-        return byTurns(this::evenWithFewestMoves, ForwardSearch::choose);
+        return byTurns(0, this::evenWithFewestMoves, ForwardSearch::choose);
     }
 
-    /** What the first of both searches that ends makes of it. */
-    private <T> Optional<T> byTurns(Function<Ending, T> ofEnding, Function<ForwardSearch, Optional<T>> ofDriving) {
-        double reachable = -1;
-        for (int limit = 1; ; limit *= GROWTH) {
-            mostOutOfOrder = OUT_OF_ORDER * limit;
-            mostLookedAt = LOOKED_AT * limit;
-            outOfOrder = 0;
-            var longest = longest();
-            if (longest.isPresent()) {
+    /**
+     * What the first of both searches that ends makes of it: nothing says beforehand whether fewer endings would have to be
+     * put in order in vain or fewer states driven to, so they take turns, each with a limit that grows.
+     */
+    private <T> Optional<T> byTurns(
+            double floorThousandKm, Function<Ending, T> ofEnding, Function<ForwardSearch, Optional<T>> ofDriving) {
+        double freely = longest().map(ending -> ending.thousandKm).orElse(0.0);
+        if (freely <= floorThousandKm) {
+            return Optional.empty();
+        }
+        var inOrder = new LongestInOrder(bySeason, orders, freely, floorThousandKm);
+        var driving = new ForwardTurns(numbers, floorThousandKm);
+        for (int limit = 1; ; limit *= TURN_GROWTH) {
+            var longest = inOrder.within(limit);
+            if (longest.isPresent() || inOrder.isExhausted()) {
                 return longest.map(ofEnding);
             }
-            reachable = reachable < 0 ? ForwardSearch.reachable(numbers) : reachable;
-            var driven = ForwardSearch.within(numbers, reachable, DRIVEN_TO * limit);
+            var driven = driving.within(limit, inOrder.boundThousandKm());
             if (driven.isPresent()) {
                 return ofDriving.apply(driven.get());
             }
         }
     }
 
-    private Optional<Double> longestThousandKm() {
-        if (RunWithinRules.seasons(numbers) < numbers.seasons) {
-            return Optional.empty();
+    private Optional<Double> longestBeyond(double floorThousandKm) {
+        if (!numbers.rulesOnDepth()) {
+            return longest().map(ending -> ending.thousandKm);
         }
-        return numbers.rulesOnDepth()
-                ? byTurns(ending -> ending.thousandKm, driven -> Optional.of(driven.longestThousandKm()))
-                : longest().map(ending -> ending.thousandKm);
+        return byTurns(floorThousandKm, ending -> ending.thousandKm, driven -> Optional.of(driven.longestThousandKm()));
     }
 
-    /** The longest ending that can be put in order; empty when too many would have to be tried. */
+    /** The longest ending, whether or not the rules on depth let it be run. */
     private Optional<Ending> longest() {
         double bound = bound();
         double gap = FIRST_GAP * bound;
-        double searched = Double.POSITIVE_INFINITY;
-        for (double target = bound; target > 0 && outOfOrder <= mostOutOfOrder; gap *= 1.5) {
+        for (double target = bound; target > 0; gap *= GAP_GROWTH) {
             target = Math.max(0, bound - gap);
-            var longest = numbers.rulesOnDepth() ? longestInOrder(target, searched) : longest(target);
+            var longest = longest(target);
             if (longest.isPresent()) {
                 return longest;
             }
-            searched = target;
         }
         return Optional.empty();
     }
 
-    /** The longest ending, where each can be put in order: König's theorem on regular bipartite graphs. */
     private Optional<Ending> longest(double thousandKm) {
         var window = new Window(thousandKm, Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
         var found = new ArrayDeque<Ending>();
@@ -169,34 +164,6 @@ final class PlanSearch {
             window.thousandKm = Math.nextUp(ending.thousandKm);
         });
         return Optional.ofNullable(found.peek());
-    }
-
-    /** The longest ending within the rules on depth: those that reach the distance, longest first. */
-    private Optional<Ending> longestInOrder(double thousandKm, double searchedThousandKm) {
-        var window = new Window(thousandKm, Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
-        var found = new ArrayList<Ending>();
-        visit(window, ending -> {
-            if (ending.thousandKm < searchedThousandKm) {
-                found.add(ending);
-            }
-            if (found.size() > mostLookedAt) {
-                window.thousandKm = Double.POSITIVE_INFINITY;
-            }
-        });
-        if (found.size() > mostLookedAt) {
-            outOfOrder = Integer.MAX_VALUE;
-            return Optional.empty();
-        }
-        found.sort(Comparator.comparingDouble(ending -> -ending.thousandKm));
-        for (var ending : found) {
-            if (canBeOrdered(ending)) {
-                return Optional.of(ending);
-            }
-            if (++outOfOrder > mostOutOfOrder) {
-                return Optional.empty();
-            }
-        }
-        return Optional.empty();
     }
 
     private Sequence evenWithFewestMoves(Ending longest) {
@@ -209,9 +176,9 @@ final class PlanSearch {
                 even.spreadMm = ending.spreadMm;
             }
         });
-        var few = new Window(enough, even.spreadMm + SAME_SPREAD_MM, moves(found.element()));
+        var few = new Window(enough, even.spreadMm + SAME_SPREAD_MM, moves(found.element(), Integer.MAX_VALUE));
         visit(few, ending -> {
-            int moves = moves(ending);
+            int moves = moves(ending, few.moves - 1);
             if (moves < few.moves) {
                 found.push(ending);
                 few.moves = moves;
@@ -231,22 +198,13 @@ final class PlanSearch {
         }
     }
 
-    private int moves(Ending ending) {
-        return orders.get(ending.season).fewestMoves(ending);
+    private int moves(Ending ending, int most) {
+        return orders.get(ending.season).fewestMoves(ending, most);
     }
 
-    /** No plan gets farther: each wheel on its own picks its corners, and no wheel outlives the average. */
+    /** No plan gets farther: each wheel on its own picks its corners, and no set outlives its weighed average. */
     private double bound() {
-        double bound = Double.POSITIVE_INFINITY;
-        for (int g = 0; g < numbers.grooves; g++) {
-            double slack = 0;
-            double rate = 0;
-            for (int i = 0; i < Assignments.WHEELS; i++) {
-                slack += numbers.slackMm[i][g];
-                rate += numbers.rate[i][g];
-            }
-            bound = Math.min(bound, slack / rate);
-        }
+        double bound = weighing.boundThousandKm();
         for (int i = 0; i < Assignments.WHEELS; i++) {
             double ofWheel = 0;
             for (var search : bySeason) {

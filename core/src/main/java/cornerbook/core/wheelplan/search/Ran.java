@@ -2,6 +2,9 @@ package cornerbook.core.wheelplan.search;
 
 /** What each of the four wheels has run, as counts of a layout. */
 record Ran(long one, long two, long three, long four) {
+    /** 2^64 over the golden ratio, odd (Knuth, The Art of Computer Programming, volume 3, section 6.4). */
+    private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
     static final Ran NOTHING = new Ran(0, 0, 0, 0);
 
     /** With one season more under the assignment. */
@@ -20,6 +23,17 @@ record Ran(long one, long two, long three, long four) {
                 two - season(layout, group, assignment, 1, numbers),
                 three - season(layout, group, assignment, 2, numbers),
                 four - season(layout, group, assignment, 3, numbers));
+    }
+
+    /** Counts are small numbers in a few bits, which the hash of a record lets fall on each other; these are spread. */
+    @Override
+    public int hashCode() {
+        long mixed = one;
+        mixed = mixed * SPREAD + two;
+        mixed = mixed * SPREAD + three;
+        mixed = mixed * SPREAD + four;
+        mixed *= SPREAD;
+        return (int) (mixed >>> Integer.SIZE);
     }
 
     long counts(int wheel) {

@@ -12,31 +12,39 @@ import java.util.Map;
  *
  * <pre>  m(N, p) = min over q of m(N − p, q) + moves(q, p),   m(0, p) = moves from where the wheels ran last    (2)</pre>
  *
- * and infinite where the season under p breaks a rule. Each N is worked out once for all endings.
+ * and infinite where the season under p breaks a rule. It is asked with a number of moves that grows from one that is sure to
+ * be needed, each wheel's number of other corner classes, so that few N are looked at (iterative deepening, Korf 1985,
+ * Artificial Intelligence 27, 97–109); what is known of an N serves all endings.
  */
 final class SeasonOrder {
     static final byte IMPOSSIBLE = Byte.MAX_VALUE;
+    /** Of one season. */
+    private static final int MOST_MOVES = Assignments.WHEELS;
 
     private final SetNumbers numbers;
     private final CountLayout layout;
-    private final List<Map<Ran, byte[]>> movesByLayer = new ArrayList<>();
+    private final List<Map<Ran, Known>> knownByLayer = new ArrayList<>();
     private final List<Map<Ran, Boolean>> runnableByLayer = new ArrayList<>();
 
     SeasonOrder(SetNumbers numbers, CountLayout layout) {
         this.numbers = numbers;
         this.layout = layout;
         for (int layer = 0; layer <= layout.wholeSeasons(); layer++) {
-            movesByLayer.add(new HashMap<>());
+            knownByLayer.add(new HashMap<>());
             runnableByLayer.add(new HashMap<>());
         }
     }
 
     /** Whether some order of the ending's seasons keeps the rules. */
     boolean canBeRun(Ending ending) {
-        int layer = layout.wholeSeasons();
+        return lastMayBeRun(ending) && canBeRun(layout.wholeSeasons(), ran(ending));
+    }
+
+    /** Whether the rules are kept in the ending's last season, whatever was run before. */
+    boolean lastMayBeRun(Ending ending) {
         for (int last : numbers.allowed) {
             if (ending.endsWith(last) && ending.keepsRules(last)) {
-                return canBeRun(layer, ran(ending));
+                return true;
             }
         }
         return false;
@@ -62,53 +70,95 @@ final class SeasonOrder {
         return runnable;
     }
 
-    /** Fewest moves to the ending, the last season's included; {@link Integer#MAX_VALUE} when no order keeps the rules. */
-    int fewestMoves(Ending ending) {
-        return best(ending).moves;
+    /**
+     * Fewest moves to the ending, the last season's included.
+     *
+     * @param most more are of no interest
+     * @return {@link Integer#MAX_VALUE} when no order with so few keeps the rules
+     */
+    int fewestMoves(Ending ending, int most) {
+        if (!canBeRun(ending)) {
+            return Integer.MAX_VALUE;
+        }
+        int least = Math.min(most, MOST_MOVES * (layout.wholeSeasons() + 1));
+        for (int moves = ending.leastMoves(); moves <= least; moves++) {
+            if (last(ending, moves) >= 0) {
+                return moves;
+            }
+        }
+        return Integer.MAX_VALUE;
     }
 
     /** An order with the fewest moves: the assignment of each season to the ending's. */
     int[] order(Ending ending) {
         int layer = layout.wholeSeasons();
+        int moves = fewestMoves(ending, Integer.MAX_VALUE);
         var order = new int[layer + 1];
-        order[layer] = best(ending).assignment;
-        var ran = ran(ending);
-        while (layer > 0) {
+        order[layer] = last(ending, moves);
+        for (var ran = ran(ending); layer > 0; ran = ran.less(layout, layout.groupOf(layer), order[layer], numbers)) {
             int next = order[layer];
-            int before = cheapestBefore(moves(layer, ran), next);
+            int before = before(layer, ran, next, moves);
+            moves -= Assignments.moves(before, next);
             order[--layer] = before;
-            ran = ran.less(layout, layout.groupOf(layer), before, numbers);
         }
         return order;
     }
 
-    private Step best(Ending ending) {
-        var best = new Step(-1, Integer.MAX_VALUE);
+    /** A last assignment with which the ending takes no more moves; below 0 when there is none. */
+    private int last(Ending ending, int moves) {
         int layer = layout.wholeSeasons();
-        byte[] before = layer == 0 ? null : moves(layer, ran(ending));
         for (int last : numbers.allowed) {
-            if (ending.endsWith(last) && ending.keepsRules(last)) {
-                int moves = numbers.firstMoves[last];
-                if (before != null) {
-                    int cheapest = cheapestBefore(before, last);
-                    moves = before[cheapest] == IMPOSSIBLE
-                            ? Integer.MAX_VALUE
-                            : before[cheapest] + Assignments.moves(cheapest, last);
-                }
-                if (moves < best.moves) {
-                    best = new Step(last, moves);
-                }
+            if (ending.endsWith(last)
+                    && ending.keepsRules(last)
+                    && (layer == 0
+                            ? numbers.firstMoves[last] <= moves
+                            : before(layer, ran(ending), last, moves) >= 0)) {
+                return last;
             }
         }
-        return best;
+        return -1;
+    }
+
+    /** An assignment as the latest of N from which {@code next} is reached with so many moves in all; rather none than another. */
+    private int before(int layer, Ran ran, int next, int moves) {
+        if (within(layer, ran, next, moves)) {
+            return next;
+        }
+        for (int q : numbers.allowed) {
+            if (within(layer, ran, q, moves - Assignments.moves(q, next))) {
+                return q;
+            }
+        }
+        return -1;
+    }
+
+    /** Whether N can be run with the assignment as the latest and so many moves. */
+    private boolean within(int layer, Ran ran, int latest, int moves) {
+        if (moves < 0) {
+            return false;
+        }
+        var known = knownByLayer.get(layer).get(ran);
+        if (known == null) {
+            known = new Known(layer, ran);
+            knownByLayer.get(layer).put(ran, known);
+        }
+        if (moves < known.atLeast[latest] || moves >= known.atMost[latest]) {
+            return moves >= known.atMost[latest];
+        }
+        var earlier = ran.less(layout, layout.groupOf(layer - 1), latest, numbers);
+        boolean within = layer == 1
+                ? numbers.firstMoves[latest] <= moves
+                : canBeRun(layer - 1, earlier) && before(layer - 1, earlier, latest, moves) >= 0;
+        if (within) {
+            known.atMost[latest] = (byte) moves;
+        } else {
+            known.atLeast[latest] = (byte) (moves + 1);
+        }
+        return within;
     }
 
     private static Ran ran(Ending ending) {
         return new Ran(ending.counts(0), ending.counts(1), ending.counts(2), ending.counts(3));
-    }
-
-    private int cheapestBefore(byte[] before, int next) {
-        return cheapestBefore(before, next, numbers.allowed);
     }
 
     /** The latest assignment from which {@code next} is reached with the fewest moves in all; rather none than another. */
@@ -122,32 +172,25 @@ final class SeasonOrder {
         return cheapest;
     }
 
-    /** Fewest moves to have run so, by the latest assignment. */
-    private byte[] moves(int layer, Ran ran) {
-        var known = movesByLayer.get(layer).get(ran);
-        if (known != null) {
-            return known;
-        }
-        var moves = new byte[Assignments.COUNT];
-        Arrays.fill(moves, IMPOSSIBLE);
-        var latest = new LatestSeason(numbers, layout, layer, ran);
-        for (int p : numbers.allowed) {
-            if (latest.keepsRules(p)) {
-                moves[p] = (byte) fewestBefore(layer, ran.less(layout, latest.group(), p, numbers), p);
+    /** Between how many moves the fewest to have run N lie, by the latest assignment. */
+    private final class Known {
+        private final byte[] atLeast = new byte[Assignments.COUNT];
+        private final byte[] atMost = new byte[Assignments.COUNT];
+
+        Known(int layer, Ran ran) {
+            Arrays.fill(atLeast, IMPOSSIBLE);
+            Arrays.fill(atMost, IMPOSSIBLE);
+            var latest = new LatestSeason(numbers, layout, layer, ran);
+            int others = 0;
+            for (int i = 0; i < Assignments.WHEELS; i++) {
+                int classes = numbers.startClass[i] | layout.classesUsed(ran.counts(i), layer);
+                others += Integer.bitCount(classes) - 1;
+            }
+            for (int p : numbers.allowed) {
+                if (latest.keepsRules(p)) {
+                    atLeast[p] = (byte) others;
+                }
             }
         }
-        movesByLayer.get(layer).put(ran, moves);
-        return moves;
     }
-
-    private int fewestBefore(int layer, Ran earlier, int assignment) {
-        if (layer == 1) {
-            return numbers.firstMoves[assignment];
-        }
-        var before = moves(layer - 1, earlier);
-        int cheapest = cheapestBefore(before, assignment);
-        return before[cheapest] == IMPOSSIBLE ? IMPOSSIBLE : before[cheapest] + Assignments.moves(cheapest, assignment);
-    }
-
-    private record Step(int assignment, int moves) {}
 }

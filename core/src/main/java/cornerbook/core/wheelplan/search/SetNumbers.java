@@ -13,6 +13,14 @@ final class SetNumbers {
     static final double TOLERANCE_MM = 1e-9;
     private static final double SAME_RATE = 1e-12;
     private static final int WHEELS = Assignments.WHEELS;
+    /** By corner. */
+    private static final boolean[] REAR = new boolean[WHEELS];
+
+    static {
+        for (var corner : Corner.values()) {
+            REAR[corner.ordinal()] = corner.axle() == Axle.REAR;
+        }
+    }
 
     /** Depth above the limit by wheel and groove, mm. */
     final double[][] slackMm;
@@ -115,7 +123,7 @@ final class SetNumbers {
     boolean mayFit(int assignment, double[] leastMm) {
         double frontOverRear = 0;
         for (int i = 0; i < WHEELS; i++) {
-            frontOverRear += isRear(Assignments.corner(assignment, i)) ? -leastMm[i] : leastMm[i];
+            frontOverRear += REAR[Assignments.corner(assignment, i)] ? -leastMm[i] : leastMm[i];
         }
         return frontOverRear <= 2 * frontDeeperMm + TOLERANCE_MM && withinDifferences(assignment, leastMm);
     }
@@ -172,10 +180,6 @@ final class SetNumbers {
 
     private static double unlimitedWhenNull(@Nullable Double limitMm) {
         return limitMm == null ? Double.POSITIVE_INFINITY : limitMm;
-    }
-
-    private static boolean isRear(int corner) {
-        return Corner.values()[corner].axle() == Axle.REAR;
     }
 
     private int[] allowed(PlanRequest request) {

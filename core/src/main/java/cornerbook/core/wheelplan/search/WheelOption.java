@@ -13,15 +13,19 @@ final class WheelOption {
     final double[] depthMm;
 
     final double leastMm;
+    /** Of the four wheels' weighed depth there, thousand km. */
+    final double share;
     /** No order of its seasons has fewer moves of this wheel. */
     final int leastMoves;
 
-    WheelOption(long counts, Mixture mixture, int lastClass, double reach, double[] depthMm, int leastMoves) {
+    WheelOption(
+            long counts, Mixture mixture, int lastClass, double reach, double[] depthMm, double share, int leastMoves) {
         this.counts = counts;
         this.mixture = mixture;
         this.lastClass = lastClass;
         this.reach = reach;
         this.depthMm = depthMm;
+        this.share = share;
         this.leastMoves = leastMoves;
         double least = Double.POSITIVE_INFINITY;
         for (double depth : depthMm) {

@@ -112,12 +112,8 @@ public final class WheelPlanner {
             if (!restricts(rule, request, free)) {
                 continue;
             }
-            PlanSearch.longestThousandKm(free).ifPresent(longest -> {
-                double costKm = THOUSAND * (longest - best.thousandKm());
-                if (costKm > WORTH_SAYING_KM) {
-                    costs.add(new RuleCost(rule, costKm));
-                }
-            });
+            PlanSearch.longestBeyond(free, best.thousandKm() + WORTH_SAYING_KM / THOUSAND)
+                    .ifPresent(longest -> costs.add(new RuleCost(rule, THOUSAND * (longest - best.thousandKm()))));
         }
         return costs;
     }

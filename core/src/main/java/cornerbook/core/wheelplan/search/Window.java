@@ -8,6 +8,8 @@ final class Window {
     double spreadMm;
     /** Fewer moves than this. */
     int moves;
+    /** Options that may still be tried in joins; below 0 the search was given up. */
+    long stepsLeft = Long.MAX_VALUE;
 
     Window(double thousandKm, double spreadMm, int moves) {
         this.thousandKm = thousandKm;

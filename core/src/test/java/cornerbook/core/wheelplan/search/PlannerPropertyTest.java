@@ -33,6 +33,36 @@ class PlannerPropertyTest {
         }
     }
 
+    /** What a rule costs is searched above a floor only: against the whole plan without the rule. */
+    @Test
+    void aRuleCostsWhatThePlanWithoutItGainsOverAFloor() {
+        var random = new SplittableRandom(48);
+        int dear = 0;
+        for (int r = 0; r < REQUESTS; r++) {
+            var request = RandomRequests.any(random, 4 + r % 2);
+            var best = PlanSearch.best(request);
+            if (best.isEmpty()) {
+                continue;
+            }
+            for (var rule : request.rules().kept()) {
+                var free = request.withRules(request.rules().without(rule));
+                double longest = thousandKm(free);
+                double floor = best.get().thousandKm() + PlanSearch.SAME_THOUSAND_KM;
+                var beyond = PlanSearch.longestBeyond(free, floor);
+                if (longest > floor + SAME_THOUSAND_KM) {
+                    dear++;
+                    assertThat(beyond).as("%s without %s", request, rule).isPresent();
+                    assertThat(beyond.get())
+                            .as("%s without %s", request, rule)
+                            .isCloseTo(longest, within(SAME_THOUSAND_KM));
+                } else if (longest < floor - SAME_THOUSAND_KM) {
+                    assertThat(beyond).as("%s without %s", request, rule).isEmpty();
+                }
+            }
+        }
+        assertThat(dear).as("rules that cost").isGreaterThan(REQUESTS / 10);
+    }
+
     /** The last assignment goes on beyond the last season, so that each plan is also one of a season more. */
     @Test
     void aSeasonMoreNeverShortensAPlanWithoutRulesOnDepth() {
