@@ -2,6 +2,7 @@ package cornerbook.app.desk;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.judge.JudgeCode;
 import cornerbook.app.log.Faults;
 import cornerbook.core.assess.Assessor;
 import java.time.Clock;
@@ -10,7 +11,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.UnaryOperator;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -22,20 +22,36 @@ public final class Learning implements AutoCloseable {
 
     private final Book book;
     private final Clock clock;
-    private final ExecutorService executor =
-            Executors.newSingleThreadExecutor(Thread.ofVirtual().name("learn").factory());
+    /** By the limits alone. */
+    private final Assessor plain;
+    /** A thread of its own: learning from a big book takes seconds, which pages would wait for on a thread that they share. */
+    private final ExecutorService executor = Executors.newSingleThreadExecutor(
+            Thread.ofPlatform().name("learn").daemon().factory());
+
     private final AtomicBoolean wanted = new AtomicBoolean();
-    private volatile Assessor assessor;
+    private volatile Judging judging;
 
     public Learning(Book book, Assessor assessor, Clock clock) {
         this.book = book;
         this.clock = clock;
-        this.assessor =
-                assessor.with(book.knowledge().read()).in(book.climate().find().orElse(null));
+        this.plain = assessor;
+        book.verdicts().judgeBy(JudgeCode.digest(assessor));
+        this.judging = read();
+    }
+
+    /**
+     * What cars are judged by.
+     *
+     * @param number that the book has for it
+     */
+    record Judging(Assessor assessor, long number) {}
+
+    Judging judging() {
+        return judging;
     }
 
     Assessor assessor() {
-        return assessor;
+        return judging.assessor();
     }
 
     /** As {@link #learnSoon}, for a book that has learned nothing yet. */
@@ -55,8 +71,8 @@ public final class Learning implements AutoCloseable {
     private void learn() {
         wanted.set(false);
         try {
-            var knowledge = book.knowledge().learn(LocalDate.now(clock));
-            change(known -> known.with(knowledge));
+            book.knowledge().learn(LocalDate.now(clock));
+            readAnew();
         } catch (BookException e) {
             LOG.log(Level.WARNING, "The book could not be learned from; what was known before serves", e);
         } catch (RuntimeException e) {
@@ -64,14 +80,14 @@ public final class Learning implements AutoCloseable {
         }
     }
 
-    /** The book has another climate now; the next assessment counts on it. */
-    public void climateChanged() {
-        var climate = book.climate().find().orElse(null);
-        change(known -> known.in(climate));
+    /** The book has another climate or has learned something; the next assessment counts on it. */
+    public synchronized void readAnew() {
+        judging = read();
     }
 
-    private synchronized void change(UnaryOperator<Assessor> by) {
-        assessor = by.apply(assessor);
+    private Judging read() {
+        var by = book.knowledge().judgedWith();
+        return new Judging(plain.with(by.knowledge()).in(by.climate()), by.number());
     }
 
     /** Waits until it has learned what was wanted, but not for ever: what is not learned now is learned after the next visit. */

@@ -1,6 +1,7 @@
 package cornerbook.app.book.car;
 
 import cornerbook.app.book.store.Transactions;
+import cornerbook.app.book.verdict.KeptVerdict;
 import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -67,25 +68,27 @@ public final class CarSearch {
 
     /** The cars that have one of the spellings of each word. */
     private static Found find(Handle handle, List<List<String>> spellings, boolean near, int from, int most) {
-        var matching = "from vehicle join customer on customer.id = vehicle.customer_id"
-                + (spellings.isEmpty() ? "" : " join car_words on car_words.vehicle_id = vehicle.id where ")
-                + spellings.stream()
-                        .map(word -> word.stream()
-                                .map(spelling -> "car_words.words like ?")
-                                .collect(Collectors.joining(" or ", "(", ")")))
-                        .collect(Collectors.joining(" and "));
+        var having = spellings.isEmpty()
+                ? ""
+                : " join car_words on car_words.vehicle_id = vehicle.id where "
+                        + spellings.stream()
+                                .map(word -> word.stream()
+                                        .map(spelling -> "car_words.words like ?")
+                                        .collect(Collectors.joining(" or ", "(", ")")))
+                                .collect(Collectors.joining(" and "));
         var patterns = spellings.stream()
                 .flatMap(List::stream)
                 .map(spelling -> "%" + spelling + "%")
                 .toArray();
-        int all = handle.select("select count(*) " + matching, patterns)
+        int all = handle.select("select count(*) from vehicle" + having, patterns)
                 .mapTo(Integer.class)
                 .one();
         var page = Stream.concat(Arrays.stream(patterns), Stream.of(most, from)).toArray();
         return new Found(
                 handle.select(
-                                "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, (select max(visit_date) from visit where visit.vehicle_id = vehicle.id and visit.cancelled = 0) as last_visit "
-                                        + matching
+                                "select " + VehicleSummary.COLUMNS
+                                        + " from vehicle join customer on customer.id = vehicle.customer_id"
+                                        + KeptVerdict.JOIN + having
                                         + " order by vehicle.name, vehicle.id limit ? offset ?",
                                 page)
                         .map((row, context) -> VehicleSummary.of(row))
