@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What every page works with: the book, the assessor and the day. */
-public record Desk(Book book, Learning learning, Verdicts verdicts, Clock clock) {
+public record Desk(Book book, Learning learning, CarLists lists, Clock clock) {
     private static final int LONGEST_NAME = 200;
 
     public Assessor assessor() {

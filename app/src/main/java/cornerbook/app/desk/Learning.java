@@ -7,8 +7,7 @@ import cornerbook.app.log.Faults;
 import cornerbook.core.assess.Assessor;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.logging.Level;
@@ -19,16 +18,26 @@ public final class Learning implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(Learning.class.getName());
 
     private static final int CLOSING_SECONDS = 10;
+    /** Learning that takes no longer disturbs nobody, and may follow each visit. */
+    private static final long QUICK_NANOS = 2_000_000_000L;
+    /**
+     * After a long one, so many times as long nothing is learned: among the many cars of such a book one visit more tells next to
+     * nothing, and all verdicts are old by whatever is learned.
+     */
+    private static final int PAUSE = 300;
 
     private final Book book;
     private final Clock clock;
     /** By the limits alone. */
     private final Assessor plain;
     /** A thread of its own: learning from a big book takes seconds, which pages would wait for on a thread that they share. */
-    private final ExecutorService executor = Executors.newSingleThreadExecutor(
-            Thread.ofPlatform().name("learn").daemon().factory());
+    private final ScheduledThreadPoolExecutor executor = new ScheduledThreadPoolExecutor(
+            1, Thread.ofPlatform().name("learn").daemon().factory());
 
     private final AtomicBoolean wanted = new AtomicBoolean();
+    /** By {@link System#nanoTime}. */
+    private volatile long notBefore = System.nanoTime();
+
     private volatile Judging judging;
 
     public Learning(Book book, Assessor assessor, Clock clock) {
@@ -61,15 +70,16 @@ public final class Learning implements AutoCloseable {
         }
     }
 
-    /** Returns at once. Wishes that come while it learns are met by one further run. */
+    /** Returns at once. Wishes that come while it learns, or in the pause after it, are met by one further run. */
     public void learnSoon() {
         if (!wanted.getAndSet(true)) {
-            executor.execute(this::learn);
+            executor.schedule(this::learn, notBefore - System.nanoTime(), TimeUnit.NANOSECONDS);
         }
     }
 
     private void learn() {
         wanted.set(false);
+        long begun = System.nanoTime();
         try {
             book.knowledge().learn(LocalDate.now(clock));
             readAnew();
@@ -78,6 +88,12 @@ public final class Learning implements AutoCloseable {
         } catch (RuntimeException e) {
             Faults.note("learning from the book; what was known before serves", e);
         }
+        notBefore = System.nanoTime() + pauseAfter(System.nanoTime() - begun);
+    }
+
+    /** How long nothing is learned after learning took so long, both in nanoseconds. */
+    static long pauseAfter(long tookNanos) {
+        return tookNanos <= QUICK_NANOS ? 0 : PAUSE * tookNanos;
     }
 
     /** The book has another climate or has learned something; the next assessment counts on it. */
@@ -93,6 +109,7 @@ public final class Learning implements AutoCloseable {
     /** Waits until it has learned what was wanted, but not for ever: what is not learned now is learned after the next visit. */
     @Override
     public void close() {
+        executor.setExecuteExistingDelayedTasksAfterShutdownPolicy(notBefore - System.nanoTime() <= 0);
         executor.shutdown();
         try {
             if (!executor.awaitTermination(CLOSING_SECONDS, TimeUnit.SECONDS)) {

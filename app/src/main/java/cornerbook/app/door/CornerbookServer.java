@@ -7,7 +7,7 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Problems;
 import cornerbook.app.desk.Room;
-import cornerbook.app.desk.Verdicts;
+import cornerbook.app.desk.CarLists;
 import cornerbook.app.desk.bench.BenchHandler;
 import cornerbook.app.desk.burnish.BurnishHandler;
 import cornerbook.app.desk.car.CarDataHandler;
@@ -38,15 +38,15 @@ public final class CornerbookServer {
     private final Listeners listeners;
     private final Refusals refusals;
     private final Learning learning;
-    private final Verdicts verdicts;
+    private final CarLists lists;
     private final List<Room> rooms;
 
     private CornerbookServer(
-            Listeners listeners, Refusals refusals, Learning learning, Verdicts verdicts, List<Room> rooms) {
+            Listeners listeners, Refusals refusals, Learning learning, CarLists lists, List<Room> rooms) {
         this.listeners = listeners;
         this.refusals = refusals;
         this.learning = learning;
-        this.verdicts = verdicts;
+        this.lists = lists;
         this.rooms = rooms;
     }
 
@@ -69,8 +69,8 @@ public final class CornerbookServer {
             Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... rooms) {
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
-        var verdicts = new Verdicts(book, learning, clock);
-        var desk = new Desk(book, learning, verdicts, clock);
+        var lists = new CarLists(book, learning, clock);
+        var desk = new Desk(book, learning, lists, clock);
         var connections = Listeners.bounded(door, Clock.systemUTC());
         var refusals = new Refusals(Clock.systemUTC());
         var pairing = new Pairing(desk.book().devices(), desk.clock(), refusals);
@@ -86,8 +86,8 @@ public final class CornerbookServer {
         Consumer<HttpRouting.Builder> certificates =
                 certificate == null ? routing -> {} : new CertificateHandler(pages, door, certificate)::route;
         var listeners = new Listeners(door, routes, certificates, connections);
-        verdicts.start();
-        return new CornerbookServer(listeners, refusals, learning, verdicts, List.of(rooms));
+        lists.start();
+        return new CornerbookServer(listeners, refusals, learning, lists, List.of(rooms));
     }
 
     public int port() {
@@ -105,7 +105,7 @@ public final class CornerbookServer {
         listeners.close();
         refusals.close();
         learning.close();
-        verdicts.close();
+        lists.close();
     }
 
     private static void route(

@@ -3,7 +3,7 @@ package cornerbook.app.door;
 import cornerbook.app.book.Book;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Learning;
-import cornerbook.app.desk.Verdicts;
+import cornerbook.app.desk.CarLists;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 
@@ -14,6 +14,6 @@ public final class Desks {
     /** On the day of the invented shop. */
     public static Desk of(Book book) {
         var learning = new Learning(book, new Assessor(LimitsFile.load()), ServedShop.CLOCK);
-        return new Desk(book, learning, new Verdicts(book, learning, ServedShop.CLOCK), ServedShop.CLOCK);
+        return new Desk(book, learning, new CarLists(book, learning, ServedShop.CLOCK), ServedShop.CLOCK);
     }
 }

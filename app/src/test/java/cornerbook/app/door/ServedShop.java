@@ -112,7 +112,7 @@ public final class ServedShop implements AutoCloseable {
 
     /** Waits until the background has judged what is old. */
     public void waitUntilJudged() throws InterruptedException {
-        for (int i = 0; i < 600 && !book.verdicts().listOld(1).isEmpty(); i++) {
+        for (int i = 0; i < 2400 && !book.verdicts().listOld(1).isEmpty(); i++) {
             Thread.sleep(50);
         }
     }

@@ -25,6 +25,15 @@ public final class CarSearch {
     private static final List<String> FOUND_BY =
             List.of("name", "plate", "vin", "customer", "tag", "tyre_size", "tin", "sensor_id", "store_place");
 
+    /** Cars whose words are not there, or not those of the car and its owner as they are now. */
+    private static final String OLD =
+            " from vehicle join customer on customer.id = vehicle.customer_id left join car_words on car_words.vehicle_id = vehicle.id"
+                    + " where car_words.revision is null or car_words.revision <> vehicle.revision or car_words.customer <> "
+                    + CUSTOMER;
+
+    /** So many cars' words are written in one transaction, that readings need not wait for those of a whole book. */
+    private static final int AT_ONCE = 300;
+
     /** Letters. Common practice, no source. */
     private static final int LONG = 5;
 
@@ -56,7 +65,7 @@ public final class CarSearch {
     public Found find(String query, int from, int most) {
         var words = fold(query);
         if (!words.isEmpty()) {
-            store.write(CarSearch::refresh);
+            keepWords();
         }
         return store.read(handle -> {
             var exact = find(handle, words.stream().map(List::of).toList(), false, from, most);
@@ -64,6 +73,13 @@ public final class CarSearch {
                     ? exact
                     : find(handle, words.stream().map(CarSearch::near).toList(), true, from, most);
         });
+    }
+
+    /** Writes anew the words of cars that have changed; where none has, it only looks. */
+    public void keepWords() {
+        while (store.read(CarSearch::isAnyOld)) {
+            store.write(CarSearch::refresh);
+        }
     }
 
     /** The cars that have one of the spellings of each word. */
@@ -121,15 +137,20 @@ public final class CarSearch {
         return List.copyOf(near);
     }
 
+    private static boolean isAnyOld(Handle handle) {
+        return handle.select("select 1" + OLD + " limit 1")
+                .mapTo(Integer.class)
+                .findFirst()
+                .isPresent();
+    }
+
     private static int refresh(Handle handle) {
         var stale = handle.select("select vehicle.id, vehicle.revision, " + CUSTOMER
                         + " as customer, vehicle.name, vehicle.plate, vehicle.vin, wheel.tag, wheel.tyre_size, wheel.tin, wheel.sensor_id, wheel_set.store_place"
                         + " from vehicle join customer on customer.id = vehicle.customer_id"
-                        + " left join car_words on car_words.vehicle_id = vehicle.id"
                         + " left join wheel_set on wheel_set.vehicle_id = vehicle.id"
                         + " left join wheel on wheel.vehicle_id = vehicle.id and wheel.set_id = wheel_set.id"
-                        + " where car_words.revision is null or car_words.revision <> vehicle.revision or car_words.customer <> "
-                        + CUSTOMER)
+                        + " where vehicle.id in (select vehicle.id" + OLD + " limit " + AT_ONCE + ")")
                 .<String, Written>reduceRows((cars, row) -> {
                     var car = cars.computeIfAbsent(
                             row.getColumn("id", String.class),
@@ -142,9 +163,6 @@ public final class CarSearch {
                             .ifPresent(car.values()::add));
                 })
                 .toList();
-        if (stale.isEmpty()) {
-            return 0;
-        }
         var rows = handle.prepareBatch(
                 "insert into car_words (vehicle_id, revision, customer, words) values (?, ?, ?, ?) on conflict (vehicle_id) do update set revision = excluded.revision, customer = excluded.customer, words = excluded.words");
         stale.forEach(car -> rows.add(car.vehicleId(), car.revision(), car.customer(), car.words()));

@@ -72,7 +72,7 @@ public final class TodayHandler {
     /** As the book has them; those whose verdict is old are judged when they have been shown. */
     private Cars cars(String query, int from) {
         var found = desk.book().search().find(query, from, CARS_ON_A_PAGE);
-        desk.verdicts()
+        desk.lists()
                 .ask(found.cars().stream()
                         .filter(car -> car.verdict().isOld())
                         .map(VehicleSummary::id)

@@ -3,6 +3,7 @@ package cornerbook.app.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.store.Migrations;
 import cornerbook.app.book.verdict.Gravest;
@@ -42,7 +43,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.sqlite.SQLiteConfig.TransactionMode;
 
 /** What the book keeps of verdicts is what judging the car anew gives, or is known to be old. */
-class VerdictsPropertyTest {
+class CarListsPropertyTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final int CHANGES = 10;
     private static final List<CarHistory> CARS = DemoShop.histories(TODAY).subList(0, 3);
@@ -79,15 +80,15 @@ class VerdictsPropertyTest {
         try (var book = Book.open(folder)) {
             book.records().addCars(CARS);
             var learning = new Learning(book, new Assessor(LimitsFile.load()), clock);
-            var verdicts = new Verdicts(book, learning, clock);
-            verdicts.judgeOld();
+            var lists = new CarLists(book, learning, clock);
+            lists.judgeOld();
             assertAllCurrent(book, "at first");
             int changed = 0;
             for (int i = 0; i < CHANGES; i++) {
                 var before = judgedAnew(book);
                 var what = change(book, learning, clock, random, i);
                 assertNoneWrongUnsaid(book, what);
-                verdicts.judgeOld();
+                lists.judgeOld();
                 assertAllCurrent(book, what);
                 changed += judgedAnew(book).equals(before) ? 0 : 1;
             }
@@ -220,11 +221,15 @@ class VerdictsPropertyTest {
                 assertThat(car.verdict().isOld()).isTrue();
             });
             var clock = new Days();
-            try (var verdicts = new Verdicts(book, new Learning(book, new Assessor(LimitsFile.load()), clock), clock)) {
-                verdicts.start();
+            try (var lists = new CarLists(book, new Learning(book, new Assessor(LimitsFile.load()), clock), clock)) {
+                lists.start();
                 waitUntilNoneIsOld(book);
             }
             assertAllCurrent(book, "an upgrade");
+            var plate = CARS.getLast().vehicle().plate();
+            assertThat(book.search().find(plate, 0, 10).cars())
+                    .extracting(VehicleSummary::plate)
+                    .containsExactly(plate);
             assertThat(book.check()).isEmpty();
         }
     }
@@ -254,7 +259,7 @@ class VerdictsPropertyTest {
     }
 
     private static void waitUntilNoneIsOld(Book book) throws InterruptedException {
-        for (int i = 0; i < 600 && !book.verdicts().listOld(1).isEmpty(); i++) {
+        for (int i = 0; i < 2400 && !book.verdicts().listOld(1).isEmpty(); i++) {
             Thread.sleep(50);
         }
     }
@@ -265,7 +270,7 @@ class VerdictsPropertyTest {
         var clock = new Days();
         try (var book = Book.open(folder)) {
             book.records().addCars(CARS);
-            new Verdicts(book, new Learning(book, new Assessor(LimitsFile.load()), clock), clock).judgeOld();
+            new CarLists(book, new Learning(book, new Assessor(LimitsFile.load()), clock), clock).judgeOld();
         }
         try (var book = Book.open(folder)) {
             new Learning(book, new Assessor(LimitsFile.load()), clock);
@@ -275,6 +280,14 @@ class VerdictsPropertyTest {
             new Learning(book, new Assessor(limits.subList(0, limits.size() - 1)), clock);
             assertThat(book.verdicts().listOld(10)).hasSize(CARS.size());
         }
+    }
+
+    /** In a small book after each visit; in a big one seldom, for all its verdicts are old by it. */
+    @Test
+    void whatTakesLongToLearnIsLearnedSeldom() {
+        assertThat(Learning.pauseAfter(Duration.ofMillis(300).toNanos())).isZero();
+        assertThat(Duration.ofNanos(Learning.pauseAfter(Duration.ofSeconds(9).toNanos())))
+                .isBetween(Duration.ofMinutes(30), Duration.ofHours(2));
     }
 
     /** Whoever judges is killed in the middle: what was judged is there and right, and the next one judges the rest. */
@@ -301,7 +314,7 @@ class VerdictsPropertyTest {
             assertThat(old).hasSizeBetween(1, DemoShop.TOLD_CARS - 1);
             assertNoneWrongUnsaid(book, "a kill");
             var clock = new Days();
-            new Verdicts(book, new Learning(book, new Assessor(LimitsFile.load()), clock), clock).judgeOld();
+            new CarLists(book, new Learning(book, new Assessor(LimitsFile.load()), clock), clock).judgeOld();
             assertAllCurrent(book, "the next start");
             assertThat(book.check()).isEmpty();
         }
@@ -320,7 +333,7 @@ class VerdictsPropertyTest {
                     // The next handful is not begun before the kill.
                     new Semaphore(0).acquireUninterruptibly();
                 });
-                new Verdicts(book, learning, clock).judgeOld();
+                new CarLists(book, learning, clock).judgeOld();
                 Thread.sleep(Long.MAX_VALUE);
             }
         }

@@ -20,11 +20,11 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 
 /**
- * Keeps in the book what lists show of each car: judges in the background whatever is old, what a page has just shown first, then
- * the cars that were here last. Each handful is on the disk before the next is begun, so whoever is stopped goes on where it was.
+ * Keeps in the book what lists show of each car, and the words by which it is found: in the background it writes anew whatever is
+ * old, verdicts that a page has just shown first, then those of the cars that were here last. Each handful is on the disk before the next is begun, so whoever is stopped goes on where it was.
  */
-public final class Verdicts implements AutoCloseable {
-    private static final Logger LOG = Logger.getLogger(Verdicts.class.getName());
+public final class CarLists implements AutoCloseable {
+    private static final Logger LOG = Logger.getLogger(CarLists.class.getName());
 
     /** What a page shows waits for one handful at most. */
     private static final int AT_ONCE = 10;
@@ -39,11 +39,11 @@ public final class Verdicts implements AutoCloseable {
     private final Set<String> asked = new LinkedHashSet<>();
     private final Semaphore wanted = new Semaphore(1);
     /** Judging keeps a processor busy: on a thread that pages share they would wait. */
-    private final Thread thread = Thread.ofPlatform().name("verdicts").daemon().unstarted(this::run);
+    private final Thread thread = Thread.ofPlatform().name("car-lists").daemon().unstarted(this::run);
 
     private volatile boolean stopped;
 
-    public Verdicts(Book book, Learning learning, Clock clock) {
+    public CarLists(Book book, Learning learning, Clock clock) {
         this.book = book;
         this.learning = learning;
         this.clock = clock;
@@ -76,11 +76,12 @@ public final class Verdicts implements AutoCloseable {
             rest(SETTLE_NANOS);
             wanted.drainPermits();
             try {
+                book.search().keepWords();
                 judgeOld();
             } catch (BookException e) {
-                LOG.log(Level.WARNING, "Verdicts could not be kept; those before are shown with their age", e);
+                LOG.log(Level.WARNING, "What lists show could not be kept; what was there is shown with its age", e);
             } catch (RuntimeException e) {
-                Faults.note("keeping verdicts; those before are shown with their age", e);
+                Faults.note("keeping what lists show; what was there is shown with its age", e);
             }
         }
     }
