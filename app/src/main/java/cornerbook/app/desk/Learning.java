@@ -7,6 +7,7 @@ import cornerbook.app.log.Faults;
 import cornerbook.core.assess.Assessor;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -73,7 +74,9 @@ public final class Learning implements AutoCloseable {
     /** Returns at once. Wishes that come while it learns, or in the pause after it, are met by one further run. */
     public void learnSoon() {
         if (!wanted.getAndSet(true)) {
-            executor.schedule(this::learn, notBefore - System.nanoTime(), TimeUnit.NANOSECONDS);
+            // What becomes of it is told by the assessor.
+            Future<?> unused =
+                    executor.schedule(this::learn, notBefore - System.nanoTime(), TimeUnit.NANOSECONDS);
         }
     }
 

@@ -248,6 +248,8 @@ class CarListsPropertyTest {
             handle.execute("drop index vehicle_by_name");
             handle.execute("drop index retorque_open");
             handle.execute("drop index retorque_by_record");
+            handle.execute("drop index retorque_by_superseder");
+            handle.execute("create index retorque_by_superseder on retorque (superseded_by)");
             handle.execute("delete from flyway_schema_history where version = '42'");
         }
         assertThat(Flyway.configure()

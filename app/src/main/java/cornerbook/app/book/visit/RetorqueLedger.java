@@ -43,7 +43,7 @@ public final class RetorqueLedger {
     private static final String NOT_DECLINED =
             " and coalesce((select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1), '') <> 'DECLINED'";
 
-    private static final String SOONEST_FIRST = " order by retorque.due_date, vehicle.name, retorque.visit_id";
+    private static final String SOONEST_FIRST = " order by retorque.due_date, retorque.visit_id";
 
     private final Transactions store;
 

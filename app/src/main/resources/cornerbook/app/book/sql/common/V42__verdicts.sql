@@ -27,5 +27,8 @@ create table car_verdict (
 
 -- Lists are in these orders, and show a page of them.
 create index vehicle_by_name on vehicle (name, id);
-create index retorque_open on retorque (due_date) where recorded_date is null and superseded_by is null;
+create index retorque_open on retorque (due_date, visit_id) where recorded_date is null and superseded_by is null;
+-- Nearly all have none: an index of those too is taken for a short way to the open ones, and is the longest.
+drop index retorque_by_superseder;
+create index retorque_by_superseder on retorque (superseded_by) where superseded_by is not null;
 create index retorque_by_record on retorque (recorded_date) where recorded_torque_nm is null;
