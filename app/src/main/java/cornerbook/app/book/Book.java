@@ -22,8 +22,11 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.store.BookServer;
 import cornerbook.app.book.store.BookStore;
+import cornerbook.app.book.store.Changes;
 import cornerbook.app.book.store.ServingLock;
+import cornerbook.app.book.store.ToldStore;
 import cornerbook.app.book.tool.ToolLedger;
+import cornerbook.app.book.verdict.VerdictLedger;
 import cornerbook.app.book.visit.ReadingLedger;
 import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
@@ -40,6 +43,7 @@ import org.jspecify.annotations.Nullable;
  * use by many threads; writers take turns.
  */
 public final class Book implements AutoCloseable {
+    private final Changes changes = new Changes();
     private final BookStore store;
     private final @Nullable ServingLock lock;
 
@@ -48,7 +52,7 @@ public final class Book implements AutoCloseable {
     }
 
     private Book(BookStore store, @Nullable ServingLock lock) {
-        this.store = store;
+        this.store = new ToldStore(store, changes);
         this.lock = lock;
     }
 
@@ -128,11 +132,12 @@ public final class Book implements AutoCloseable {
         return BookCheck.problems(store);
     }
 
-    /** What each car is, with its owner, its wheels and its history. */
+    /** Finds cars by what a person has of them, and lists them. */
     public CarSearch search() {
         return new CarSearch(store);
     }
 
+    /** What each car is, with its owner, its wheels and its history. */
     public CarLedger cars() {
         return new CarLedger(store);
     }
@@ -170,6 +175,16 @@ public final class Book implements AutoCloseable {
     /** What was learned from all cars. */
     public KnowledgeLedger knowledge() {
         return new KnowledgeLedger(store);
+    }
+
+    /** What lists show of each car, and which of it is old. */
+    public VerdictLedger verdicts() {
+        return new VerdictLedger(store);
+    }
+
+    /** Tells when something was written. */
+    public Changes changes() {
+        return changes;
     }
 
     /** The torque wrenches, pressure gauges and hoists of the shop. */

@@ -30,7 +30,6 @@ final class Crowd {
     /** Of seven seasons of half a year. */
     private static final double DAYS = 7 * 182;
 
-    private static final double SHARE_AWAITED = 0.35;
     private static final double SHARE_OF_EACH_TROUBLE = 0.04;
     private static final int LATEST_SUMMER_MONTHS = 48;
     private static final int PLATES_OF_LETTERS = 10_000;
@@ -103,7 +102,7 @@ final class Crowd {
                 wear(like, kmPerDay, trouble, random),
                 like.frontPadMm() - random.nextDouble(),
                 trouble,
-                random.nextDouble() < SHARE_AWAITED ? LatestVisit.AWAITED : LatestVisit.FINISHED);
+                LatestVisit.FINISHED);
     }
 
     private static Vehicle vehicle(Vehicle like, int number, RandomGenerator random) {

@@ -66,8 +66,14 @@ public final class DemoShop {
         var cast = Cast.members(today);
         var crowd = new Crowd(today);
         return IntStream.range(from, cars)
-                .mapToObj(place -> place < cast.size() ? cast.get(place) : crowd.member(place + 1))
-                .map(member -> new VisitWriter(member, today).write());
+                .mapToObj(place -> place < cast.size()
+                        ? ofCast(cast.get(place), today)
+                        : new VisitWriter(crowd.member(place + 1), new SeasonDays(today)))
+                .map(VisitWriter::write);
+    }
+
+    private static VisitWriter ofCast(CastMember member, LocalDate today) {
+        return new VisitWriter(member, new RushDays(today, member.latestVisit()));
     }
 
     /** The tools that it keeps. */

@@ -10,8 +10,6 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import java.time.LocalDate;
-import java.time.Month;
-import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -25,13 +23,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Lives through the seasons of one car: drives it, brings it in, has it measured, changes its wheels. */
 final class VisitWriter {
-    private static final int VISITS = 7;
-    private static final MonthDay AUTUMN = MonthDay.of(Month.NOVEMBER, 6);
-    private static final MonthDay SPRING = MonthDay.of(Month.APRIL, 20);
-    /** Days that a visit may lie before or after the middle of the rush. */
-    private static final int RUSH_DAYS = 13;
-
-    private static final int SHORTEST_SEASON_DAYS = 75;
     /** The bay and the store are warmer than the air outside. */
     private static final int TYRES_WARMER_K = 4;
     /** The car that had new pads in front. */
@@ -40,35 +31,35 @@ final class VisitWriter {
     private static final int SEASONS_ON_NEW_PADS = 3;
 
     private final CastMember member;
-    private final LocalDate today;
+    private final VisitDays days;
     private final SplittableRandom random;
     private final CarTruth truth;
     /** The wheels of each set as they stood when it was last on the car. */
     private final Map<SeasonKind, Map<Corner, String>> lastStand = new HashMap<>();
 
-    VisitWriter(CastMember member, LocalDate today) {
+    VisitWriter(CastMember member, VisitDays days) {
         this.member = member;
-        this.today = today;
+        this.days = days;
         this.random = new SplittableRandom(9_000L + member.number());
         this.truth = new CarTruth(member, random);
     }
 
     CarHistory write() {
-        List<LocalDate> dates = dates();
+        List<LocalDate> dates = days.draw(random);
         List<Visit> visits = new ArrayList<>();
-        Map<Corner, String> fitted = firstStand(opposite(seasonFrom(dates.getFirst())));
+        Map<Corner, String> fitted = firstStand(Season.opposite(Season.of(dates.getFirst())));
         LocalDate before = dates.getFirst();
         double odometerKm = member.odometerKm();
-        for (int i = 0; i < VISITS; i++) {
+        for (int i = 0; i < VisitDays.VISITS; i++) {
             LocalDate date = dates.get(i);
-            int seasonsToCome = VISITS - 1 - i;
+            int seasonsToCome = VisitDays.VISITS - 1 - i;
             if (i > 0) {
                 long days = ChronoUnit.DAYS.between(before, date);
                 double km = Math.rint(member.kmPerDay() * days * (1 + 0.04 * CarTruth.bounded(random)));
                 truth.drive(fitted, km, seasonsToCome + 1);
                 odometerKm += km;
             }
-            LatestVisit progress = i == VISITS - 1 ? member.latestVisit() : LatestVisit.FINISHED;
+            LatestVisit progress = i == VisitDays.VISITS - 1 ? days.progress(date) : LatestVisit.FINISHED;
             if (progress != LatestVisit.AWAITED) {
                 Visit visit = visit(i + 1, date, odometerKm, fitted, seasonsToCome, progress);
                 visits.add(visit);
@@ -88,7 +79,7 @@ final class VisitWriter {
             LatestVisit progress) {
         String id = member.vehicle().id() + "-v" + number;
         ReadingWriter writer = new ReadingWriter(id, member, truth, random);
-        SeasonKind goingOn = seasonFrom(date);
+        SeasonKind goingOn = Season.of(date);
         double tyreC = goingOn == SeasonKind.WINTER ? 6 + random.nextInt(4) : 12 + random.nextInt(5);
         double outsideC = tyreC - TYRES_WARMER_K;
         writer.temperatures(tyreC, outsideC);
@@ -157,7 +148,7 @@ final class VisitWriter {
         if (member.sets().size() == 1) {
             return rotated(arrivedOn);
         }
-        lastStand.put(opposite(goingOn), arrivedOn);
+        lastStand.put(Season.opposite(goingOn), arrivedOn);
         Map<Corner, String> last = lastStand.get(goingOn);
         return last == null ? firstStand(goingOn) : rotated(last);
     }
@@ -215,40 +206,5 @@ final class VisitWriter {
                 .flatMap(set -> set.wheels().stream())
                 .anyMatch(wheel -> wheel.tag().equals(tag)
                         && Objects.requireNonNullElse(wheel.tyre().directional(), false));
-    }
-
-    private static SeasonKind opposite(SeasonKind season) {
-        return season == SeasonKind.WINTER ? SeasonKind.SUMMER : SeasonKind.WINTER;
-    }
-
-    /** The season that a visit on this day prepares for: winter from August to January. */
-    private static SeasonKind seasonFrom(LocalDate date) {
-        return date.getMonthValue() >= Month.AUGUST.getValue() || date.getMonth() == Month.JANUARY
-                ? SeasonKind.WINTER
-                : SeasonKind.SUMMER;
-    }
-
-    /** Dates of the visits, earliest first; the latest is near today and prepares for the season that today is in. */
-    private List<LocalDate> dates() {
-        List<LocalDate> dates = new ArrayList<>();
-        boolean ofToday = member.latestVisit() == LatestVisit.ARRIVED || member.latestVisit() == LatestVisit.MEASURED;
-        LocalDate latest = ofToday ? today : today.minusDays(1 + random.nextInt(16));
-        SeasonKind season = seasonFrom(today);
-        if (seasonFrom(latest) != season) {
-            latest = today;
-        }
-        dates.add(latest);
-        LocalDate following = latest;
-        while (dates.size() < VISITS) {
-            season = opposite(season);
-            MonthDay rush = season == SeasonKind.WINTER ? AUTUMN : SPRING;
-            LocalDate date = rush.atYear(following.getYear()).plusDays(random.nextInt(2 * RUSH_DAYS + 1) - RUSH_DAYS);
-            if (date.isAfter(following.minusDays(SHORTEST_SEASON_DAYS))) {
-                date = date.minusYears(1);
-            }
-            dates.addFirst(date);
-            following = date;
-        }
-        return dates;
     }
 }

@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What every page works with: the book, the assessor and the day. */
-public record Desk(Book book, Learning learning, Clock clock) {
+public record Desk(Book book, Learning learning, CarLists lists, Clock clock) {
     private static final int LONGEST_NAME = 200;
 
     public Assessor assessor() {
@@ -82,13 +82,6 @@ public record Desk(Book book, Learning learning, Clock clock) {
                 ? Optional.empty()
                 : Optional.of(
                         assessor().assess(history, history.visits().getLast().id()));
-    }
-
-    /** What was found at the latest visit, gravest first, without what else {@link #assessLatest} works out. */
-    public List<Finding> findingsOfLatest(CarHistory history) {
-        return history.visits().isEmpty()
-                ? List.of()
-                : assessor().findings(history, history.visits().getLast().id());
     }
 
     /** The visit with all that was found out at it. */

@@ -8,6 +8,7 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.wheelplan.Rule;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Locale;
@@ -223,6 +224,16 @@ public final class Links {
     /** Where somebody says that the car of a visit is. */
     public static String state(String visitId) {
         return visit(visitId) + "/state";
+    }
+
+    /** A page of the re-torques that are open. */
+    public static String retorques(int from) {
+        return from == 0 ? "/#retorques" : "/?again=" + from + "#retorques";
+    }
+
+    /** A page of the visits of a day. */
+    public static String visits(LocalDate day, int from) {
+        return "/?date=" + day + "&visits=" + from + "#visits-title";
     }
 
     /** A page of the cars that were searched for. */

@@ -7,6 +7,7 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Problems;
 import cornerbook.app.desk.Room;
+import cornerbook.app.desk.CarLists;
 import cornerbook.app.desk.bench.BenchHandler;
 import cornerbook.app.desk.burnish.BurnishHandler;
 import cornerbook.app.desk.car.CarDataHandler;
@@ -39,12 +40,15 @@ public final class CornerbookServer {
     private final Listeners listeners;
     private final Refusals refusals;
     private final Learning learning;
+    private final CarLists lists;
     private final List<Room> rooms;
 
-    private CornerbookServer(Listeners listeners, Refusals refusals, Learning learning, List<Room> rooms) {
+    private CornerbookServer(
+            Listeners listeners, Refusals refusals, Learning learning, CarLists lists, List<Room> rooms) {
         this.listeners = listeners;
         this.refusals = refusals;
         this.learning = learning;
+        this.lists = lists;
         this.rooms = rooms;
     }
 
@@ -67,7 +71,8 @@ public final class CornerbookServer {
             Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... rooms) {
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
-        var desk = new Desk(book, learning, clock);
+        var lists = new CarLists(book, learning, clock);
+        var desk = new Desk(book, learning, lists, clock);
         var connections = Listeners.bounded(door, Clock.systemUTC());
         var refusals = new Refusals(Clock.systemUTC());
         var pairing = new Pairing(desk.book().devices(), desk.clock(), refusals);
@@ -82,8 +87,9 @@ public final class CornerbookServer {
         var certificate = door.certificates();
         Consumer<HttpRouting.Builder> certificates =
                 certificate == null ? routing -> {} : new CertificateHandler(pages, door, certificate)::route;
-        return new CornerbookServer(
-                new Listeners(door, routes, certificates, connections), refusals, learning, List.of(rooms));
+        var listeners = new Listeners(door, routes, certificates, connections);
+        lists.start();
+        return new CornerbookServer(listeners, refusals, learning, lists, List.of(rooms));
     }
 
     public int port() {
@@ -101,6 +107,7 @@ public final class CornerbookServer {
         listeners.close();
         refusals.close();
         learning.close();
+        lists.close();
     }
 
     private static void route(

@@ -171,7 +171,7 @@ class BookTest {
     }
 
     private static long revision(Book book) {
-        return book.cars().list().getFirst().revision();
+        return book.cars().findRevision(book.cars().list().getFirst().id()).orElseThrow();
     }
 
     @Test

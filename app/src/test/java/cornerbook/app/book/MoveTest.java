@@ -155,7 +155,7 @@ class MoveTest {
         assertThatThrownBy(move).extracting(InEnglish::told, STRING).contains(sentence);
     }
 
-    /** Every row of every table but the list of migrations, as SQLite itself writes its values, in order. */
+    /** Every row of every table but those that are made anew of the others, as SQLite itself writes its values, in order. */
     private static List<String> rows(Path book) throws SQLException {
         assertThat(Files.exists(book.resolve("book.sqlite"))).isTrue();
         var rows = new ArrayList<String>();
@@ -163,7 +163,8 @@ class MoveTest {
                 var statement = connection.createStatement()) {
             var tables = new ArrayList<String>();
             try (var found = statement.executeQuery("select name from sqlite_schema where type = 'table'"
-                    + " and name not like 'sqlite%' and name not like 'flyway%'")) {
+                    + " and name not like 'sqlite%' and name not in"
+                    + " ('flyway_schema_history', 'judged_by', 'car_verdict', 'car_words')")) {
                 while (found.next()) {
                     tables.add(found.getString(1));
                 }

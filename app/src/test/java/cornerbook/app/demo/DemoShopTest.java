@@ -15,6 +15,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,6 +24,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -132,6 +134,26 @@ class DemoShopTest {
                 .flatExtracting(WheelSet::wheels)
                 .extracting(Wheel::sensorId)
                 .doesNotHaveDuplicates();
+    }
+
+    /** A shop has bays for a part of its cars each day: they come over the weeks of a season, and some are still to come. */
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-11-25", "2026-01-03", "2026-02-02", "2027-04-30", "2026-07-31", "2026-08-01"})
+    void theCrowdDoesNotComeAllAtOnce(LocalDate today) {
+        int cars = 600;
+        var crowd = DemoShop.histories(today, 12, 12 + cars).toList();
+        var ofADay = crowd.stream()
+                .flatMap(car -> car.visits().stream())
+                .collect(Collectors.groupingBy(Visit::date, Collectors.counting()));
+        assertThat(ofADay.values()).allMatch(visits -> visits <= 0.06 * cars);
+        assertThat(ofADay.keySet())
+                .allMatch(day -> day.isBefore(today) && day.getDayOfWeek() != DayOfWeek.SUNDAY);
+        assertThat(crowd).allSatisfy(car -> {
+            assertThat(VisitRules.check(car, today)).isEmpty();
+            assertThat(car.visits()).extracting(Visit::date).isSorted().doesNotHaveDuplicates();
+        });
+        assertThat(crowd.stream().map(car -> car.visits().getLast().date()).distinct())
+                .hasSizeGreaterThan(40);
     }
 
     /** A tyre without tread would have been driven off the road long before. */

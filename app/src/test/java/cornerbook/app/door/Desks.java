@@ -3,6 +3,7 @@ package cornerbook.app.door;
 import cornerbook.app.book.Book;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Learning;
+import cornerbook.app.desk.CarLists;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 
@@ -12,6 +13,7 @@ public final class Desks {
 
     /** On the day of the invented shop. */
     public static Desk of(Book book) {
-        return new Desk(book, new Learning(book, new Assessor(LimitsFile.load()), ServedShop.CLOCK), ServedShop.CLOCK);
+        var learning = new Learning(book, new Assessor(LimitsFile.load()), ServedShop.CLOCK);
+        return new Desk(book, learning, new CarLists(book, learning, ServedShop.CLOCK), ServedShop.CLOCK);
     }
 }

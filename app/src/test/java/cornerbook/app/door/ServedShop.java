@@ -110,6 +110,13 @@ public final class ServedShop implements AutoCloseable {
         return book;
     }
 
+    /** Waits until the background has judged what is old. */
+    public void waitUntilJudged() throws InterruptedException {
+        for (int i = 0; i < 2400 && !book.verdicts().listOld(1).isEmpty(); i++) {
+            Thread.sleep(50);
+        }
+    }
+
     public int port() {
         return port;
     }

@@ -55,7 +55,8 @@ class UnjudgedCarTest {
             assertThat(pages.typeAtDesk("example-v3", slot, "6.7")).isTrue();
             assertThat(slot.findIn(shop.visit("example-v3")).orElseThrow().value())
                     .isEqualTo(6.7);
-            assertThat(shop.get("/").body()).doesNotContain("could not be judged");
+            shop.waitUntilJudged();
+            assertThat(shop.get("/").body()).doesNotContain("could not be judged", "being judged");
             assertThat(shop.get(Links.findings("example-v3")).body()).contains("Hand-over sheet");
         }
     }
@@ -71,6 +72,7 @@ class UnjudgedCarTest {
         var visitId = car.visits().getLast().id();
         try (var shop = shop(cars, withoutHouseRules())) {
             var pages = new CarPages(shop);
+            shop.waitUntilJudged();
             assertThat(shop.get("/").body())
                     .contains(sound.vehicle().plate(), car.vehicle().plate())
                     .containsOnlyOnce("could not be judged")
@@ -111,8 +113,12 @@ class UnjudgedCarTest {
         try (var shop = shop(cars, new Assessor(LimitsFile.load()))) {
             try (var connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("book.sqlite"));
                     var statement = connection.createStatement()) {
-                statement.execute("update vehicle set fastener_seat = 'GLUED' where id = '" + damaged.id() + "'");
+                // Damage is met when the car is judged next.
+                statement.execute("update vehicle set revision = revision + 1, fastener_seat = 'GLUED' where id = '"
+                        + damaged.id() + "'");
             }
+            assertThat(shop.get("/").statusCode()).isEqualTo(200);
+            shop.waitUntilJudged();
             var list = shop.get("/");
             assertThat(list.statusCode()).isEqualTo(200);
             assertThat(list.body())

@@ -106,6 +106,11 @@ public final class Assessor {
         this.climate = climate;
     }
 
+    /** The limits that it judges by. */
+    public List<Limit> limits() {
+        return limits.rows();
+    }
+
     /** The same with what the book has learned from all its cars. */
     public Assessor with(Knowledge learned) {
         return new Assessor(limits, learned, climate);

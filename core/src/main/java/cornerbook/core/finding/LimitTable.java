@@ -26,6 +26,11 @@ public final class LimitTable {
         this.rows = List.copyOf(rows);
     }
 
+    /** As the limits file has them. */
+    public List<Limit> rows() {
+        return rows;
+    }
+
     /** The limit that binds on some day of the year; rows with dates count on every day. */
     public Limit get(String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season) {
         return get(jurisdiction, kind, season, row -> true);

@@ -2,6 +2,7 @@ package cornerbook.app.book.car;
 
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.Transactions;
+import cornerbook.app.book.verdict.KeptVerdict;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Axle;
@@ -28,8 +29,9 @@ public final class CarLedger {
 
     /** All cars by name. */
     public List<VehicleSummary> list() {
-        return store.read(handle -> handle.select(
-                        "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, max(visit.visit_date) as last_visit from vehicle join customer on customer.id = vehicle.customer_id left join visit on visit.vehicle_id = vehicle.id and visit.cancelled = 0 group by vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name order by vehicle.name")
+        return store.read(handle -> handle.select("select " + VehicleSummary.COLUMNS
+                        + " from vehicle join customer on customer.id = vehicle.customer_id" + KeptVerdict.JOIN
+                        + "order by vehicle.name, vehicle.id")
                 .map((row, context) -> VehicleSummary.of(row))
                 .list());
     }

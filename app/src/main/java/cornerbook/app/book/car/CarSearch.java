@@ -1,6 +1,7 @@
 package cornerbook.app.book.car;
 
 import cornerbook.app.book.store.Transactions;
+import cornerbook.app.book.verdict.KeptVerdict;
 import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -23,6 +24,15 @@ public final class CarSearch {
 
     private static final List<String> FOUND_BY =
             List.of("name", "plate", "vin", "customer", "tag", "tyre_size", "tin", "sensor_id", "store_place");
+
+    /** Cars whose words are not there, or not those of the car and its owner as they are now. */
+    private static final String OLD =
+            " from vehicle join customer on customer.id = vehicle.customer_id left join car_words on car_words.vehicle_id = vehicle.id"
+                    + " where car_words.revision is null or car_words.revision <> vehicle.revision or car_words.customer <> "
+                    + CUSTOMER;
+
+    /** So many cars' words are written in one transaction, that readings need not wait for those of a whole book. */
+    private static final int AT_ONCE = 300;
 
     /** Letters. Common practice, no source. */
     private static final int LONG = 5;
@@ -55,7 +65,7 @@ public final class CarSearch {
     public Found find(String query, int from, int most) {
         var words = fold(query);
         if (!words.isEmpty()) {
-            store.write(CarSearch::refresh);
+            keepWords();
         }
         return store.read(handle -> {
             var exact = find(handle, words.stream().map(List::of).toList(), false, from, most);
@@ -65,27 +75,36 @@ public final class CarSearch {
         });
     }
 
+    /** Writes anew the words of cars that have changed; where none has, it only looks. */
+    public void keepWords() {
+        while (store.read(CarSearch::isAnyOld)) {
+            store.write(CarSearch::refresh);
+        }
+    }
+
     /** The cars that have one of the spellings of each word. */
     private static Found find(Handle handle, List<List<String>> spellings, boolean near, int from, int most) {
-        var matching = "from vehicle join customer on customer.id = vehicle.customer_id"
-                + (spellings.isEmpty() ? "" : " join car_words on car_words.vehicle_id = vehicle.id where ")
-                + spellings.stream()
-                        .map(word -> word.stream()
-                                .map(spelling -> "car_words.words like ?")
-                                .collect(Collectors.joining(" or ", "(", ")")))
-                        .collect(Collectors.joining(" and "));
+        var having = spellings.isEmpty()
+                ? ""
+                : " join car_words on car_words.vehicle_id = vehicle.id where "
+                        + spellings.stream()
+                                .map(word -> word.stream()
+                                        .map(spelling -> "car_words.words like ?")
+                                        .collect(Collectors.joining(" or ", "(", ")")))
+                                .collect(Collectors.joining(" and "));
         var patterns = spellings.stream()
                 .flatMap(List::stream)
                 .map(spelling -> "%" + spelling + "%")
                 .toArray();
-        int all = handle.select("select count(*) " + matching, patterns)
+        int all = handle.select("select count(*) from vehicle" + having, patterns)
                 .mapTo(Integer.class)
                 .one();
         var page = Stream.concat(Arrays.stream(patterns), Stream.of(most, from)).toArray();
         return new Found(
                 handle.select(
-                                "select vehicle.id, vehicle.name, vehicle.plate, vehicle.revision, customer.name as customer_name, (select max(visit_date) from visit where visit.vehicle_id = vehicle.id and visit.cancelled = 0) as last_visit "
-                                        + matching
+                                "select " + VehicleSummary.COLUMNS
+                                        + " from vehicle join customer on customer.id = vehicle.customer_id"
+                                        + KeptVerdict.JOIN + having
                                         + " order by vehicle.name, vehicle.id limit ? offset ?",
                                 page)
                         .map((row, context) -> VehicleSummary.of(row))
@@ -118,15 +137,20 @@ public final class CarSearch {
         return List.copyOf(near);
     }
 
+    private static boolean isAnyOld(Handle handle) {
+        return handle.select("select 1" + OLD + " limit 1")
+                .mapTo(Integer.class)
+                .findFirst()
+                .isPresent();
+    }
+
     private static int refresh(Handle handle) {
         var stale = handle.select("select vehicle.id, vehicle.revision, " + CUSTOMER
                         + " as customer, vehicle.name, vehicle.plate, vehicle.vin, wheel.tag, wheel.tyre_size, wheel.tin, wheel.sensor_id, wheel_set.store_place"
                         + " from vehicle join customer on customer.id = vehicle.customer_id"
-                        + " left join car_words on car_words.vehicle_id = vehicle.id"
                         + " left join wheel_set on wheel_set.vehicle_id = vehicle.id"
                         + " left join wheel on wheel.vehicle_id = vehicle.id and wheel.set_id = wheel_set.id"
-                        + " where car_words.revision is null or car_words.revision <> vehicle.revision or car_words.customer <> "
-                        + CUSTOMER)
+                        + " where vehicle.id in (select vehicle.id" + OLD + " limit " + AT_ONCE + ")")
                 .<String, Written>reduceRows((cars, row) -> {
                     var car = cars.computeIfAbsent(
                             row.getColumn("id", String.class),
@@ -139,9 +163,6 @@ public final class CarSearch {
                             .ifPresent(car.values()::add));
                 })
                 .toList();
-        if (stale.isEmpty()) {
-            return 0;
-        }
         var rows = handle.prepareBatch(
                 "insert into car_words (vehicle_id, revision, customer, words) values (?, ?, ?, ?) on conflict (vehicle_id) do update set revision = excluded.revision, customer = excluded.customer, words = excluded.words");
         stale.forEach(car -> rows.add(car.vehicleId(), car.revision(), car.customer(), car.words()));

@@ -1,5 +1,6 @@
 package cornerbook.app.book.car;
 
+import cornerbook.app.book.verdict.KeptVerdict;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
@@ -8,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A car as a list shows it.
  *
- * @param revision rises with each change of its history
+ * @param verdict what the book has of it, however old
  */
 public record VehicleSummary(
         String id,
@@ -16,7 +17,12 @@ public record VehicleSummary(
         String plate,
         String customerName,
         @Nullable LocalDate lastVisit,
-        long revision) {
+        KeptVerdict verdict) {
+    /** Selects what {@link #of} reads, from {@code vehicle}, {@code customer} and what {@link KeptVerdict#JOIN} joins. */
+    static final String COLUMNS =
+            "vehicle.id, vehicle.name, vehicle.plate, customer.name as customer_name, (select max(visit_date) from visit where visit.vehicle_id = vehicle.id and visit.cancelled = 0) as last_visit, "
+                    + KeptVerdict.COLUMNS;
+
     static VehicleSummary of(ResultSet row) throws SQLException {
         return new VehicleSummary(
                 row.getString("id"),
@@ -24,6 +30,6 @@ public record VehicleSummary(
                 row.getString("plate"),
                 row.getString("customer_name"),
                 CarReader.date(row, "last_visit"),
-                row.getLong("revision"));
+                KeptVerdict.of(row));
     }
 }

@@ -1,9 +1,13 @@
 package cornerbook.app.book.knowledge;
 
+import static cornerbook.app.book.store.Transactions.within;
+
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.car.CarLedger;
+import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
+import cornerbook.app.book.verdict.JudgedBy;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.WeibullFit;
@@ -24,6 +28,7 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -50,9 +55,28 @@ public final class KnowledgeLedger {
     public Knowledge learn(LocalDate today) {
         var knowledge = Learner.learn(() -> informing(LEARNED_OF_A_KIND).iterator(), today);
         return store.write(handle -> {
+            if (differs(knowledge, read(handle))) {
+                JudgedBy.countChange(handle);
+            }
             replace(handle, knowledge);
             return knowledge;
         });
+    }
+
+    /** What cars are judged by beside their own history, as it stands at one moment. */
+    public JudgedWith judgedWith() {
+        return store.read(handle -> new JudgedWith(
+                read(handle),
+                new ClimateLedger(within(handle)).find().orElse(null),
+                JudgedBy.number(handle)));
+    }
+
+    /** Whether cars may be judged otherwise; the day on which the same was learned again is no reason, nor the order of its rows. */
+    private static boolean differs(Knowledge now, Knowledge before) {
+        return before.learnedOn() == null
+                || !Set.copyOf(now.wear().rows()).equals(Set.copyOf(before.wear().rows()))
+                || !now.distances().equals(before.distances())
+                || !Objects.equals(now.seizing(), before.seizing());
     }
 
     /** One car after the other, as they are asked for: however many there are, few are in memory. */

@@ -21,8 +21,9 @@ import org.jspecify.annotations.Nullable;
  * @param own the pointer of a row to another one of the same table; null when there is none
  */
 record Table(String name, List<String> columns, @Nullable Pointer own) {
-    /** Flyway's list of migrations is made anew in each place. */
-    private static final String MIGRATIONS = "flyway_schema_history";
+    /** Made anew in each place: the list of migrations, and what lists and the search take from the cars. */
+    private static final Set<String> MADE_ANEW =
+            Set.of("flyway_schema_history", "judged_by", "car_verdict", "car_words");
 
     /**
      * A foreign key.
@@ -49,7 +50,7 @@ record Table(String name, List<String> columns, @Nullable Pointer own) {
         try (var found = metadata.getTables(null, schema, "%", new String[] {"TABLE"})) {
             while (found.next()) {
                 var name = found.getString("TABLE_NAME");
-                if (!name.equals(MIGRATIONS)) {
+                if (!MADE_ANEW.contains(name)) {
                     pointers.put(name, new HashSet<>());
                 }
             }

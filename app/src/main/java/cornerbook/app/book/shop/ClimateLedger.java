@@ -1,6 +1,7 @@
 package cornerbook.app.book.shop;
 
 import cornerbook.app.book.store.Transactions;
+import cornerbook.app.book.verdict.JudgedBy;
 import cornerbook.core.season.Climate;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -57,6 +58,7 @@ public final class ClimateLedger {
     }
 
     private static int remove(Handle handle) {
+        JudgedBy.countChange(handle);
         return handle.execute("delete from climate_month") + handle.execute("delete from climate");
     }
 }

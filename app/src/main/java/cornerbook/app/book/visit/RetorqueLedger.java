@@ -27,6 +27,25 @@ import org.jspecify.annotations.Nullable;
 public final class RetorqueLedger {
     private static final double MOST_TORQUE_NM = 1000;
 
+    private static final String IS_OPEN =
+            " where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null";
+
+    private static final String OPEN = """
+            select retorque.visit_id, retorque.due_odometer_km, retorque.due_date,
+                vehicle.name, vehicle.plate, vehicle.fastener_torque_nm,
+                customer.name as customer_name, customer.phone,
+                (select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as answer,
+                (select made_at from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as made_at
+            from retorque
+                join visit on visit.id = retorque.visit_id
+                join vehicle on vehicle.id = visit.vehicle_id
+                join customer on customer.id = vehicle.customer_id""" + IS_OPEN;
+
+    private static final String NOT_DECLINED =
+            " and coalesce((select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1), '') <> 'DECLINED'";
+
+    private static final String SOONEST_FIRST = " order by retorque.due_date, retorque.visit_id";
+
     private final Transactions store;
 
     public RetorqueLedger(Transactions store) {
@@ -104,20 +123,45 @@ public final class RetorqueLedger {
 
     /** Those that are due or will be, soonest first. */
     public List<OpenRetorque> listOpen() {
-        return store.read(
-                handle -> handle.select("""
-                        select retorque.visit_id, retorque.due_odometer_km, retorque.due_date,
-                            vehicle.name, vehicle.plate, vehicle.fastener_torque_nm,
-                            customer.name as customer_name, customer.phone,
-                            (select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as answer,
-                            (select made_at from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as made_at
-                        from retorque
-                            join visit on visit.id = retorque.visit_id
-                            join vehicle on vehicle.id = visit.vehicle_id
-                            join customer on customer.id = vehicle.customer_id
-                        where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null
-                        order by retorque.due_date, vehicle.name
-                        """).map((row, context) -> open(row)).list());
+        return store.read(handle -> handle.select(OPEN + SOONEST_FIRST)
+                .map((row, context) -> open(row))
+                .list());
+    }
+
+    /** That of a visit. */
+    public Optional<OpenRetorque> findOpen(String visitId) {
+        return store.read(handle -> handle.select(OPEN + " and retorque.visit_id = ?", visitId)
+                .map((row, context) -> open(row))
+                .findFirst());
+    }
+
+    /**
+     * A page of those that customers are to be called for.
+     *
+     * @param all how many there are on all pages
+     */
+    public record ToCall(List<OpenRetorque> list, int all) {
+        public ToCall {
+            list = List.copyOf(list);
+        }
+    }
+
+    /**
+     * Those that are due or will be and whose customer has not declined, soonest first.
+     *
+     * @param from how many are passed over, 0 and more
+     * @param most how many are told
+     */
+    public ToCall listToCall(int from, int most) {
+        return store.read(handle -> new ToCall(
+                handle.select(OPEN + NOT_DECLINED + SOONEST_FIRST + " limit ? offset ?", most, from)
+                        .map((row, context) -> open(row))
+                        .list(),
+                handle.select(
+                                "select count(*) from retorque join visit on visit.id = retorque.visit_id" + IS_OPEN
+                                        + NOT_DECLINED)
+                        .mapTo(Integer.class)
+                        .one()));
     }
 
     private static OpenRetorque open(ResultSet row) throws SQLException {

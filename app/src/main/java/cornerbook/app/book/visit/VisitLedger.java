@@ -46,12 +46,24 @@ public final class VisitLedger {
 
     /** The visits of a day. */
     public List<VisitSummary> list(LocalDate date) {
+        return list(date, 0, Integer.MAX_VALUE);
+    }
+
+    /**
+     * A page of the visits of a day.
+     *
+     * @param from how many are passed over, 0 and more
+     * @param most how many are told
+     */
+    public List<VisitSummary> list(LocalDate date, int from, int most) {
         return store.read(handle -> handle.select(
                         "select visit.id as visit_id, vehicle.id as vehicle_id, vehicle.name, vehicle.plate, customer.name as customer_name, visit.visit_date, (select count(*) from reading where reading.visit_id = visit.id and "
                                 + CarReader.STANDS + ") as readings, "
                                 + VisitStates.COLUMNS
-                                + " from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? and visit.cancelled = 0 order by vehicle.name",
-                        date.toString())
+                                + " from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id where visit.visit_date = ? and visit.cancelled = 0 order by vehicle.name, visit.id limit ? offset ?",
+                        date.toString(),
+                        most,
+                        from)
                 .map((row, context) -> new VisitSummary(
                         row.getString("visit_id"),
                         row.getString("vehicle_id"),
@@ -62,6 +74,14 @@ public final class VisitLedger {
                         row.getInt("readings"),
                         VisitStates.read(row)))
                 .list());
+    }
+
+    /** How many visits a day has. */
+    public int count(LocalDate date) {
+        return store.read(handle -> handle.select(
+                        "select count(*) from visit where visit_date = ? and cancelled = 0", date.toString())
+                .mapTo(Integer.class)
+                .one());
     }
 
     /** Where the car of a visit is. */

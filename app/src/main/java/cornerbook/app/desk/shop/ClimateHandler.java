@@ -37,7 +37,7 @@ public final class ClimateHandler {
         var typed = Form.read(request);
         try {
             desk.book().climate().put(climate(typed));
-            desk.learning().climateChanged();
+            desk.learning().readAnew();
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
             var kept = desk.book().climate().find().isPresent();
@@ -47,7 +47,7 @@ public final class ClimateHandler {
 
     public void remove(ServerRequest request, ServerResponse response) {
         desk.book().climate().remove();
-        desk.learning().climateChanged();
+        desk.learning().readAnew();
         Pages.redirect(response, PAGE);
     }
 

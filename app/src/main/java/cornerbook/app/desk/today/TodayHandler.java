@@ -1,49 +1,48 @@
 package cornerbook.app.desk.today;
 
+import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.RetorqueAnswer;
+import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.today.TodayPage.Again;
-import cornerbook.app.desk.today.TodayPage.Car;
 import cornerbook.app.desk.today.TodayPage.Cars;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
-import java.util.List;
 
 /** The first page: today's visits, open re-torques, all cars. */
 public final class TodayHandler {
+    /** Says how many re-torques stand on the pages before. */
+    private static final String AGAIN = "again";
+
+    private static final int VISITS_ON_A_PAGE = 20;
+    private static final int RETORQUES_ON_A_PAGE = 10;
+    private static final int CARS_ON_A_PAGE = 25;
+
     private final Desk desk;
     private final Pages pages;
-    private final GravestFindings gravest;
 
     public TodayHandler(Desk desk, Pages pages) {
         this.desk = desk;
         this.pages = pages;
-        this.gravest = new GravestFindings(
-                desk::assessor,
-                id -> desk.book().cars().find(id).map(desk::findingsOfLatest).orElse(List.of()));
     }
 
     public void show(ServerRequest request, ServerResponse response) {
         var today = desk.today();
         var date = dateOf(Pages.queryValue(request, "date"), today);
-        var query = Pages.queryValue(request, "q");
-        int from = numberOf(Pages.queryValue(request, "from"));
-        var found = desk.book().search().find(query, from, Cars.ON_A_PAGE);
-        var cars = found.cars().stream()
-                .map(vehicle -> new Car(vehicle, gravest.of(vehicle)))
-                .toList();
         pages.send(
                 response,
                 200,
@@ -51,14 +50,34 @@ public final class TodayHandler {
                 new TodayPage(
                         today,
                         date,
-                        desk.book().visits().list(date),
-                        desk.book().retorques().listOpen().stream()
-                                .filter(open -> !open.contact().declined())
-                                .map(this::again)
-                                .toList(),
+                        visits(date, numberOf(Pages.queryValue(request, "visits"))),
+                        retorques(numberOf(Pages.queryValue(request, AGAIN))),
                         desk.book().retorques().listConfirmed(today),
-                        new Cars(query, cars, from, found.all(), found.near()),
-                        BrakeDust.ofWeek(desk.book(), date)));
+                        cars(Pages.queryValue(request, "q"), numberOf(Pages.queryValue(request, "from"))),
+                        BrakeDust.ofWeek(desk.book(), date),
+                        Told.reader().at(desk.clock().getZone())));
+    }
+
+    private Slice<VisitSummary> visits(LocalDate date, int from) {
+        var visits = desk.book().visits();
+        return new Slice<>(visits.list(date, from, VISITS_ON_A_PAGE), from, visits.count(date), VISITS_ON_A_PAGE);
+    }
+
+    private Slice<Again> retorques(int from) {
+        var open = desk.book().retorques().listToCall(from, RETORQUES_ON_A_PAGE);
+        return new Slice<>(
+                open.list().stream().map(this::again).toList(), from, open.all(), RETORQUES_ON_A_PAGE);
+    }
+
+    /** As the book has them; those whose verdict is old are judged when they have been shown. */
+    private Cars cars(String query, int from) {
+        var found = desk.book().search().find(query, from, CARS_ON_A_PAGE);
+        desk.lists()
+                .ask(found.cars().stream()
+                        .filter(car -> car.verdict().isOld())
+                        .map(VehicleSummary::id)
+                        .toList());
+        return new Cars(query, new Slice<>(found.cars(), from, found.all(), CARS_ON_A_PAGE), found.near());
     }
 
     private Again again(OpenRetorque open) {
@@ -87,7 +106,7 @@ public final class TodayHandler {
         } catch (BookException e) {
             throw new PageException(409, e.said());
         }
-        Pages.redirect(response, "/#retorques");
+        Pages.redirect(response, Links.retorques(numberOf(typed.get(AGAIN))));
     }
 
     /** The wheels were tightened again to the torque that is asked for, or that was said by mistake today. */
@@ -104,7 +123,7 @@ public final class TodayHandler {
         } catch (BookException e) {
             throw new PageException(409, e.said());
         }
-        Pages.redirect(response, "/#retorques");
+        Pages.redirect(response, Links.retorques(numberOf(typed.get(AGAIN))));
     }
 
     /** An address that was cut or typed shows the first page. */

@@ -254,9 +254,9 @@ public final class EntryHandler {
     }
 
     private @Nullable DueRetorque dueRetorque(String visitId, RetorqueForm typed) {
-        return desk.book().retorques().listOpen().stream()
-                .filter(open -> open.visitId().equals(visitId))
-                .findFirst()
+        return desk.book()
+                .retorques()
+                .findOpen(visitId)
                 .map(due -> new DueRetorque(due, typed, VisitDataHandler.person()))
                 .orElse(null);
     }

@@ -1,0 +1,101 @@
+package cornerbook.app.desk.today;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.visit.OpenRetorque;
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.desk.Links;
+import cornerbook.app.door.ServedShop;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The first page of a book of more cars than it shows. All cars are invented. */
+class BigBookTest {
+    private static final int CARS = 60;
+    private static final Pattern RETORQUE = Pattern.compile("action=\"/visits/([^/\"]+)/retorque/answer\"");
+    private static final Pattern CAR = Pattern.compile("class=\"row\" href=\"/cars/([^\"]+)\"");
+
+    @AutoClose
+    private ServedShop shop;
+
+    private Path file;
+
+    @BeforeEach
+    void manyCars(@TempDir Path folder) {
+        file = folder.resolve("book.sqlite");
+        shop = new ServedShop(
+                folder, DemoShop.histories(ServedShop.TODAY, 0, CARS).toList());
+    }
+
+    @Test
+    void itIsSmallAndSaysHowMuchThereIs() throws Exception {
+        shop.waitUntilJudged();
+        var page = shop.get("/").body();
+        assertThat(page.getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(100_000);
+        assertThat(page)
+                .contains("1 to 25 of " + CARS)
+                .contains("1 to 10 of " + shop.book().retorques().listOpen().size())
+                .doesNotContain("being judged");
+    }
+
+    /** Page by page each stands there once, in the order of the book. */
+    @Test
+    void nothingIsLeftOutBetweenPages() throws Exception {
+        var open = shop.book().retorques().listOpen().stream()
+                .map(OpenRetorque::visitId)
+                .toList();
+        assertThat(open).hasSizeGreaterThan(20);
+        assertThat(walk(open.size(), 10, RETORQUE, "/?again=")).isEqualTo(open);
+        assertThat(walk(CARS, 25, CAR, "/?q=&from="))
+                .isEqualTo(shop.book().cars().list().stream()
+                        .map(VehicleSummary::id)
+                        .toList());
+    }
+
+    private List<String> walk(int all, int most, Pattern pattern, String address) throws Exception {
+        var found = new ArrayList<String>();
+        for (int from = 0; from < all; from += most) {
+            pattern.matcher(shop.get(address + from).body()).results().forEach(hit -> found.add(hit.group(1)));
+        }
+        return found;
+    }
+
+    /** Whoever answers on the second page stays there. */
+    @Test
+    void anAnswerLeadsBackToItsPage() throws Exception {
+        var visitId = shop.book().retorques().listToCall(10, 1).list().getFirst().visitId();
+        var answered = shop.post(
+                Links.retorqueAnswer(visitId), Map.of("id", UUID.randomUUID().toString(), "answer", "DECLINED", "again", "10"));
+        assertThat(answered.headers().firstValue("Location")).contains("/?again=10#retorques");
+        assertThat(shop.book().retorques().listToCall(0, 100).list())
+                .extracting(OpenRetorque::visitId)
+                .doesNotContain(visitId);
+    }
+
+    /** Never shown as if it were of today: the page says when it was judged, and has it judged anew. */
+    @Test
+    void whatIsOldIsShownWithItsAgeAndJudgedAnew() throws Exception {
+        shop.waitUntilJudged();
+        // Behind the program's back, or the background would be faster than this test.
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                var statement = connection.createStatement()) {
+            statement.execute(
+                    "update car_verdict set judged_by = 0, judged_at = '2026-11-20T09:30:00Z', verdict = 'UNSAFE', urgency = 'UNSAFE', life_left = 0, fault_id = null");
+        }
+        assertThat(shop.get("/").body().split("as judged 20 Nov 2026, 09:30; being judged anew", -1))
+                .hasSize(25 + 1);
+        shop.waitUntilJudged();
+        assertThat(shop.get("/").body()).doesNotContain("as judged", "being judged");
+    }
+}
