@@ -126,8 +126,8 @@ final class ForwardSearch {
                     reach = Math.min(reach, state.depthMm[i][g] / rate);
                     least = Math.min(least, worn);
                     within &= beyond == 0
-                            || worn - beyond * slowest[i][g] >= -SetNumbers.TOLERANCE_MM
-                                    && worn - beyond * fastest[i][g] <= leftMm[g] + EndingSearch.SUM_TOLERANCE_MM;
+                            || (worn - beyond * slowest[i][g] >= -SetNumbers.TOLERANCE_MM
+                                    && worn - beyond * fastest[i][g] <= leftMm[g] + EndingSearch.SUM_TOLERANCE_MM);
                 }
                 reachAt[i][c] = reach;
                 leastAfterMm[i][c] = least;
