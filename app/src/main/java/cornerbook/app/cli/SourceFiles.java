@@ -118,7 +118,6 @@ final class SourceFiles implements Iterable<CarRecord> {
         }
     }
 
-
     static CarRecord read(Path file) {
         return new SourceFiles(List.of(file), (path, record) -> List.of(), record -> {})
                 .iterator()

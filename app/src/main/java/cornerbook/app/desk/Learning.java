@@ -75,8 +75,7 @@ public final class Learning implements AutoCloseable {
     public void learnSoon() {
         if (!wanted.getAndSet(true)) {
             // What becomes of it is told by the assessor.
-            Future<?> unused =
-                    executor.schedule(this::learn, notBefore - System.nanoTime(), TimeUnit.NANOSECONDS);
+            Future<?> unused = executor.schedule(this::learn, notBefore - System.nanoTime(), TimeUnit.NANOSECONDS);
         }
     }
 

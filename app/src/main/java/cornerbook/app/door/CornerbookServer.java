@@ -1,13 +1,13 @@
 package cornerbook.app.door;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.desk.CarLists;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Learning;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Problems;
 import cornerbook.app.desk.Room;
-import cornerbook.app.desk.CarLists;
 import cornerbook.app.desk.bench.BenchHandler;
 import cornerbook.app.desk.burnish.BurnishHandler;
 import cornerbook.app.desk.car.CarDataHandler;

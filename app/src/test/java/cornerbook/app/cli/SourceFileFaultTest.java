@@ -37,7 +37,8 @@ class SourceFileFaultTest {
                 .contains("Visit " + visit.id() + " of car.json could not be judged")
                 .containsPattern("[0-9a-f]{8} in the log")
                 .doesNotContain("wear rate", "Exception");
-        assertThat(SourceFiles.judge(Path.of("car.json"), visit, () -> "judged")).isEqualTo("judged");
+        assertThat(SourceFiles.judge(Path.of("car.json"), visit, () -> "judged"))
+                .isEqualTo("judged");
     }
 
     @Test

@@ -146,8 +146,7 @@ class DemoShopTest {
                 .flatMap(car -> car.visits().stream())
                 .collect(Collectors.groupingBy(Visit::date, Collectors.counting()));
         assertThat(ofADay.values()).allMatch(visits -> visits <= 0.06 * cars);
-        assertThat(ofADay.keySet())
-                .allMatch(day -> day.isBefore(today) && day.getDayOfWeek() != DayOfWeek.SUNDAY);
+        assertThat(ofADay.keySet()).allMatch(day -> day.isBefore(today) && day.getDayOfWeek() != DayOfWeek.SUNDAY);
         assertThat(crowd).allSatisfy(car -> {
             assertThat(VisitRules.check(car, today)).isEmpty();
             assertThat(car.visits()).extracting(Visit::date).isSorted().doesNotHaveDuplicates();

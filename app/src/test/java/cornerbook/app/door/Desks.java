@@ -1,9 +1,9 @@
 package cornerbook.app.door;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.desk.CarLists;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Learning;
-import cornerbook.app.desk.CarLists;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 

@@ -10,5 +10,4 @@ import org.jspecify.annotations.Nullable;
  * @param climate of the place; null when it is not known
  * @param number rises with each change of it
  */
-public record JudgedWith(
-        Knowledge knowledge, @Nullable Climate climate, long number) {}
+public record JudgedWith(Knowledge knowledge, @Nullable Climate climate, long number) {}

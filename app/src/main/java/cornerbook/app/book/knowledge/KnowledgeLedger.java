@@ -66,15 +66,14 @@ public final class KnowledgeLedger {
     /** What cars are judged by beside their own history, as it stands at one moment. */
     public JudgedWith judgedWith() {
         return store.read(handle -> new JudgedWith(
-                read(handle),
-                new ClimateLedger(within(handle)).find().orElse(null),
-                JudgedBy.number(handle)));
+                read(handle), new ClimateLedger(within(handle)).find().orElse(null), JudgedBy.number(handle)));
     }
 
     /** Whether cars may be judged otherwise; the day on which the same was learned again is no reason, nor the order of its rows. */
     private static boolean differs(Knowledge now, Knowledge before) {
         return before.learnedOn() == null
-                || !Set.copyOf(now.wear().rows()).equals(Set.copyOf(before.wear().rows()))
+                || !Set.copyOf(now.wear().rows())
+                        .equals(Set.copyOf(before.wear().rows()))
                 || !now.distances().equals(before.distances())
                 || !Objects.equals(now.seizing(), before.seizing());
     }

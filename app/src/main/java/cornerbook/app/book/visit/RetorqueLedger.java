@@ -157,9 +157,8 @@ public final class RetorqueLedger {
                 handle.select(OPEN + NOT_DECLINED + SOONEST_FIRST + " limit ? offset ?", most, from)
                         .map((row, context) -> open(row))
                         .list(),
-                handle.select(
-                                "select count(*) from retorque join visit on visit.id = retorque.visit_id" + IS_OPEN
-                                        + NOT_DECLINED)
+                handle.select("select count(*) from retorque join visit on visit.id = retorque.visit_id" + IS_OPEN
+                                + NOT_DECLINED)
                         .mapTo(Integer.class)
                         .one()));
     }

@@ -161,7 +161,8 @@ public final class NewCarHandler {
             findSource(form)
                     .map(Source::vehicle)
                     .filter(other -> other.front().tyreSize().equalsIgnoreCase(form.get(NewCarPage.SIZE)))
-                    .ifPresent(other -> completed.put(NewCarPage.REAR_SIZE, other.rear().tyreSize()));
+                    .ifPresent(other ->
+                            completed.put(NewCarPage.REAR_SIZE, other.rear().tyreSize()));
         }
         return completed;
     }

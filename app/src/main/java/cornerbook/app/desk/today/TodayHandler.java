@@ -65,8 +65,7 @@ public final class TodayHandler {
 
     private Slice<Again> retorques(int from) {
         var open = desk.book().retorques().listToCall(from, RETORQUES_ON_A_PAGE);
-        return new Slice<>(
-                open.list().stream().map(this::again).toList(), from, open.all(), RETORQUES_ON_A_PAGE);
+        return new Slice<>(open.list().stream().map(this::again).toList(), from, open.all(), RETORQUES_ON_A_PAGE);
     }
 
     /** As the book has them; those whose verdict is old are judged when they have been shown. */

@@ -133,7 +133,11 @@ class CarListTest {
         var before = histories();
         var answer = shop.post(
                 Links.carList() + "/add",
-                Map.of("list", "plate,owner,size\n" + plate.toLowerCase(Locale.ROOT) + ",Another,205/55 R16", "season", "WINTER"));
+                Map.of(
+                        "list",
+                        "plate,owner,size\n" + plate.toLowerCase(Locale.ROOT) + ",Another,205/55 R16",
+                        "season",
+                        "WINTER"));
         assertThat(answer.body()).contains("No car was added.");
         assertThat(histories()).isEqualTo(before);
     }

@@ -74,9 +74,11 @@ class BigBookTest {
     /** Whoever answers on the second page stays there. */
     @Test
     void anAnswerLeadsBackToItsPage() throws Exception {
-        var visitId = shop.book().retorques().listToCall(10, 1).list().getFirst().visitId();
+        var visitId =
+                shop.book().retorques().listToCall(10, 1).list().getFirst().visitId();
         var answered = shop.post(
-                Links.retorqueAnswer(visitId), Map.of("id", UUID.randomUUID().toString(), "answer", "DECLINED", "again", "10"));
+                Links.retorqueAnswer(visitId),
+                Map.of("id", UUID.randomUUID().toString(), "answer", "DECLINED", "again", "10"));
         assertThat(answered.headers().firstValue("Location")).contains("/?again=10#retorques");
         assertThat(shop.book().retorques().listToCall(0, 100).list())
                 .extracting(OpenRetorque::visitId)
