@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The steps of the bay sheet, in the order in which it has them where a shop never said otherwise. */
+@SuppressWarnings("ImmutableEnumChecker") // every set is given out as a copy
 public enum SheetStep {
     RECEIVE(WorkTick.RECEIVED, EnumSet.of(WorkStep.RECEIVE)),
     LIFT(WorkTick.ROCKED, EnumSet.of(WorkStep.LOOK_ROUND, WorkStep.BEFORE_THE_BRAKES)),
