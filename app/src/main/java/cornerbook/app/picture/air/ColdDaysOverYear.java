@@ -101,6 +101,6 @@ public final class ColdDaysOverYear {
     }
 
     private static double x(Axis time, LocalDate day) {
-        return time.place(day.toEpochDay());
+        return time.place((double) day.toEpochDay());
     }
 }
