@@ -21,7 +21,8 @@ import java.util.logging.Logger;
 
 /**
  * Keeps in the book what lists show of each car, and the words by which it is found: in the background it writes anew whatever is
- * old, verdicts that a page has just shown first, then those of the cars that were here last. Each handful is on the disk before the next is begun, so whoever is stopped goes on where it was.
+ * old, verdicts that a page has just shown first, then those of the cars that were here last. Each handful is on the disk before
+ * the next is begun, so whoever is stopped goes on where it was.
  */
 public final class CarLists implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(CarLists.class.getName());

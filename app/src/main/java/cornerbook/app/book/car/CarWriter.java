@@ -8,11 +8,10 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Axle;
-import cornerbook.core.corner.Corner;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jspecify.annotations.Nullable;
 
 /** Writes rows of a car and its visits. Every method runs inside the caller's transaction. */
@@ -30,37 +29,47 @@ public final class CarWriter {
         for (int i = 0; i < history.sets().size(); i++) {
             write(history.vehicle().id(), history.sets().get(i), i);
         }
-        history.visits().forEach(visit -> writeVisit(history.vehicle().id(), visit));
+        writeVisits(history.vehicle().id(), history.visits());
         return changed;
     }
 
-    public void writeVisit(String vehicleId, Visit visit) {
-        handle.execute(
-                "insert into visit (id, vehicle_id, visit_date, odometer_km, technician, notes, next_visit_due) values (?, ?, ?, ?, ?, ?, ?)",
-                visit.id(),
-                vehicleId,
-                visit.date().toString(),
-                visit.odometerKm(),
-                visit.card().technician(),
-                visit.card().notes(),
-                text(visit.card().nextVisitDue()));
-        var lines = handle.prepareBatch("insert into work_line (visit_id, place_in_list, line) values (?, ?, ?)");
-        for (int i = 0; i < visit.card().workDone().size(); i++) {
-            lines.add(visit.id(), i, visit.card().workDone().get(i));
+    /** New visits of a car, together: statements are prepared once for all of them. */
+    public void writeVisits(String vehicleId, List<Visit> visits) {
+        if (visits.isEmpty()) {
+            return;
         }
-        lines.execute();
-        writePositions(visit.id(), "ARRIVED", visit.arrivedOn());
-        writePositions(visit.id(), "LEFT", visit.leftOn());
-        countChange(visit.id());
-        writeReadings(visit.id(), visit.readings());
-        UsedToolLedger.write(handle, visit.id(), visit.card().tools());
+        var rows = handle.prepareBatch(
+                "insert into visit (id, vehicle_id, visit_date, odometer_km, technician, notes, next_visit_due) values (?, ?, ?, ?, ?, ?, ?)");
+        var lines = handle.prepareBatch("insert into work_line (visit_id, place_in_list, line) values (?, ?, ?)");
+        var positions = preparePositions();
+        var readings = prepareReadings();
+        for (var visit : visits) {
+            rows.add(
+                    visit.id(),
+                    vehicleId,
+                    visit.date().toString(),
+                    visit.odometerKm(),
+                    visit.card().technician(),
+                    visit.card().notes(),
+                    text(visit.card().nextVisitDue()));
+            for (int i = 0; i < visit.card().workDone().size(); i++) {
+                lines.add(visit.id(), i, visit.card().workDone().get(i));
+            }
+            addPositions(positions, visit);
+            add(readings, visit.id(), 0, visit.readings());
+        }
+        List.of(rows, lines, positions, readings).forEach(PreparedBatch::execute);
+        visits.forEach(visit ->
+                UsedToolLedger.write(handle, visit.id(), visit.card().tools()));
+        countChange(visits.getFirst().id());
     }
 
     /** The wheels that a car came and left on, in the place of what stood there. */
     public void replaceWheels(Visit visit) {
         handle.execute("delete from visit_wheel where visit_id = ?", visit.id());
-        writePositions(visit.id(), "ARRIVED", visit.arrivedOn());
-        writePositions(visit.id(), "LEFT", visit.leftOn());
+        var positions = preparePositions();
+        addPositions(positions, visit);
+        positions.execute();
         countChange(visit.id());
     }
 
@@ -76,11 +85,21 @@ public final class CarWriter {
             return;
         }
         countChange(visitId);
-        var batch = handle.prepareBatch(
-                "insert into reading (id, visit_id, place_in_list, measure, corner, wheel_tag, spot, amount, as_written, corrects, reason) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
         int place = handle.select("select count(*) from reading where visit_id = ?", visitId)
                 .mapTo(Integer.class)
                 .one();
+        var batch = prepareReadings();
+        add(batch, visitId, place, readings);
+        batch.execute();
+    }
+
+    private PreparedBatch prepareReadings() {
+        return handle.prepareBatch(
+                "insert into reading (id, visit_id, place_in_list, measure, corner, wheel_tag, spot, amount, as_written, corrects, reason) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    }
+
+    private static void add(PreparedBatch batch, String visitId, int firstPlace, List<Reading> readings) {
+        int place = firstPlace;
         for (var reading : readings) {
             batch.add(
                     reading.id(),
@@ -95,14 +114,16 @@ public final class CarWriter {
                     reading.corrects(),
                     reading.reason());
         }
-        batch.execute();
     }
 
-    private void writePositions(String visitId, String moment, Map<Corner, String> wheelAt) {
-        var positions = handle.prepareBatch(
+    private PreparedBatch preparePositions() {
+        return handle.prepareBatch(
                 "insert into visit_wheel (visit_id, moment, corner, wheel_tag) values (?, ?, ?, ?)");
-        wheelAt.forEach((corner, tag) -> positions.add(visitId, moment, corner.name(), tag));
-        positions.execute();
+    }
+
+    private static void addPositions(PreparedBatch positions, Visit visit) {
+        visit.arrivedOn().forEach((corner, tag) -> positions.add(visit.id(), "ARRIVED", corner.name(), tag));
+        visit.leftOn().forEach((corner, tag) -> positions.add(visit.id(), "LEFT", corner.name(), tag));
     }
 
     private Optional<Customer> write(Customer customer) {

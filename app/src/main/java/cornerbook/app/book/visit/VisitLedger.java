@@ -122,7 +122,7 @@ public final class VisitLedger {
             var longer = with(history, visits);
             refuseProblems(longer);
             new TakenIds(handle).refuse(vehicleId, visit);
-            new CarWriter(handle).writeVisit(vehicleId, visit);
+            new CarWriter(handle).writeVisits(vehicleId, List.of(visit));
             new RetorqueLedger(within(handle)).change(longer, visit);
             return visit;
         });
