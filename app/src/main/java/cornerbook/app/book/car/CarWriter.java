@@ -59,8 +59,8 @@ public final class CarWriter {
             add(readings, visit.id(), 0, visit.readings());
         }
         List.of(rows, lines, positions, readings).forEach(PreparedBatch::execute);
-        visits.forEach(visit ->
-                UsedToolLedger.write(handle, visit.id(), visit.card().tools()));
+        visits.forEach(
+                visit -> UsedToolLedger.write(handle, visit.id(), visit.card().tools()));
         countChange(visits.getFirst().id());
     }
 
@@ -117,8 +117,7 @@ public final class CarWriter {
     }
 
     private PreparedBatch preparePositions() {
-        return handle.prepareBatch(
-                "insert into visit_wheel (visit_id, moment, corner, wheel_tag) values (?, ?, ?, ?)");
+        return handle.prepareBatch("insert into visit_wheel (visit_id, moment, corner, wheel_tag) values (?, ?, ?, ?)");
     }
 
     private static void addPositions(PreparedBatch positions, Visit visit) {
