@@ -105,7 +105,7 @@ class MainTest {
 
     @Test
     void dataSheetsAreKeptListedAndPrintedAllOrNone() throws IOException {
-        var example = Path.of("../docs/examples/kind-fjordling-volta.json");
+        var example = Path.of("../docs/kinds/fjordling-volta.json");
         var data = folder.resolve("kinds");
         assertRefused(run("kinds", example, broken, "--data", data), 3, "expected JSON");
         assertThat(Files.exists(data)).as("nothing was kept").isFalse();

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Data sheets of kinds of cars. All kinds are invented. */
 class KindFileTest {
-    private static final Path EXAMPLE = Path.of("../docs/examples/kind-fjordling-volta.json");
+    private static final Path EXAMPLE = Path.of("../docs/kinds/fjordling-volta.json");
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 30);
 
     private static String example() throws IOException {

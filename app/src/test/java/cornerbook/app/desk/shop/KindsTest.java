@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Data sheets of kinds of cars at the desk. Cars and kinds are invented. */
 class KindsTest {
-    private static final Path EXAMPLE = Path.of("../docs/examples/kind-fjordling-volta.json");
+    private static final Path EXAMPLE = Path.of("../docs/kinds/fjordling-volta.json");
     private static final String NAME = "Fjordling Volta";
 
     @AutoClose
