@@ -5,10 +5,7 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.store.BookServer;
 import cornerbook.app.book.store.BookStore;
-import cornerbook.app.book.store.NewBook;
 import cornerbook.app.book.store.ServerAddress;
-import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,19 +43,9 @@ public final class BookMove {
 
     private static Moved toFolder(BookStore from, Path folder) {
         if (Files.exists(folder.resolve(BookFile.NAME))) {
-            throw hasBook(folder);
+            throw BookException.ofBackup(new MoveSaid.HasBook(folder.toString()), null);
         }
-        try {
-            return NewBook.place(folder, file -> {
-                try (var made = BookFile.make(file, folder.resolve(BookFile.NAME))) {
-                    return move(from, made, folder.toString());
-                }
-            });
-        } catch (FileAlreadyExistsException e) {
-            throw hasBook(folder);
-        } catch (IOException e) {
-            throw BookException.ofBackup(new MoveSaid.NotPutInto(folder.toString()), e);
-        }
+        return BookFile.make(folder, made -> move(from, made, folder.toString()));
     }
 
     private static Moved move(BookStore from, BookStore target, String name) {
@@ -130,9 +117,5 @@ public final class BookMove {
                     })
                     .forEach(use);
         }
-    }
-
-    private static BookException hasBook(Path folder) {
-        return BookException.ofBackup(new MoveSaid.HasBook(folder.toString()), null);
     }
 }

@@ -8,7 +8,5 @@ public interface MoveSaid extends Said {
 
     record HasEntries(String book) implements MoveSaid {}
 
-    record NotPutInto(String folder) implements MoveSaid {}
-
     record NotTheSame(String book, String table) implements MoveSaid {}
 }
