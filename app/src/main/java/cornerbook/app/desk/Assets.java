@@ -61,7 +61,6 @@ final class Assets {
             "jsqr.js",
             "mark.svg",
             "next-field.mjs",
-            "read-file.mjs",
             "unsaved.mjs",
             "worker.mjs");
 
