@@ -43,6 +43,9 @@ class MisplacedTest {
     @AutoClose
     private BayShop shop;
 
+    /** Photos are told apart by when they were made, as a camera does. */
+    private Instant photoMadeAt = Instant.parse("2026-11-25T09:00:00Z");
+
     @BeforeEach
     void openTheShop(@TempDir Path folder) {
         shop = new BayShop(folder, List.of(one, other));
@@ -145,7 +148,8 @@ class MisplacedTest {
 
     private String photo(Corner corner) {
         var id = UUID.randomUUID().toString();
-        var photo = new Photo(id, corner, null, "Bo", Instant.parse("2026-11-25T09:00:00Z"), false);
+        photoMadeAt = photoMadeAt.plusSeconds(1);
+        var photo = new Photo(id, corner, null, "Bo", photoMadeAt, false);
         shop.book.photos().add(here, new KeptPhoto(photo, new Jpeg("no picture".getBytes(StandardCharsets.UTF_8))));
         return id;
     }
