@@ -8,6 +8,7 @@ import cornerbook.app.book.bay.Misplaced;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
+import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
@@ -140,6 +141,11 @@ public final class Book implements AutoCloseable {
     /** What each car is, with its owner, its wheels and its history. */
     public CarLedger cars() {
         return new CarLedger(store);
+    }
+
+    /** What the book keeps of people, and how that is erased. */
+    public CustomerLedger customers() {
+        return new CustomerLedger(store);
     }
 
     /** All that the book has of a car, to go from one book to another; new cars come in by it. */

@@ -58,6 +58,25 @@ public final class Links {
         return kinds() + "?car=" + segment(vehicleId);
     }
 
+    /** What the book keeps of a customer. */
+    public static String customer(String customerId) {
+        return "/customers/" + segment(customerId);
+    }
+
+    /** The same as a file. */
+    public static String customerFile(String customerId) {
+        return customer(customerId) + "/file";
+    }
+
+    public static String eraseCustomer(String customerId) {
+        return customer(customerId) + "/erase";
+    }
+
+    /** Customers who were not here for long. */
+    public static String goneCustomers() {
+        return "/shop/customers";
+    }
+
     public static String newCar() {
         return "/cars/new";
     }

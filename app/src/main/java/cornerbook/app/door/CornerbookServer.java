@@ -14,6 +14,7 @@ import cornerbook.app.desk.car.CarDataHandler;
 import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
+import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
@@ -135,6 +136,7 @@ public final class CornerbookServer {
         var kinds = new KindsHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
+        var customer = new CustomerHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
@@ -162,6 +164,10 @@ public final class CornerbookServer {
                 .get(Links.carList(), carList::show)
                 .post(Links.carList(), carList::look)
                 .post(Links.carList() + "/add", carList::add)
+                .get(Links.goneCustomers(), customer::listGone)
+                .get("/customers/{id}", customer::show)
+                .get("/customers/{id}/file", customer::sendFile)
+                .post("/customers/{id}/erase", customer::erase)
                 .get("/bench/{name}", bench::show)
                 .get("/cars/new", newCar::show)
                 .post("/cars/new", newCar::save)

@@ -58,6 +58,8 @@ class EveryPageTest {
                 "/shop/order",
                 "/shop/reread",
                 "/shop/cars",
+                "/shop/customers",
+                Links.customer(ServedShop.car("demo-08").customer().id()),
                 Links.stepOrder(),
                 "/shop/tools",
                 Links.DEVICES,

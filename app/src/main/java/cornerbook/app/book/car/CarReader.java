@@ -225,7 +225,8 @@ public final class CarReader {
         return tightened;
     }
 
-    static Customer customer(ResultSet row) throws SQLException {
+    /** The person of a row of {@code customer}. */
+    public static Customer customer(ResultSet row) throws SQLException {
         return new Customer(
                 row.getString("id"),
                 row.getString("name"),

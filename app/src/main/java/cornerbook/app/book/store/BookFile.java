@@ -141,6 +141,8 @@ public final class BookFile implements BookStore {
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.setBusyTimeout(BUSY_MILLISECONDS);
         config.setTransactionMode(mode);
+        // What is erased must not be found by who reads the file.
+        config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true");
         // A book that was removed must not come back empty.
         config.resetOpenMode(SQLiteOpenMode.CREATE);
         var source = new SQLiteDataSource(config);

@@ -1,0 +1,162 @@
+package cornerbook.app.book.customer;
+
+import cornerbook.app.book.car.CarReader;
+import cornerbook.app.book.customer.KeptOfCustomer.KnownCar;
+import cornerbook.app.book.customer.KeptOfCustomer.Mention;
+import cornerbook.app.book.store.TableRow;
+import cornerbook.app.book.store.Transactions;
+import cornerbook.app.book.visit.Because;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+
+/** What the book keeps of a person, and how that is erased. The technical record of the car stays. */
+public final class CustomerLedger {
+    /** Stands where something was erased. */
+    public static final String ERASED = "–";
+
+    private static final String OF_CUSTOMER =
+            " in (select visit.id from visit join vehicle on vehicle.id = visit.vehicle_id where vehicle.customer_id = ?)";
+
+    private static final String MENTIONS = """
+            select visit.id as visit_id, visit.visit_date, mention.* from (
+                select visit_id, 'REMARK' as kind, words, null as name, place_in_list from visit_remark
+                union all select visit_id, 'DECLINED', sentence, said_by, place_in_list from declined_work
+                union all select visit_id, 'ACKNOWLEDGED', null, acknowledged_by, 0 from departure where acknowledged_by is not null
+                union all select visit_id, case answer when 'CALLED' then 'CALLED' else 'RETORQUE_DECLINED' end, null, null, place_in_list from retorque_answer
+            ) mention
+                join visit on visit.id = mention.visit_id
+                join vehicle on vehicle.id = visit.vehicle_id
+            where vehicle.customer_id = ?
+            order by visit.visit_date, visit.id, mention.kind, mention.place_in_list""";
+
+    private final Transactions store;
+
+    public CustomerLedger(Transactions store) {
+        this.store = store;
+    }
+
+    /** All that the book has of a person; empty when it knows none of that id. */
+    public Optional<KeptOfCustomer> find(String customerId) {
+        return store.read(handle -> handle.select("select * from customer where id = ?", customerId)
+                .map((row, context) -> CarReader.customer(row))
+                .findFirst()
+                .map(customer -> new KeptOfCustomer(
+                        customer,
+                        cars(handle, customerId),
+                        mentions(handle, customerId),
+                        erased(handle, customerId))));
+    }
+
+    /** Customers of whom no car was here on that day or later, and whose data were not erased; those gone longest first. */
+    public List<GoneCustomer> listNotHereSince(LocalDate day) {
+        return store.read(handle -> handle.select("""
+                                select customer.id, customer.name, count(distinct vehicle.id) as cars, max(visit.visit_date) as last_visit
+                                from customer
+                                    join vehicle on vehicle.customer_id = customer.id
+                                    join visit on visit.vehicle_id = vehicle.id
+                                where not exists (select 1 from customer_erased where customer_erased.customer_id = customer.id)
+                                group by customer.id, customer.name
+                                having max(visit.visit_date) < ?
+                                order by max(visit.visit_date), customer.name, customer.id""", day.toString())
+                .map((row, context) -> new GoneCustomer(
+                        row.getString("id"),
+                        row.getString("name"),
+                        row.getInt("cars"),
+                        LocalDate.parse(row.getString("last_visit"))))
+                .list());
+    }
+
+    /**
+     * Erases name, telephone, e-mail and language of a person, and that person's name wherever it was written at a visit. What
+     * was measured and done at the car stays.
+     *
+     * @param plates also the plates of the cars
+     * @param words also complaints and notes, as they may tell of the person
+     * @return whether there is such a person
+     */
+    public boolean erase(String customerId, boolean plates, boolean words, Because because) {
+        return store.write(handle -> {
+            if (handle.execute(
+                            "update customer set name = ?, phone = null, email = null, language = null where id = ?",
+                            ERASED,
+                            customerId)
+                    == 0) {
+                return false;
+            }
+            handle.execute(
+                    "update declined_work set said_by = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
+            handle.execute(
+                    "update departure set acknowledged_by = ? where acknowledged_by is not null and visit_id"
+                            + OF_CUSTOMER,
+                    ERASED,
+                    customerId);
+            if (words) {
+                handle.execute("update visit_remark set words = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
+            }
+            if (plates) {
+                handle.execute("update vehicle set plate = ? where customer_id = ?", ERASED, customerId);
+            }
+            handle.execute(
+                    "delete from car_words where vehicle_id in (select id from vehicle where customer_id = ?)",
+                    customerId);
+            // Whoever has a form of the car open does not write the old name back.
+            handle.execute("update vehicle set revision = revision + 1 where customer_id = ?", customerId);
+            handle.execute("delete from customer_erased where customer_id = ?", customerId);
+            new TableRow("customer_erased")
+                    .set("customer_id", customerId)
+                    .set("reason", because.reason())
+                    .set("person", because.person())
+                    .set("erased_on", because.on())
+                    .insert(handle);
+            return true;
+        });
+    }
+
+    private static List<KnownCar> cars(Handle handle, String customerId) {
+        return handle.select("""
+                        select vehicle.id, vehicle.name, vehicle.plate, vehicle.vin, count(visit.id) as visits, max(visit.visit_date) as last_visit,
+                            (select count(*) from photo join visit on visit.id = photo.visit_id where visit.vehicle_id = vehicle.id) as photos
+                        from vehicle left join visit on visit.vehicle_id = vehicle.id
+                        where vehicle.customer_id = ?
+                        group by vehicle.id, vehicle.name, vehicle.plate, vehicle.vin
+                        order by vehicle.name, vehicle.id""", customerId)
+                .map((row, context) -> new KnownCar(
+                        row.getString("id"),
+                        row.getString("name"),
+                        row.getString("plate"),
+                        row.getString("vin"),
+                        row.getInt("visits"),
+                        day(row.getString("last_visit")),
+                        row.getInt("photos")))
+                .list();
+    }
+
+    private static List<Mention> mentions(Handle handle, String customerId) {
+        return handle.select(MENTIONS, customerId)
+                .map((row, context) -> new Mention(
+                        row.getString("visit_id"),
+                        LocalDate.parse(row.getString("visit_date")),
+                        Mention.Kind.valueOf(row.getString("kind")),
+                        row.getString("words"),
+                        row.getString("name")))
+                .list();
+    }
+
+    private static @Nullable Because erased(Handle handle, String customerId) {
+        return handle.select("select * from customer_erased where customer_id = ?", customerId)
+                .map((row, context) -> new Because(
+                        null,
+                        row.getString("reason"),
+                        row.getString("person"),
+                        LocalDate.parse(row.getString("erased_on"))))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static @Nullable LocalDate day(@Nullable String text) {
+        return text == null ? null : LocalDate.parse(text);
+    }
+}

@@ -1,0 +1,70 @@
+package cornerbook.app.book.customer;
+
+import cornerbook.app.book.visit.Because;
+import cornerbook.core.car.Customer;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All by which the book knows a person.
+ *
+ * @param cars those of this customer, by name
+ * @param mentions what was written of this person at visits, earliest first
+ * @param erased why and by whom the data were erased; null where they were not
+ */
+public record KeptOfCustomer(
+        Customer customer,
+        List<KnownCar> cars,
+        List<Mention> mentions,
+        @Nullable Because erased) {
+    public KeptOfCustomer {
+        cars = List.copyOf(cars);
+        mentions = List.copyOf(mentions);
+    }
+
+    /** Photos of all cars. */
+    public int photos() {
+        return cars.stream().mapToInt(KnownCar::photos).sum();
+    }
+
+    /**
+     * A car, and how it leads to its owner.
+     *
+     * @param lastVisit null before the first one
+     */
+    public record KnownCar(
+            String id,
+            String name,
+            String plate,
+            @Nullable String vin,
+            int visits,
+            @Nullable LocalDate lastVisit,
+            int photos) {}
+
+    /**
+     * Something that was written at a visit.
+     *
+     * @param words as they stand in the book; null where no words of anybody were
+     * @param name who of the customer's side; null where nobody is named
+     */
+    public record Mention(
+            String visitId,
+            LocalDate day,
+            Kind kind,
+            @Nullable String words,
+            @Nullable String name) {
+        public enum Kind {
+            /** What the customer complained of, or what was noted at the work. */
+            REMARK,
+            /** Work that was declined, or wanted after all. */
+            DECLINED,
+            /** The car was taken though something was unsafe. */
+            ACKNOWLEDGED,
+            /** The customer was called to have the wheels tightened again. */
+            CALLED,
+            /** The customer did not want that. */
+            RETORQUE_DECLINED
+        }
+    }
+}

@@ -1,0 +1,177 @@
+package cornerbook.app.desk.customer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.work.Declined;
+import cornerbook.app.book.work.Remark;
+import cornerbook.app.desk.Links;
+import cornerbook.app.door.ServedShop;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
+import cornerbook.core.car.Visit;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.json.JsonMapper;
+
+/** A person asks for what the shop knows, or to be forgotten. */
+class CustomerPagesTest {
+    private static final Instant WHEN = Instant.parse("2026-11-25T09:00:00Z");
+    private static final String NAME = "Ottilie Grandfontaine";
+    private static final String PHONE = "555-0177";
+    private static final String EMAIL = "ottilie@example.org";
+
+    @TempDir
+    private Path folder;
+
+    private static CarHistory car() {
+        var car = ServedShop.car("demo-08");
+        return new CarHistory(
+                car.vehicle(), new Customer("person-1", NAME, PHONE, EMAIL, "fr"), car.sets(), car.visits());
+    }
+
+    private static Visit last(CarHistory car) {
+        return car.visits().getLast();
+    }
+
+    private ServedShop shop() {
+        return new ServedShop(folder, List.of(car()));
+    }
+
+    private static void write(Book book) {
+        var visit = last(car()).id();
+        book.bay().addDeclined(visit, new Declined("d-1", "PADS", "Renew the pads", true, NAME, "Bo", WHEN));
+        book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
+    }
+
+    @Test
+    void allThatIsKeptOfAPersonStandsOnOnePageAndInOneFile() throws Exception {
+        try (var shop = shop()) {
+            write(shop.book());
+            assertThat(shop.get("/cars/demo-08").body()).contains(Links.customer("person-1"));
+            var page = shop.get(Links.customer("person-1")).body();
+            assertThat(page)
+                    .contains(NAME, PHONE, EMAIL, car().vehicle().plate(), "Renew the pads", "Ottilie hears a scraping");
+            var file = new JsonMapper()
+                    .readTree(shop.get(Links.customerFile("person-1")).body());
+            assertThat(file.path("customer").path("phone").stringValue()).isEqualTo(PHONE);
+            assertThat(file.path("cars").size()).isEqualTo(1);
+            assertThat(file.path("mentions").valueStream())
+                    .extracting(mention -> mention.path("kind").stringValue())
+                    .contains("DECLINED", "REMARK");
+            assertThat(shop.get(Links.customer("nobody")).statusCode()).isEqualTo(404);
+        }
+    }
+
+    @Test
+    void whatIsErasedStandsInNoFileOfTheBookAndTheCarsRecordStays() throws Exception {
+        var plate = car().vehicle().plate();
+        List<String> findings;
+        try (var shop = shop()) {
+            write(shop.book());
+            shop.waitUntilJudged();
+            findings = gravest(shop.book());
+            var fields = Map.of("name", NAME, "reason", "Asked for it", "person", "Bo", "plates", "1", "words", "1");
+            assertThat(shop.post(Links.eraseCustomer("person-1"), fields).statusCode())
+                    .isEqualTo(303);
+            assertThat(shop.get(Links.customer("person-1")).body()).contains("Asked for it");
+            var read = shop.book().cars().find("demo-08").orElseThrow();
+            assertThat(read.visits()).isEqualTo(car().visits());
+            assertThat(read.customer()).isEqualTo(new Customer("person-1", "–", null, null, null));
+            shop.waitUntilJudged();
+            assertThat(gravest(shop.book())).isEqualTo(findings);
+            assertThat(shop.book().search().find("ottilie", 0, 10).cars()).isEmpty();
+            assertThat(shop.get("/cars/demo-08").statusCode()).isEqualTo(200);
+        }
+        assertThat(inFiles(NAME)).isEmpty();
+        assertThat(inFiles(PHONE)).isEmpty();
+        assertThat(inFiles(EMAIL)).isEmpty();
+        assertThat(inFiles("ottilie")).as("words by which cars are found").isEmpty();
+        assertThat(inFiles("hears a scraping")).isEmpty();
+        assertThat(inFiles(plate)).isEmpty();
+        assertThat(inFiles(car().vehicle().name())).as("found where it stands").isNotEmpty();
+    }
+
+    @Test
+    void nothingIsErasedByMistake() throws Exception {
+        try (var shop = shop()) {
+            for (var fields : List.of(
+                    Map.of("name", "Ottilie", "reason", "Asked for it", "person", "Bo"),
+                    Map.of("name", NAME, "reason", "", "person", "Bo"),
+                    Map.of("name", NAME, "reason", "Asked for it"))) {
+                var answer = shop.post(Links.eraseCustomer("person-1"), fields);
+                assertThat(answer.statusCode()).isEqualTo(422);
+                assertThat(answer.body()).contains("nothing was erased");
+            }
+            assertThat(shop.book().cars().find("demo-08").orElseThrow().customer())
+                    .isEqualTo(car().customer());
+        }
+    }
+
+    /** A telephone alone is erased where nobody asked for more. */
+    @Test
+    void plateAndNotesStayWhereTheyWereNotChosen() throws Exception {
+        try (var shop = shop()) {
+            write(shop.book());
+            shop.post(Links.eraseCustomer("person-1"), Map.of("name", NAME, "reason", "Sold", "person", "Bo"));
+            var page = shop.get(Links.customer("person-1")).body();
+            assertThat(page).contains(car().vehicle().plate(), "Ottilie hears a scraping", "Renew the pads");
+            assertThat(page).doesNotContain(NAME, PHONE);
+        }
+    }
+
+    /** Six years after the end of the tax year of the visit (Canada, Income Tax Act, section 230(4)(b)). */
+    @Test
+    void whoWasHereOnlyBeforeTheYearsThatPapersAreKeptIsListed() throws Exception {
+        var car = car();
+        var first = car.visits().getFirst();
+        try (var shop = new ServedShop(
+                folder,
+                List.of(new CarHistory(
+                        car.vehicle(),
+                        car.customer(),
+                        car.sets(),
+                        List.of(first.withOdometer(ServedShop.TODAY.minusYears(7).minusDays(1), first.odometerKm())))))) {
+            assertThat(shop.get(Links.goneCustomers()).body()).contains(NAME, "230(4)(b)");
+        }
+    }
+
+    @Test
+    void whoWasHereSinceIsNot() throws Exception {
+        try (var shop = shop()) {
+            assertThat(shop.get(Links.goneCustomers()).body()).doesNotContain(NAME);
+        }
+    }
+
+    private static List<String> gravest(Book book) {
+        return book.cars().list().stream()
+                .map(VehicleSummary::verdict)
+                .map(verdict -> String.valueOf(verdict.gravest()))
+                .toList();
+    }
+
+    private List<Path> inFiles(String text) throws IOException {
+        try (var files = Files.walk(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .filter(file -> contains(file, text))
+                    .toList();
+        }
+    }
+
+    private static boolean contains(Path file, String text) {
+        try {
+            return Files.readString(file, StandardCharsets.ISO_8859_1)
+                    .contains(new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1));
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+}
