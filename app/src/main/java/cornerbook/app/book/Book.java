@@ -1,5 +1,6 @@
 package cornerbook.app.book;
 
+import cornerbook.app.book.appointment.AppointmentLedger;
 import cornerbook.app.book.backup.BookBackup;
 import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
@@ -150,6 +151,11 @@ public final class Book implements AutoCloseable {
     /** When cars were here, on which wheels they came and left, and what was put right of that. */
     public VisitLedger visits() {
         return new VisitLedger(store);
+    }
+
+    /** Which cars are to come on which day. */
+    public AppointmentLedger appointments() {
+        return new AppointmentLedger(store);
     }
 
     /** What was measured and seen at visits. */

@@ -14,6 +14,8 @@ import cornerbook.app.desk.car.CarDataHandler;
 import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
+import cornerbook.app.desk.days.AppointmentHandler;
+import cornerbook.app.desk.days.DaysHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
@@ -119,6 +121,8 @@ public final class CornerbookServer {
             Pairing pairing,
             List<Room> rooms) {
         var today = new TodayHandler(desk, pages);
+        var days = new DaysHandler(desk, pages);
+        var appointment = new AppointmentHandler(desk, pages);
         var vehicle = new VehicleHandler(desk, pages);
         var carData = new CarDataHandler(desk, pages);
         var newCar = new NewCarHandler(desk, pages);
@@ -143,6 +147,12 @@ public final class CornerbookServer {
                 .get("/assets/{digest}/{name}", pages::sendAsset)
                 .post("/preferences", person::prefer)
                 .post("/person", person::takeOver)
+                .get(Links.days(), days::show)
+                .get(Links.newAppointment(), appointment::showNew)
+                .post(Links.appointments(), appointment::make)
+                .get(Links.appointments() + "/{id}", appointment::show)
+                .post(Links.appointments() + "/{id}", appointment::change)
+                .post(Links.appointments() + "/{id}/state", appointment::say)
                 .get("/bench", bench::list)
                 .get("/shop", shop::show)
                 .post("/shop/rules", shop::save)
