@@ -1,6 +1,7 @@
 package cornerbook.app.book;
 
 import cornerbook.app.book.appointment.AppointmentLedger;
+import cornerbook.app.book.appointment.ClockedTimes;
 import cornerbook.app.book.backup.BookBackup;
 import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
@@ -156,6 +157,11 @@ public final class Book implements AutoCloseable {
     /** Which cars are to come on which day. */
     public AppointmentLedger appointments() {
         return new AppointmentLedger(store);
+    }
+
+    /** How long visits took. */
+    public ClockedTimes clockedTimes() {
+        return new ClockedTimes(store);
     }
 
     /** What was measured and seen at visits. */

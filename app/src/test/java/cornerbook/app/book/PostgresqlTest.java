@@ -85,6 +85,8 @@ class PostgresqlTest {
             assertThat(book.visits().list(LocalDate.of(2026, 11, 25)))
                     .isEqualTo(file.visits().list(LocalDate.of(2026, 11, 25)));
             assertThat(book.retorques().listOpen()).isEqualTo(file.retorques().listOpen());
+            assertThat(book.clockedTimes().expected())
+                    .isEqualTo(file.clockedTimes().expected());
             assertThat(book.appointments().list(LocalDate.of(2026, 11, 20), LocalDate.of(2026, 12, 20)))
                     .hasSize(2)
                     .isEqualTo(file.appointments().list(LocalDate.of(2026, 11, 20), LocalDate.of(2026, 12, 20)));

@@ -147,15 +147,16 @@ public final class AppointmentHandler {
     }
 
     private Plan plan(Form typed) {
+        var choices = choices();
         var work = choice(List.of(PlannedWork.values()), typed.get("work"));
         var minutes = typed.get("minutes");
         return new Plan(
                 day(typed.get("day")),
                 time(typed.get("time")),
                 work,
-                minutes.isEmpty() ? work.usualMinutes() : minutes(minutes),
-                known(typed.get("hoist"), choices().hoists(), DaysSaid.NoHoist::new),
-                known(typed.get("worker"), choices().people(), DaysSaid.NoWorker::new),
+                minutes.isEmpty() ? (int) Math.round(choices.expected(work).usual()) : minutes(minutes),
+                known(typed.get("hoist"), choices.hoists(), DaysSaid.NoHoist::new),
+                known(typed.get("worker"), choices.people(), DaysSaid.NoWorker::new),
                 typed.get("note"));
     }
 
@@ -221,7 +222,8 @@ public final class AppointmentHandler {
                         .filter(tool -> tool.kind() == ShopTool.Kind.HOIST)
                         .map(ShopTool::id)
                         .toList(),
-                desk.book().devices().listPeople());
+                desk.book().devices().listPeople(),
+                desk.book().clockedTimes().expected());
     }
 
     private static Appointment.Car carOf(CarHistory history) {

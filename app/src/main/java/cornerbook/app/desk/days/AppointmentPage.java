@@ -2,8 +2,12 @@ package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.desk.Form;
+import cornerbook.core.days.ExpectedMinutes;
+import cornerbook.core.days.PlannedWork;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 
 /**
  * An appointment that is made or changed.
@@ -23,12 +27,23 @@ public record AppointmentPage(
      * What a day of the shop is made of.
      *
      * @param hoists by their marks
+     * @param minutes how long each work takes here
      */
-    public record Choices(List<String> hoists, List<String> people) {
+    public record Choices(List<String> hoists, List<String> people, Map<PlannedWork, ExpectedMinutes> minutes) {
         public Choices {
             hoists = List.copyOf(hoists);
             people = List.copyOf(people);
+            minutes = Map.copyOf(minutes);
         }
+
+        ExpectedMinutes expected(PlannedWork work) {
+            return Objects.requireNonNull(minutes.get(work), work::name);
+        }
+    }
+
+    /** How long a work takes here. */
+    public ExpectedMinutes minutes(PlannedWork work) {
+        return choices.expected(work);
     }
 
     public String at(String field) {
