@@ -18,6 +18,7 @@ import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
+import cornerbook.app.book.shop.ShopHours;
 import cornerbook.app.book.shop.ShopRules;
 import cornerbook.app.book.shop.StepOrders;
 import cornerbook.app.book.store.BookException;
@@ -207,6 +208,11 @@ public final class Book implements AutoCloseable {
     /** Which tools visits are worked with. */
     public UsedToolLedger usedTools() {
         return new UsedToolLedger(store);
+    }
+
+    /** When people work, and when the shop is closed. */
+    public ShopHours hours() {
+        return new ShopHours(store);
     }
 
     /** What the shop asks for beyond what everybody does. */

@@ -100,6 +100,11 @@ public final class Links {
         return days() + "?day=" + day;
     }
 
+    /** The weeks ahead. */
+    public static String weeks() {
+        return days() + "/weeks";
+    }
+
     /** Where a new appointment is sent. */
     public static String appointments() {
         return "/appointments";

@@ -19,6 +19,7 @@ import cornerbook.app.desk.days.DaysHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
+import cornerbook.app.desk.shop.HoursHandler;
 import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
@@ -137,6 +138,7 @@ public final class CornerbookServer {
         var shop = new ShopHandler(desk, pages);
         var order = new OrderHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
+        var hours = new HoursHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
@@ -148,6 +150,11 @@ public final class CornerbookServer {
                 .post("/preferences", person::prefer)
                 .post("/person", person::takeOver)
                 .get(Links.days(), days::show)
+                .get(Links.weeks(), days::showWeeks)
+                .get(HoursHandler.PAGE, hours::show)
+                .post(HoursHandler.PAGE, hours::save)
+                .post(HoursHandler.PAGE + "/close", hours::close)
+                .post(HoursHandler.PAGE + "/open", hours::open)
                 .get(Links.newAppointment(), appointment::showNew)
                 .post(Links.appointments(), appointment::make)
                 .get(Links.appointments() + "/{id}", appointment::show)

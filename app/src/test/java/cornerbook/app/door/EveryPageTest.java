@@ -52,6 +52,8 @@ class EveryPageTest {
                 CAR,
                 CAR + "/data",
                 Links.days(),
+                Links.weeks(),
+                "/shop/hours",
                 Links.newAppointment(),
                 Links.newAppointment("demo-08"),
                 CAR + "/visits/new",

@@ -3,17 +3,20 @@ package cornerbook.app.desk.days;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Pages;
-import cornerbook.app.desk.days.DaysPage.DayLoad;
+import cornerbook.app.picture.days.DayLoad;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Shows a day of the shop and its week. */
 public final class DaysHandler {
     private static final int LAST_OF_WEEK = 6;
+    private static final int WEEKS_AHEAD = 6;
 
     private final Desk desk;
     private final Pages pages;
@@ -42,12 +45,30 @@ public final class DaysHandler {
                 new DaysPage(
                         today,
                         day,
-                        monday.datesUntil(monday.plusWeeks(1))
-                                .map(each -> DayLoad.of(each, ofWeek))
-                                .toList(),
+                        loads(monday, 1, ofWeek),
+                        desk.book().hours().listClosed(day).get(day),
                         ofDay,
                         desk.book().visits().list(day).stream()
                                 .filter(visit -> !expected.contains(visit.visitId()))
                                 .toList()));
+    }
+
+    /** The weeks ahead, against what their days take. */
+    public void showWeeks(ServerRequest request, ServerResponse response) {
+        var monday = desk.today().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        var agreed = desk.book().appointments().list(monday, monday.plusWeeks(WEEKS_AHEAD).minusDays(1));
+        pages.send(
+                response, 200, "desk/days/weeks", new WeeksPage(desk.today(), loads(monday, WEEKS_AHEAD, agreed)));
+    }
+
+    private List<DayLoad> loads(LocalDate monday, int weeks, List<Appointment> agreed) {
+        return desk
+                .book()
+                .hours()
+                .capacityMinutes(monday, weeks * (LAST_OF_WEEK + 1), desk.book().tools().list())
+                .entrySet()
+                .stream()
+                .map(day -> DaysPage.load(day.getKey(), agreed, day.getValue()))
+                .toList();
     }
 }

@@ -2,15 +2,18 @@ package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.visit.VisitSummary;
+import cornerbook.app.picture.days.DayLoad;
 import cornerbook.app.request.Told;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A day of the shop in its week.
  *
  * @param week Monday to Sunday
+ * @param closed why the shop is closed; null when it is not
  * @param appointments of the day
  * @param walkIns visits of the day without one
  */
@@ -18,6 +21,7 @@ public record DaysPage(
         LocalDate today,
         LocalDate day,
         List<DayLoad> week,
+        @Nullable String closed,
         List<Appointment> appointments,
         List<VisitSummary> walkIns) {
     public DaysPage {
@@ -26,22 +30,16 @@ public record DaysPage(
         walkIns = List.copyOf(walkIns);
     }
 
-    /**
-     * What a day has to do.
-     *
-     * @param cars that are to come or came by appointment
-     * @param minutes that they are expected to take
-     */
-    public record DayLoad(LocalDate day, int cars, int minutes) {
-        static DayLoad of(LocalDate day, List<Appointment> appointments) {
-            var counted = appointments.stream()
-                    .filter(each -> each.plan().day().equals(day) && counts(each))
-                    .toList();
-            return new DayLoad(
-                    day,
-                    counted.size(),
-                    counted.stream().mapToInt(each -> each.plan().minutes()).sum());
-        }
+    /** What a day has to do. */
+    static DayLoad load(LocalDate day, List<Appointment> appointments, int capacityMinutes) {
+        var counted = appointments.stream()
+                .filter(each -> each.plan().day().equals(day) && counts(each))
+                .toList();
+        return new DayLoad(
+                day,
+                counted.size(),
+                counted.stream().mapToInt(each -> each.plan().minutes()).sum(),
+                capacityMinutes);
     }
 
     /** A day's name, as in the middle of a week or at its head. */

@@ -2,6 +2,7 @@ package cornerbook.app.desk.days;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
@@ -120,6 +121,40 @@ class DaysTest {
                 .satisfies(each -> assertThat(each.plan())
                         .satisfies(plan -> assertThat(plan.time()).isEqualTo(LocalTime.of(8, 15)))
                         .satisfies(plan -> assertThat(plan.work()).isEqualTo(PlannedWork.WHEELS)));
+    }
+
+    @Test
+    void whatADayTakesFollowsFromHoursAndClosedDays() throws Exception {
+        shop.book().devices().putPerson("Ines", "no hash");
+        var page = chromium.open(shop.address("/shop/hours"), 390);
+        page.getByLabel("Friday").fill("8:00-12:00, 12:30-13:00");
+        page.getByText("Keep these hours").click();
+        page.waitForURL("**/shop/hours");
+        assertThat(page.getByLabel("Friday").inputValue()).isEqualTo("08:00-12:00, 12:30-13:00");
+        post(Map.of("minutes", "300"));
+        page.navigate(shop.address(Links.weeks()));
+        var row = page.locator("tbody tr").filter(new Locator.FilterOptions().setHasText("27 Nov 2026"));
+        assertThat(row.innerText()).contains("5 h").contains("4 h 30").contains("0 h 30 too much");
+
+        page.navigate(shop.address("/shop/hours"));
+        page.locator("#day").fill("2026-11-27");
+        page.locator("#why").fill("stocktaking");
+        page.getByText("Closed on that day").click();
+        page.waitForURL("**/shop/hours");
+        page.navigate(shop.address(Links.days(FRIDAY)));
+        assertThat(main(page)).contains("The shop is closed on this day: stocktaking.");
+        page.navigate(shop.address(Links.weeks()));
+        assertThat(row.innerText()).contains("5 h too much");
+
+        var refused = shop.post("/shop/hours", Map.of("who", "Ines", "MONDAY", "all day"));
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body()).contains("Monday: “all day” is no hours of work");
+        assertThat(shop.post("/shop/hours", Map.of("who", "Nobody")).statusCode()).isEqualTo(422);
+        assertThat(shop.post("/shop/hours/close", Map.of("day", "soon")).statusCode())
+                .isEqualTo(422);
+        assertThat(shop.book().hours().list()).containsOnlyKeys("Ines");
+        shop.book().devices().removePerson("Ines", ServedShop.CLOCK.instant());
+        assertThat(shop.book().hours().list()).isEmpty();
     }
 
     private void refused(String sentence, Map<String, String> fields) throws Exception {
