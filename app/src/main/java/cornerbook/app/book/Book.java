@@ -1,5 +1,7 @@
 package cornerbook.app.book;
 
+import cornerbook.app.book.appointment.AppointmentLedger;
+import cornerbook.app.book.appointment.ClockedTimes;
 import cornerbook.app.book.backup.BookBackup;
 import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
@@ -17,6 +19,7 @@ import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
+import cornerbook.app.book.shop.ShopHours;
 import cornerbook.app.book.shop.ShopRules;
 import cornerbook.app.book.shop.StepOrders;
 import cornerbook.app.book.store.BookException;
@@ -158,6 +161,16 @@ public final class Book implements AutoCloseable {
         return new VisitLedger(store);
     }
 
+    /** Which cars are to come on which day. */
+    public AppointmentLedger appointments() {
+        return new AppointmentLedger(store);
+    }
+
+    /** How long visits took. */
+    public ClockedTimes clockedTimes() {
+        return new ClockedTimes(store);
+    }
+
     /** What was measured and seen at visits. */
     public ReadingLedger readings() {
         return new ReadingLedger(store);
@@ -201,6 +214,11 @@ public final class Book implements AutoCloseable {
     /** Which tools visits are worked with. */
     public UsedToolLedger usedTools() {
         return new UsedToolLedger(store);
+    }
+
+    /** When people work, and when the shop is closed. */
+    public ShopHours hours() {
+        return new ShopHours(store);
     }
 
     /** What the shop asks for beyond what everybody does. */

@@ -1,15 +1,22 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.appointment.Appointment.Because;
+import cornerbook.app.book.appointment.AppointmentState;
+import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.cli.print.Terminal;
+import cornerbook.app.demo.AgreedDay;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.car.CarHistory;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
+import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine;
 
@@ -53,6 +60,7 @@ final class Demo implements Runnable {
                 DemoShop.tools(today).forEach(book.tools()::put);
                 if (first != null) {
                     add(book, first.join(), today);
+                    DemoShop.agreed(today).forEach(agreed -> agree(book, agreed));
                 }
             }
             addMissing(book, today);
@@ -100,5 +108,21 @@ final class Demo implements Runnable {
                                 retorque.dueOdometerKm(),
                                 Objects.requireNonNull(retorque.torqueNm()),
                                 null));
+    }
+
+    /** Agreed a week before. */
+    private static void agree(Book book, AgreedDay agreed) {
+        var id = UUID.randomUUID().toString();
+        var plan = new Plan(
+                agreed.day(), agreed.time(), agreed.work(), agreed.work().usualMinutes(), null, null, agreed.note());
+        var madeOn = agreed.day().minusWeeks(1);
+        book.appointments().make(id, agreed.carId(), AppointmentState.BOOKED, plan, atNoonOf(madeOn), madeOn);
+        if (agreed.missed()) {
+            book.appointments().miss(UUID.randomUUID().toString(), id, 0, atNoonOf(agreed.day()), agreed.day());
+        }
+    }
+
+    private static Because atNoonOf(LocalDate day) {
+        return new Because(null, null, day.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC));
     }
 }

@@ -80,4 +80,9 @@ public final class DemoShop {
     public static List<ShopTool> tools(LocalDate today) {
         return DemoTools.kept(today);
     }
+
+    /** What it has agreed with its customers for the days around today. */
+    public static List<AgreedDay> agreed(LocalDate today) {
+        return new DemoDays(today).agreed();
+    }
 }

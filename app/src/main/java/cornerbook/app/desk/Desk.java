@@ -21,6 +21,7 @@ import cornerbook.words.Reader;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,6 +40,15 @@ public record Desk(Book book, Learning learning, CarLists lists, Clock clock) {
 
     public LocalDate today() {
         return LocalDate.now(clock);
+    }
+
+    /** The day that an address names, today where it names none, or a page that says that it is no day. */
+    public LocalDate dayInAddress(String text) {
+        try {
+            return text.isEmpty() ? today() : LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new PageException(400, new DeskSaid.NoDayInAddress(today().toString()));
+        }
     }
 
     public Instant now() {

@@ -4,6 +4,7 @@ import cornerbook.app.exchange.CarForm;
 import cornerbook.app.request.PageException;
 import cornerbook.core.car.DataGap;
 import cornerbook.core.corner.Axle;
+import cornerbook.core.days.PlannedWork;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.wheelplan.Rule;
 import java.net.URLEncoder;
@@ -106,6 +107,55 @@ public final class Links {
     /** The same with the wheels of a set filled in. */
     public static String newVisitOn(String vehicleId, String setId) {
         return newVisit(vehicleId) + "?set=" + segment(setId);
+    }
+
+    /** The days of the shop. */
+    public static String days() {
+        return "/days";
+    }
+
+    /** One of them, in its week. */
+    public static String days(LocalDate day) {
+        return days() + "?day=" + day;
+    }
+
+    /** The weeks ahead. */
+    public static String weeks() {
+        return days() + "/weeks";
+    }
+
+    /** Where a new appointment is sent. */
+    public static String appointments() {
+        return "/appointments";
+    }
+
+    /** A day is agreed for a car that is looked for. */
+    public static String newAppointment() {
+        return appointments() + "/new";
+    }
+
+    /** The same for one of the cars that a search has found. */
+    public static String newAppointmentFor(String query) {
+        return newAppointment() + "?q=" + segment(query);
+    }
+
+    /** The same for this car. */
+    public static String newAppointment(String vehicleId) {
+        return newAppointment() + "?car=" + segment(vehicleId);
+    }
+
+    /** The same for the car of a visit whose wheels are to be tightened again. */
+    public static String appointmentToTighten(String visitId) {
+        return newAppointment() + "?visit=" + segment(visitId) + "&work=" + PlannedWork.RETORQUE;
+    }
+
+    public static String appointment(String id) {
+        return appointments() + "/" + segment(id);
+    }
+
+    /** Where somebody says that it is confirmed, missed or called off. */
+    public static String appointmentState(String id) {
+        return appointment(id) + "/state";
     }
 
     public static String visit(String visitId) {

@@ -15,9 +15,12 @@ import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
+import cornerbook.app.desk.days.AppointmentHandler;
+import cornerbook.app.desk.days.DaysHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
+import cornerbook.app.desk.shop.HoursHandler;
 import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
@@ -120,6 +123,8 @@ public final class CornerbookServer {
             Pairing pairing,
             List<Room> rooms) {
         var today = new TodayHandler(desk, pages);
+        var days = new DaysHandler(desk, pages);
+        var appointment = new AppointmentHandler(desk, pages);
         var vehicle = new VehicleHandler(desk, pages);
         var carData = new CarDataHandler(desk, pages);
         var newCar = new NewCarHandler(desk, pages);
@@ -134,6 +139,7 @@ public final class CornerbookServer {
         var shop = new ShopHandler(desk, pages);
         var order = new OrderHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
+        var hours = new HoursHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
@@ -145,6 +151,17 @@ public final class CornerbookServer {
                 .get("/assets/{digest}/{name}", pages::sendAsset)
                 .post("/preferences", person::prefer)
                 .post("/person", person::takeOver)
+                .get(Links.days(), days::show)
+                .get(Links.weeks(), days::showWeeks)
+                .get(HoursHandler.PAGE, hours::show)
+                .post(HoursHandler.PAGE, hours::save)
+                .post(HoursHandler.PAGE + "/close", hours::close)
+                .post(HoursHandler.PAGE + "/open", hours::open)
+                .get(Links.newAppointment(), appointment::showNew)
+                .post(Links.appointments(), appointment::make)
+                .get(Links.appointments() + "/{id}", appointment::show)
+                .post(Links.appointments() + "/{id}", appointment::change)
+                .post(Links.appointments() + "/{id}/state", appointment::say)
                 .get("/bench", bench::list)
                 .get("/shop", shop::show)
                 .post("/shop/rules", shop::save)

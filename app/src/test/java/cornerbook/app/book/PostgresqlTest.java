@@ -6,6 +6,10 @@ import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.InEnglish;
+import cornerbook.app.book.appointment.Appointment.Because;
+import cornerbook.app.book.appointment.AppointmentLedger;
+import cornerbook.app.book.appointment.AppointmentState;
+import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.book.photo.PhotoSaid;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.Main;
@@ -13,12 +17,15 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.days.PlannedWork;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.DriverManager;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -64,6 +71,7 @@ class PostgresqlTest {
                 each.records().addCars(SHOP);
                 var open = each.retorques().listOpen().getFirst();
                 each.retorques().record(open.visitId(), open.dueDate(), open.dueOdometerKm(), 120, null);
+                agree(each.appointments());
             }
             assertThat(book.check()).isEmpty();
             assertThat(book.cars().listHistories())
@@ -77,6 +85,11 @@ class PostgresqlTest {
             assertThat(book.visits().list(LocalDate.of(2026, 11, 25)))
                     .isEqualTo(file.visits().list(LocalDate.of(2026, 11, 25)));
             assertThat(book.retorques().listOpen()).isEqualTo(file.retorques().listOpen());
+            assertThat(book.clockedTimes().expected())
+                    .isEqualTo(file.clockedTimes().expected());
+            assertThat(book.appointments().list(LocalDate.of(2026, 11, 20), LocalDate.of(2026, 12, 20)))
+                    .hasSize(2)
+                    .isEqualTo(file.appointments().list(LocalDate.of(2026, 11, 20), LocalDate.of(2026, 12, 20)));
             assertThatThrownBy(() -> book.records().addCar(SHOP.getFirst()))
                     .extracting(InEnglish::told, STRING)
                     .contains("in the book already");
@@ -87,6 +100,17 @@ class PostgresqlTest {
         try (var again = Book.onServer(url)) {
             assertThat(again.cars().listHistories()).hasSize(SHOP.size());
         }
+    }
+
+    /** One car that comes, and one that was moved. */
+    private static void agree(AppointmentLedger appointments) {
+        var day = LocalDate.of(2026, 11, 25);
+        var because = new Because("rain", null, Instant.parse("2026-11-20T12:00:00Z"));
+        var plan = new Plan(day, LocalTime.of(9, 30), PlannedWork.WHEELS, 35, null, null, "");
+        appointments.make("a", "demo-08", AppointmentState.BOOKED, plan, because, day);
+        appointments.make("b", "demo-03", AppointmentState.BOOKED, plan, because, day);
+        var later = new Plan(day.plusDays(3), null, PlannedWork.WHEELS, 35, "H-1", null, "");
+        appointments.change("c", "b", 0, later, because, day);
     }
 
     @Test

@@ -83,6 +83,7 @@ class ArchitectureTest {
                     "cornerbook.core.changeover",
                     "cornerbook.core.cost",
                     "cornerbook.core.cost.renew",
+                    "cornerbook.core.days",
                     "cornerbook.core.lift",
                     "cornerbook.core.reread",
                     "cornerbook.core.tool",

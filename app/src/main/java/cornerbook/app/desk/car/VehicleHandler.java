@@ -36,6 +36,7 @@ public final class VehicleHandler {
                 new VehiclePage(
                         history,
                         desk.book().visits().listCancelled(history.vehicle().id()),
+                        desk.book().appointments().listOf(history.vehicle().id()),
                         Caller.current().tablet().map(TabletAtWork::person).orElse(null),
                         assessment,
                         faultId));

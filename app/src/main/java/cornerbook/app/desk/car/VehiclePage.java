@@ -1,5 +1,6 @@
 package cornerbook.app.desk.car;
 
+import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.visit.CancelledVisit;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.car.CarFromAbove;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * A car: its corners, its sets, its visits, its specification.
  *
  * @param cancelled visits that count nowhere, earliest first
+ * @param appointments of the car, the latest day first
  * @param person who works on the tablet that asks; null where the name is typed
  * @param assessment of the latest visit; null when there is none, or it could not be judged
  * @param faultId of the fault that kept it from being judged; null when there was none
@@ -33,6 +35,7 @@ import org.jspecify.annotations.Nullable;
 public record VehiclePage(
         CarHistory history,
         List<CancelledVisit> cancelled,
+        List<Appointment> appointments,
         @Nullable String person,
         @Nullable Assessment assessment,
         @Nullable String faultId) {
@@ -40,6 +43,7 @@ public record VehiclePage(
 
     public VehiclePage {
         cancelled = List.copyOf(cancelled);
+        appointments = List.copyOf(appointments);
     }
 
     public List<SetForecast> forecasts() {

@@ -18,6 +18,13 @@ sealed interface ShopSaid extends Said {
     /** What is wrong with one of the temperatures. */
     record Of(Said what, Said why) implements ShopSaid {}
 
+    /** What is wrong with the hours of a weekday. */
+    record HoursOf(String weekday, Said why) implements ShopSaid {}
+
+    record NobodyOfThatName(String person) implements ShopSaid {}
+
+    record ReasonTooLong(int most) implements ShopSaid {}
+
     record ColdestMorning() implements ShopSaid {}
 
     record MeanDaily(boolean maximum, String month) implements ShopSaid {}

@@ -5,7 +5,6 @@ import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.RetorqueAnswer;
-import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
@@ -14,13 +13,13 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.today.TodayPage.Again;
 import cornerbook.app.desk.today.TodayPage.Cars;
+import cornerbook.app.desk.today.TodayPage.OfDay;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 
 /** The first page: today's visits, open re-torques, all cars. */
@@ -42,7 +41,7 @@ public final class TodayHandler {
 
     public void show(ServerRequest request, ServerResponse response) {
         var today = desk.today();
-        var date = dateOf(Pages.queryValue(request, "date"), today);
+        var date = desk.dayInAddress(Pages.queryValue(request, "date"));
         pages.send(
                 response,
                 200,
@@ -58,9 +57,13 @@ public final class TodayHandler {
                         Told.reader().at(desk.clock().getZone())));
     }
 
-    private Slice<VisitSummary> visits(LocalDate date, int from) {
+    private OfDay visits(LocalDate date, int from) {
         var visits = desk.book().visits();
-        return new Slice<>(visits.list(date, from, VISITS_ON_A_PAGE), from, visits.count(date), VISITS_ON_A_PAGE);
+        return new OfDay(
+                desk.book().appointments().list(date, date).stream()
+                        .filter(appointment -> appointment.state().isOpen())
+                        .toList(),
+                new Slice<>(visits.list(date, from, VISITS_ON_A_PAGE), from, visits.count(date), VISITS_ON_A_PAGE));
     }
 
     private Slice<Again> retorques(int from) {
@@ -128,16 +131,5 @@ public final class TodayHandler {
     /** An address that was cut or typed shows the first page. */
     private static int numberOf(String text) {
         return text.matches("\\d{1,7}") ? Integer.parseInt(text) : 0;
-    }
-
-    private static LocalDate dateOf(String text, LocalDate today) {
-        if (text.isEmpty()) {
-            return today;
-        }
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeParseException e) {
-            throw new PageException(400, new DeskSaid.NoDayInAddress(today.toString()));
-        }
     }
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.today;
 
+import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.visit.ConfirmedRetorque;
 import cornerbook.app.book.visit.OpenRetorque;
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 public record TodayPage(
         LocalDate today,
         LocalDate date,
-        Slice<VisitSummary> visits,
+        OfDay visits,
         Slice<Again> retorques,
         List<ConfirmedRetorque> confirmed,
         Cars cars,
@@ -27,6 +28,18 @@ public record TodayPage(
         Reader shop) {
     public TodayPage {
         confirmed = List.copyOf(confirmed);
+    }
+
+    /**
+     * The cars of the day.
+     *
+     * @param expected those that are still to come
+     * @param here those that have come
+     */
+    public record OfDay(List<Appointment> expected, Slice<VisitSummary> here) {
+        public OfDay {
+            expected = List.copyOf(expected);
+        }
     }
 
     /**

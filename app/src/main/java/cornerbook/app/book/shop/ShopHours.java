@@ -1,0 +1,100 @@
+package cornerbook.app.book.shop;
+
+import cornerbook.app.book.store.Transactions;
+import cornerbook.core.days.WorkHours;
+import cornerbook.core.tool.ShopTool;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** When people work, on which days the shop is closed, and so how much work a day takes. */
+public final class ShopHours {
+    private final Transactions store;
+
+    public ShopHours(Transactions store) {
+        this.store = store;
+    }
+
+    /** The hours of everybody who works here, by day of the week; who has none is left out. */
+    public Map<String, Map<DayOfWeek, WorkHours>> list() {
+        return store.read(handle -> handle.select(
+                        "select work_hours.* from work_hours join person on person.name = work_hours.person where person.removed_at is null")
+                .map((row, context) -> new OfDay(
+                        row.getString("person"),
+                        DayOfWeek.of(row.getInt("weekday")),
+                        WorkHours.parse(row.getString("spans"))))
+                .collect(Collectors.groupingBy(
+                        OfDay::person,
+                        TreeMap::new,
+                        Collectors.toMap(
+                                OfDay::weekday,
+                                OfDay::hours,
+                                (one, other) -> one,
+                                () -> new EnumMap<>(DayOfWeek.class)))));
+    }
+
+    private record OfDay(String person, DayOfWeek weekday, WorkHours hours) {}
+
+    /** The hours of a person, in the place of all that stood there. */
+    public void put(String person, Map<DayOfWeek, WorkHours> hours) {
+        store.write(handle -> {
+            handle.execute("delete from work_hours where person = ?", person);
+            hours.forEach((weekday, each) -> {
+                if (!each.spans().isEmpty()) {
+                    handle.execute(
+                            "insert into work_hours (person, weekday, spans) values (?, ?, ?)",
+                            person,
+                            weekday.getValue(),
+                            each.written());
+                }
+            });
+            return person;
+        });
+    }
+
+    /** The days from one on at which the shop is closed, with the reason, which may be empty. */
+    public NavigableMap<LocalDate, String> listClosed(LocalDate first) {
+        return store.read(handle -> handle.select("select * from closed_day where day >= ?", first.toString())
+                .map((row, context) -> Map.entry(LocalDate.parse(row.getString("day")), row.getString("why")))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one, TreeMap::new)));
+    }
+
+    public void close(LocalDate day, String why) {
+        store.write(handle -> handle.execute(
+                "insert into closed_day (day, why) values (?, ?) on conflict (day) do update set why = excluded.why",
+                day.toString(),
+                why));
+    }
+
+    /** The shop is open on a day after all. */
+    public void open(LocalDate day) {
+        store.write(handle -> handle.execute("delete from closed_day where day = ?", day.toString()));
+    }
+
+    /**
+     * How much work days take, in their order.
+     *
+     * @param tools of the shop; each hoist has room for one car
+     * @return minutes by day
+     */
+    public NavigableMap<LocalDate, Integer> capacityMinutes(LocalDate first, int days, List<ShopTool> tools) {
+        var people = list().values();
+        var closed = listClosed(first);
+        int hoists = (int) tools.stream()
+                .filter(tool -> tool.kind() == ShopTool.Kind.HOIST)
+                .count();
+        var capacity = new TreeMap<LocalDate, Integer>();
+        first.datesUntil(first.plusDays(days)).forEach(day -> {
+            var hours = people.stream()
+                    .map(each -> each.getOrDefault(day.getDayOfWeek(), WorkHours.NONE))
+                    .toList();
+            capacity.put(day, closed.containsKey(day) ? 0 : WorkHours.capacityMinutes(hours, hoists));
+        });
+        return capacity;
+    }
+}

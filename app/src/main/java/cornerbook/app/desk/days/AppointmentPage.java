@@ -1,0 +1,61 @@
+package cornerbook.app.desk.days;
+
+import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.desk.Form;
+import cornerbook.core.days.ExpectedMinutes;
+import cornerbook.core.days.PlannedWork;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * An appointment that is made or changed.
+ *
+ * @param turns how it stood, earliest first; empty for one that is made
+ * @param typed what stands in the form
+ * @param choices what may be chosen
+ * @param error one sentence, empty when nothing was refused
+ */
+public record AppointmentPage(
+        LocalDate today, Appointment.Car car, List<Appointment> turns, Form typed, Choices choices, String error) {
+    public AppointmentPage {
+        turns = List.copyOf(turns);
+    }
+
+    /**
+     * What a day of the shop is made of.
+     *
+     * @param hoists by their marks
+     * @param minutes how long each work takes here
+     */
+    public record Choices(List<String> hoists, List<String> people, Map<PlannedWork, ExpectedMinutes> minutes) {
+        public Choices {
+            hoists = List.copyOf(hoists);
+            people = List.copyOf(people);
+            minutes = Map.copyOf(minutes);
+        }
+
+        ExpectedMinutes expected(PlannedWork work) {
+            return Objects.requireNonNull(minutes.get(work), work::name);
+        }
+    }
+
+    /** How long a work takes here. */
+    public ExpectedMinutes minutes(PlannedWork work) {
+        return choices.expected(work);
+    }
+
+    public String at(String field) {
+        return typed.get(field);
+    }
+
+    public boolean isNew() {
+        return turns.isEmpty();
+    }
+
+    /** As it stands. */
+    public Appointment agreed() {
+        return turns.getLast();
+    }
+}

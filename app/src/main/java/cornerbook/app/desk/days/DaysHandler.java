@@ -1,0 +1,74 @@
+package cornerbook.app.desk.days;
+
+import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.picture.days.DayLoad;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Shows a day of the shop and its week. */
+public final class DaysHandler {
+    private static final int LAST_OF_WEEK = 6;
+    private static final int WEEKS_AHEAD = 6;
+
+    private final Desk desk;
+    private final Pages pages;
+
+    public DaysHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var today = desk.today();
+        var day = desk.dayInAddress(Pages.queryValue(request, "day"));
+        var monday = day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        var ofWeek = desk.book().appointments().list(monday, monday.plusDays(LAST_OF_WEEK));
+        var ofDay = ofWeek.stream()
+                .filter(each -> each.plan().day().equals(day))
+                .toList();
+        var expected = ofDay.stream()
+                .map(Appointment::visitId)
+                .flatMap(Stream::ofNullable)
+                .collect(Collectors.toSet());
+        pages.send(
+                response,
+                200,
+                "desk/days/days",
+                new DaysPage(
+                        today,
+                        day,
+                        loads(monday, 1, ofWeek),
+                        desk.book().hours().listClosed(day).get(day),
+                        ofDay,
+                        desk.book().visits().list(day).stream()
+                                .filter(visit -> !expected.contains(visit.visitId()))
+                                .toList()));
+    }
+
+    /** The weeks ahead, against what their days take. */
+    public void showWeeks(ServerRequest request, ServerResponse response) {
+        var monday = desk.today().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        var agreed = desk.book().appointments().list(monday, monday.plusWeeks(WEEKS_AHEAD).minusDays(1));
+        pages.send(
+                response, 200, "desk/days/weeks", new WeeksPage(desk.today(), loads(monday, WEEKS_AHEAD, agreed)));
+    }
+
+    private List<DayLoad> loads(LocalDate monday, int weeks, List<Appointment> agreed) {
+        return desk
+                .book()
+                .hours()
+                .capacityMinutes(monday, weeks * (LAST_OF_WEEK + 1), desk.book().tools().list())
+                .entrySet()
+                .stream()
+                .map(day -> DaysPage.load(day.getKey(), agreed, day.getValue()))
+                .toList();
+    }
+}

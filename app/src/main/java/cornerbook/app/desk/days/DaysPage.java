@@ -1,0 +1,80 @@
+package cornerbook.app.desk.days;
+
+import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.visit.VisitSummary;
+import cornerbook.app.picture.days.DayLoad;
+import cornerbook.app.request.Told;
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A day of the shop in its week.
+ *
+ * @param week Monday to Sunday
+ * @param closed why the shop is closed; null when it is not
+ * @param appointments of the day
+ * @param walkIns visits of the day without one
+ */
+public record DaysPage(
+        LocalDate today,
+        LocalDate day,
+        List<DayLoad> week,
+        @Nullable String closed,
+        List<Appointment> appointments,
+        List<VisitSummary> walkIns) {
+    public DaysPage {
+        week = List.copyOf(week);
+        appointments = List.copyOf(appointments);
+        walkIns = List.copyOf(walkIns);
+    }
+
+    /** What a day has to do. */
+    static DayLoad load(LocalDate day, List<Appointment> appointments, int capacityMinutes) {
+        var counted = appointments.stream()
+                .filter(each -> each.plan().day().equals(day) && counts(each))
+                .toList();
+        return new DayLoad(
+                day,
+                counted.size(),
+                counted.stream().mapToInt(each -> each.plan().minutes()).sum(),
+                capacityMinutes);
+    }
+
+    /** A day's name, as in the middle of a week or at its head. */
+    public String weekday(LocalDate date) {
+        return nameOf(date, TextStyle.FULL_STANDALONE);
+    }
+
+    public String shortWeekday(LocalDate date) {
+        return nameOf(date, TextStyle.SHORT_STANDALONE);
+    }
+
+    private static String nameOf(LocalDate date, TextStyle style) {
+        return date.getDayOfWeek()
+                .getDisplayName(style, Told.reader().language().locale());
+    }
+
+    /** Whether it takes time of the shop. */
+    private static boolean counts(Appointment appointment) {
+        return switch (appointment.state()) {
+            case ASKED, BOOKED, CAME -> true;
+            case MISSED, CALLED_OFF -> false;
+        };
+    }
+
+    /** Whether it wants a hoist or hands at a time when another has them. */
+    public boolean clashes(Appointment appointment) {
+        return counts(appointment)
+                && appointments.stream()
+                        .anyMatch(other -> !other.id().equals(appointment.id())
+                                && counts(other)
+                                && appointment.plan().clashesWith(other.plan()));
+    }
+
+    /** Whether somebody has to say what became of it: its day is over. */
+    public boolean isLeftOpen(Appointment appointment) {
+        return appointment.state().isOpen() && appointment.plan().day().isBefore(today);
+    }
+}

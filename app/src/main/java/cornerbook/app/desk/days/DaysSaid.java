@@ -1,0 +1,18 @@
+package cornerbook.app.desk.days;
+
+import cornerbook.core.say.Said;
+
+/** What the pages of the days refuse. */
+interface DaysSaid extends Said {
+    /** Something that is no time of day. */
+    record NoTime(String typed) implements DaysSaid {}
+
+    /** Something that is no number of minutes. */
+    record NoMinutes(String typed) implements DaysSaid {}
+
+    /** A hoist that the shop has not. */
+    record NoHoist(String typed) implements DaysSaid {}
+
+    /** Somebody who does not work here. */
+    record NoWorker(String typed) implements DaysSaid {}
+}
