@@ -84,6 +84,7 @@ class ArchitectureTest {
                     "cornerbook.core.cost",
                     "cornerbook.core.cost.renew",
                     "cornerbook.core.lift",
+                    "cornerbook.core.order",
                     "cornerbook.core.reread",
                     "cornerbook.core.tool",
                     "cornerbook.core.torque",
