@@ -15,6 +15,7 @@ import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
+import cornerbook.app.desk.order.OrderListHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.KindsHandler;
@@ -131,7 +132,8 @@ public final class CornerbookServer {
         var bench = new BenchHandler(desk, pages);
         var tools = new ToolsHandler(desk, pages);
         var shop = new ShopHandler(desk, pages);
-        var order = new OrderHandler(desk, pages);
+        var stepOrder = new OrderHandler(desk, pages);
+        var orderList = new OrderListHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
@@ -146,8 +148,15 @@ public final class CornerbookServer {
                 .get("/bench", bench::list)
                 .get("/shop", shop::show)
                 .post("/shop/rules", shop::save)
-                .get(Links.stepOrder(), order::show)
-                .post(Links.stepOrder(), order::save)
+                .get(Links.stepOrder(), stepOrder::show)
+                .post(Links.stepOrder(), stepOrder::save)
+                .get(Links.order(), orderList::show)
+                .post(Links.order(), orderList::order)
+                .get(Links.order() + ".csv", orderList::sendCsv)
+                .get(Links.order() + "/article", orderList::showArticle)
+                .post(Links.order() + "/event", orderList::record)
+                .post(Links.order() + "/give", orderList::give)
+                .post(Links.order() + "/answer", orderList::answer)
                 .get(Links.kinds(), kinds::show)
                 .post(Links.kinds(), kinds::save)
                 .get(Links.kinds() + "/file", kinds::sendFile)

@@ -250,14 +250,21 @@ class CarListsPropertyTest {
             handle.execute("drop index retorque_by_record");
             handle.execute("drop index retorque_by_superseder");
             handle.execute("create index retorque_by_superseder on retorque (superseded_by)");
-            handle.execute("delete from flyway_schema_history where version = '44'");
+            handle.execute("drop table car_need");
+            handle.execute("drop table order_event");
+            handle.execute("drop table order_line");
+            handle.execute("drop table call_answer");
+            handle.execute(
+                    "create table retorque_answer (id text primary key, visit_id text not null references visit (id), place_in_list integer not null, answer text not null check (answer in ('CALLED', 'DECLINED')), person text not null, made_at text not null)");
+            handle.execute("create unique index retorque_answer_by_place on retorque_answer (visit_id, place_in_list)");
+            handle.execute("delete from flyway_schema_history where version in ('44', '53', '54', '55')");
         }
         assertThat(Flyway.configure()
                         .configuration(Migrations.of(source, "sqlite").getConfiguration())
                         .load()
                         .info()
                         .pending())
-                .hasSize(1);
+                .hasSize(4);
     }
 
     private static void waitUntilNoneIsOld(Book book) throws InterruptedException {

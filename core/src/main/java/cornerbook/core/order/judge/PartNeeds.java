@@ -1,6 +1,5 @@
 package cornerbook.core.order.judge;
 
-import cornerbook.core.brake.fluid.BrakeFluid;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.finding.Case;
@@ -146,15 +145,17 @@ final class PartNeeds {
         var fastener = vehicle.fastener();
         boolean torn = findings.stream()
                 .filter(finding -> finding.subject().part() == Subject.Part.WHEEL_FASTENERS)
-                .map(Finding::todo)
-                .anyMatch(todo -> todo != null && todo.action() == Todo.Action.REPAIR);
+                .anyMatch(finding -> {
+                    var todo = finding.todo();
+                    return todo != null && todo.action() == Todo.Action.REPAIR;
+                });
         if (torn && fastener != null) {
             add(OrderPart.FASTENER, fastener.seat().name(), fastener.thread(), Need.of(fastener.count(), 1));
         }
     }
 
     private void fluid() {
-        BrakeFluid grade = vehicle.brakeFluid();
+        var grade = vehicle.brakeFluid();
         findings.stream()
                 .filter(finding -> finding.subject().part() == Subject.Part.BRAKE_FLUID)
                 .mapToDouble(this::chance)

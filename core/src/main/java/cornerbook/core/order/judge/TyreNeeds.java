@@ -21,7 +21,6 @@ import cornerbook.core.tyre.TyreSize;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -126,8 +125,7 @@ final class TyreNeeds {
     private static Optional<String> size(SetSpan span, Axle axle) {
         return Stream.of(Corner.values())
                 .filter(corner -> corner.axle() == axle)
-                .map(span.wheelAt()::get)
-                .filter(Objects::nonNull)
+                .flatMap(corner -> Optional.ofNullable(span.wheelAt().get(corner)).stream())
                 .flatMap(tag -> span.set().wheels().stream()
                         .filter(wheel -> wheel.tag().equals(tag)))
                 .map(wheel -> wheel.tyre().size())
