@@ -14,6 +14,7 @@ import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
+import cornerbook.app.book.order.OrderLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.record.RecordLedger;
@@ -199,6 +200,11 @@ public final class Book implements AutoCloseable {
     /** What lists show of each car, and which of it is old. */
     public VerdictLedger verdicts() {
         return new VerdictLedger(store);
+    }
+
+    /** What cars may need, what was ordered for them, and what became of it. */
+    public OrderLedger orders() {
+        return new OrderLedger(store);
     }
 
     /** Tells when something was written. */

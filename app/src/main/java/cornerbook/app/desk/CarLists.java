@@ -5,6 +5,7 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.verdict.Gravest;
 import cornerbook.app.book.verdict.KeptVerdict;
 import cornerbook.app.book.verdict.VerdictLedger.Judgement;
+import cornerbook.app.book.verdict.VerdictLedger.Needs;
 import cornerbook.app.judge.Judged;
 import cornerbook.app.log.Faults;
 import cornerbook.core.assess.Assessor;
@@ -87,8 +88,8 @@ public final class CarLists implements AutoCloseable {
         }
     }
 
-    /** Returns when no verdict is old. */
-    void judgeOld() {
+    /** Returns when no verdict is old, or it is stopped. */
+    public void judgeOld() {
         for (var next = next(); !next.isEmpty() && !stopped; next = next()) {
             long begun = System.nanoTime();
             judge(next);
@@ -144,22 +145,30 @@ public final class CarLists implements AutoCloseable {
         if (revision.isEmpty()) {
             return Optional.empty();
         }
-        var judged = Judged.of("car " + vehicleId, () -> gravest(vehicleId, by.assessor()));
+        var judged = Judged.of("car " + vehicleId, () -> latest(vehicleId, by.assessor()));
+        var latest = judged.orElse(Optional.empty());
         return Optional.of(new Judgement(
                 vehicleId,
                 revision.get(),
                 by.number(),
                 clock.instant(),
-                judged.orElse(Optional.empty()).orElse(null),
-                judged instanceof Judged.Failed<Optional<Gravest>> failed ? failed.faultId() : null));
+                latest.flatMap(each -> Gravest.of(each.outcome().findings())).orElse(null),
+                judged instanceof Judged.Failed<Optional<Latest>> failed ? failed.faultId() : null,
+                latest.map(each -> new Needs(each.visitId(), each.outcome().needs()))
+                        .orElse(null)));
     }
 
-    private Optional<Gravest> gravest(String vehicleId, Assessor assessor) {
+    /** What the latest visit of a car comes to. */
+    private record Latest(String visitId, Assessor.Outcome outcome) {}
+
+    private Optional<Latest> latest(String vehicleId, Assessor assessor) {
         return book.cars()
                 .find(vehicleId)
                 .filter(history -> !history.visits().isEmpty())
-                .flatMap(history -> Gravest.of(
-                        assessor.findings(history, history.visits().getLast().id())));
+                .map(history -> {
+                    var visitId = history.visits().getLast().id();
+                    return new Latest(visitId, assessor.outcome(history, visitId));
+                });
     }
 
     /** Waits for the handful that is being judged. */

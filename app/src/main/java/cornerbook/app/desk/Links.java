@@ -6,6 +6,7 @@ import cornerbook.core.car.DataGap;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.order.Article;
 import cornerbook.core.wheelplan.Rule;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -37,6 +38,18 @@ public final class Links {
     /** The same for cars of one kind. */
     public static String stepOrder(String vehicleId) {
         return stepOrder() + "?car=" + segment(vehicleId);
+    }
+
+    /** What to order until the coming change-over. */
+    public static String order() {
+        return "/order";
+    }
+
+    /** One article of it, with the cars behind it. */
+    public static String article(Article article) {
+        var kind = article.kind();
+        return order() + "/article?part=" + article.part().name() + "&kind=" + segment(kind == null ? "" : kind)
+                + "&text=" + segment(article.text());
     }
 
     /** The data sheets of kinds of cars. */

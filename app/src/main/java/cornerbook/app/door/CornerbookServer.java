@@ -18,6 +18,7 @@ import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
+import cornerbook.app.desk.order.OrderListHandler;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.HoursHandler;
@@ -137,7 +138,8 @@ public final class CornerbookServer {
         var bench = new BenchHandler(desk, pages);
         var tools = new ToolsHandler(desk, pages);
         var shop = new ShopHandler(desk, pages);
-        var order = new OrderHandler(desk, pages);
+        var stepOrder = new OrderHandler(desk, pages);
+        var orderList = new OrderListHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var hours = new HoursHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
@@ -165,8 +167,15 @@ public final class CornerbookServer {
                 .get("/bench", bench::list)
                 .get("/shop", shop::show)
                 .post("/shop/rules", shop::save)
-                .get(Links.stepOrder(), order::show)
-                .post(Links.stepOrder(), order::save)
+                .get(Links.stepOrder(), stepOrder::show)
+                .post(Links.stepOrder(), stepOrder::save)
+                .get(Links.order(), orderList::show)
+                .post(Links.order(), orderList::order)
+                .get(Links.order() + ".csv", orderList::sendCsv)
+                .get(Links.order() + "/article", orderList::showArticle)
+                .post(Links.order() + "/event", orderList::record)
+                .post(Links.order() + "/give", orderList::give)
+                .post(Links.order() + "/answer", orderList::answer)
                 .get(Links.kinds(), kinds::show)
                 .post(Links.kinds(), kinds::save)
                 .get(Links.kinds() + "/file", kinds::sendFile)

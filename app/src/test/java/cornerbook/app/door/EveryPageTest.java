@@ -7,6 +7,8 @@ import com.microsoft.playwright.options.ColorScheme;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.desk.Links;
+import cornerbook.core.order.Article;
+import cornerbook.core.order.OrderPart;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -61,6 +63,9 @@ class EveryPageTest {
                 "/bench",
                 "/shop",
                 "/shop/order",
+                Links.order(),
+                Links.order() + "?missing=25&left=7,50",
+                Links.article(new Article(OrderPart.TYRE, "SUMMER", "235/50R19")),
                 "/shop/reread",
                 "/shop/cars",
                 "/shop/customers",

@@ -26,6 +26,8 @@ import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.lift.judge.LiftFindings;
+import cornerbook.core.order.judge.CarNeed;
+import cornerbook.core.order.judge.CarNeeds;
 import cornerbook.core.release.Release;
 import cornerbook.core.season.Climate;
 import cornerbook.core.sight.judge.SightFindings;
@@ -216,8 +218,32 @@ public final class Assessor {
     public List<Finding> findings(CarHistory history, String visitId) {
         var given = caseOf(history, visitId);
         var forecaster = new TreadForecaster(given);
-        return judge(given, TreadFindings.forecasts(given, forecaster), new WheelPlanning(given, forecaster))
-                .findings();
+        return findings(given, forecaster, TreadFindings.forecasts(given, forecaster));
+    }
+
+    private static List<Finding> findings(Case given, TreadForecaster forecaster, List<SetForecast> forecasts) {
+        return judge(given, forecasts, new WheelPlanning(given, forecaster)).findings();
+    }
+
+    /**
+     * What a visit comes to for lists of many cars.
+     *
+     * @param needs what the car may need by its coming visit
+     */
+    public record Outcome(List<Finding> findings, List<CarNeed> needs) {
+        public Outcome {
+            findings = List.copyOf(findings);
+            needs = List.copyOf(needs);
+        }
+    }
+
+    /** The findings of a visit, and what follows from them for the shop's orders. */
+    public Outcome outcome(CarHistory history, String visitId) {
+        var given = caseOf(history, visitId);
+        var forecaster = new TreadForecaster(given);
+        var forecasts = TreadFindings.forecasts(given, forecaster);
+        var findings = findings(given, forecaster, forecasts);
+        return new Outcome(findings, CarNeeds.of(given, forecaster, forecasts, findings));
     }
 
     /** Gravest first. */

@@ -135,7 +135,7 @@ public record TyreSize(
     }
 
     /** Without service description and what stands behind it. */
-    String designation() {
+    public String designation() {
         return use + sectionWidthMm + "/" + aspectRatioPercent + construction + rimDiameterCode;
     }
 

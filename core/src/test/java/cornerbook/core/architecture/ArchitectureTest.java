@@ -85,6 +85,7 @@ class ArchitectureTest {
                     "cornerbook.core.cost.renew",
                     "cornerbook.core.days",
                     "cornerbook.core.lift",
+                    "cornerbook.core.order",
                     "cornerbook.core.reread",
                     "cornerbook.core.tool",
                     "cornerbook.core.torque",
@@ -121,13 +122,16 @@ class ArchitectureTest {
     static final ArchRule noPackagesStandInACircle =
             slices().matching("cornerbook.core.(**)").should().beFreeOfCycles();
 
-    /** The age of a tyre and the plan of its wheels rest on how long its tread lasts; no other judge asks another room's. */
+    /** The age of a tyre, the plan of its wheels and what to order rest on how long its tread lasts; no other judge asks another room's. */
     @ArchTest
     static final ArchRule judgesAskNoJudgeOfAnotherRoom = slices().matching("cornerbook.core.(*)..judge")
             .should()
             .notDependOnEachOther()
             .ignoreDependency(
-                    resideInAnyPackage("cornerbook.core.tyre.judge", "cornerbook.core.wheelplan.judge"),
+                    resideInAnyPackage(
+                            "cornerbook.core.order.judge",
+                            "cornerbook.core.tyre.judge",
+                            "cornerbook.core.wheelplan.judge"),
                     resideInAPackage("cornerbook.core.tread.judge"));
 
     private static final String[] ROOMS = {
@@ -136,6 +140,7 @@ class ArchitectureTest {
         "cornerbook.core.brake..",
         "cornerbook.core.cost..",
         "cornerbook.core.lift..",
+        "cornerbook.core.order..",
         "cornerbook.core.reread..",
         "cornerbook.core.sight..",
         "cornerbook.core.torque..",

@@ -21,16 +21,20 @@ public final class CustomerLedger {
             " in (select visit.id from visit join vehicle on vehicle.id = visit.vehicle_id where vehicle.customer_id = ?)";
 
     private static final String MENTIONS = """
-            select visit.id as visit_id, visit.visit_date, mention.* from (
+            select visit.id as visit_id, visit.visit_date as on_day, mention.kind, mention.words, mention.name, mention.place_in_list from (
                 select visit_id, 'REMARK' as kind, words, null as name, place_in_list from visit_remark
                 union all select visit_id, 'DECLINED', sentence, said_by, place_in_list from declined_work
                 union all select visit_id, 'ACKNOWLEDGED', null, acknowledged_by, 0 from departure where acknowledged_by is not null
-                union all select visit_id, case answer when 'CALLED' then 'CALLED' else 'RETORQUE_DECLINED' end, null, null, place_in_list from retorque_answer
+                union all select visit_id, case answer when 'DECLINED' then 'CALL_DECLINED' else answer end, null, null, place_in_list from call_answer
             ) mention
                 join visit on visit.id = mention.visit_id
                 join vehicle on vehicle.id = visit.vehicle_id
             where vehicle.customer_id = ?
-            order by visit.visit_date, visit.id, mention.kind, mention.place_in_list""";
+            union all
+            select null, day, 'APPOINTMENT', trim(note || ' ' || coalesce(reason, '')), null, turn
+                from appointment join vehicle on vehicle.id = appointment.vehicle_id
+            where vehicle.customer_id = ?
+            order by on_day, visit_id, kind, place_in_list""";
 
     private final Transactions store;
 
@@ -74,7 +78,7 @@ public final class CustomerLedger {
      * was measured and done at the car stays.
      *
      * @param plates also the plates of the cars
-     * @param words also complaints and notes, as they may tell of the person
+     * @param words also complaints, and notes of visits and appointments, as they may tell of the person
      * @return whether there is such a person
      */
     public boolean erase(String customerId, boolean plates, boolean words, Because because) {
@@ -95,6 +99,13 @@ public final class CustomerLedger {
                     customerId);
             if (words) {
                 handle.execute("update visit_remark set words = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
+                for (var column : List.of("note", "reason")) {
+                    handle.execute(
+                            "update appointment set %s = ? where %s <> '' and vehicle_id in (select id from vehicle where customer_id = ?)"
+                                    .formatted(column, column),
+                            ERASED,
+                            customerId);
+                }
             }
             if (plates) {
                 handle.execute("update vehicle set plate = ? where customer_id = ?", ERASED, customerId);
@@ -135,10 +146,10 @@ public final class CustomerLedger {
     }
 
     private static List<Mention> mentions(Handle handle, String customerId) {
-        return handle.select(MENTIONS, customerId)
+        return handle.select(MENTIONS, customerId, customerId)
                 .map((row, context) -> new Mention(
                         row.getString("visit_id"),
-                        LocalDate.parse(row.getString("visit_date")),
+                        LocalDate.parse(row.getString("on_day")),
                         Mention.Kind.valueOf(row.getString("kind")),
                         row.getString("words"),
                         row.getString("name")))

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * All by which the book knows a person.
  *
  * @param cars those of this customer, by name
- * @param mentions what was written of this person at visits, earliest first
+ * @param mentions what was written of this person at visits and appointments, earliest first
  * @param erased why and by whom the data were erased; null where they were not
  */
 public record KeptOfCustomer(
@@ -43,13 +43,14 @@ public record KeptOfCustomer(
             int photos) {}
 
     /**
-     * Something that was written at a visit.
+     * Something that was written of a person.
      *
+     * @param visitId at which; null of an appointment
      * @param words as they stand in the book; null where no words of anybody were
      * @param name who of the customer's side; null where nobody is named
      */
     public record Mention(
-            String visitId,
+            @Nullable String visitId,
             LocalDate day,
             Kind kind,
             @Nullable String words,
@@ -61,10 +62,14 @@ public record KeptOfCustomer(
             DECLINED,
             /** The car was taken though something was unsafe. */
             ACKNOWLEDGED,
-            /** The customer was called to have the wheels tightened again. */
+            /** The customer was called, about wheels to be tightened again or about a part. */
             CALLED,
-            /** The customer did not want that. */
-            RETORQUE_DECLINED
+            /** The customer will come for it. */
+            WILL_COME,
+            /** The customer did not want it. */
+            CALL_DECLINED,
+            /** A day was agreed, moved or called off. */
+            APPOINTMENT
         }
     }
 }

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 record Table(String name, List<String> columns, @Nullable Pointer own) {
     /** Made anew in each place: the list of migrations, and what lists and the search take from the cars. */
     private static final Set<String> MADE_ANEW =
-            Set.of("flyway_schema_history", "judged_by", "car_verdict", "car_words");
+            Set.of("flyway_schema_history", "judged_by", "car_verdict", "car_need", "car_words");
 
     /**
      * A foreign key.

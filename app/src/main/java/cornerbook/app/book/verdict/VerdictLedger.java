@@ -1,9 +1,12 @@
 package cornerbook.app.book.verdict;
 
+import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
+import cornerbook.core.order.judge.CarNeed;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /** Keeps what lists show of each car, and says which cars have to be judged anew. */
@@ -21,6 +24,7 @@ public final class VerdictLedger {
      * @param judgedBy the number of what it was judged by
      * @param gravest null when nothing was found, or the car could not be judged
      * @param faultId null when it could be judged
+     * @param needs what it may need by its coming visit; null when it has no visit, or could not be judged
      */
     public record Judgement(
             String vehicleId,
@@ -28,7 +32,15 @@ public final class VerdictLedger {
             long judgedBy,
             Instant judgedAt,
             @Nullable Gravest gravest,
-            @Nullable String faultId) {}
+            @Nullable String faultId,
+            @Nullable Needs needs) {}
+
+    /** What a car may need, by one of its visits. */
+    public record Needs(String visitId, List<CarNeed> list) {
+        public Needs {
+            list = List.copyOf(list);
+        }
+    }
 
     /** The number of what cars are judged by now. */
     public long judgedBy() {
@@ -80,7 +92,30 @@ public final class VerdictLedger {
                         gravest == null ? null : gravest.lifeLeft(),
                         judged.faultId());
             }
+            judgements.forEach(judged -> putNeeds(handle, judged));
             return rows.execute().length;
         });
+    }
+
+    private static void putNeeds(Handle handle, Judgement judged) {
+        handle.execute("delete from car_need where vehicle_id = ?", judged.vehicleId());
+        var needs = judged.needs();
+        if (needs == null) {
+            return;
+        }
+        for (int place = 0; place < needs.list().size(); place++) {
+            var need = needs.list().get(place);
+            ArticleColumns.set(
+                            new TableRow("car_need")
+                                    .set("vehicle_id", judged.vehicleId())
+                                    .set("place_in_list", place)
+                                    .set("visit_id", needs.visitId()),
+                            need.article())
+                    .set("pieces", need.need().pieces())
+                    .set("chance_once", need.need().once())
+                    .set("chance_twice", need.need().twice())
+                    .set("due", need.due())
+                    .insert(handle);
+        }
     }
 }

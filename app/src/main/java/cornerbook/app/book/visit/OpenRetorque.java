@@ -20,7 +20,7 @@ public record OpenRetorque(
         Said tightenedTo,
         Contact contact) {
     /**
-     * Who is asked to come back.
+     * Who is called.
      *
      * @param phone null where none is known
      * @param last what came of it last; null before anybody asked
@@ -28,10 +28,10 @@ public record OpenRetorque(
     public record Contact(
             String customerName,
             @Nullable String phone,
-            @Nullable RetorqueAnswer last) {
+            @Nullable CallAnswer last) {
         /** Whether the customer does not want it. */
         public boolean declined() {
-            return last != null && last.kind() == RetorqueAnswer.Kind.DECLINED;
+            return last != null && last.kind() == CallAnswer.Kind.DECLINED;
         }
     }
 }

@@ -5,7 +5,6 @@ import static cornerbook.app.book.store.Transactions.within;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
-import cornerbook.app.book.store.EntryRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Mileage;
@@ -15,7 +14,6 @@ import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.torque.judge.Retorque;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -27,6 +25,12 @@ import org.jspecify.annotations.Nullable;
 public final class RetorqueLedger {
     private static final double MOST_TORQUE_NM = 1000;
 
+    /** What a customer is called about. */
+    private static final String RETORQUE = "RETORQUE";
+
+    private static final String ABOUT = "'" + RETORQUE + "'";
+    private static final String ABOUT_VISIT = "retorque.visit_id";
+
     private static final String IS_OPEN =
             " where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null";
 
@@ -34,15 +38,15 @@ public final class RetorqueLedger {
             select retorque.visit_id, retorque.due_odometer_km, retorque.due_date,
                 vehicle.name, vehicle.plate, vehicle.fastener_torque_nm,
                 customer.name as customer_name, customer.phone,
-                (select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as answer,
-                (select made_at from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as made_at
+                %s
             from retorque
                 join visit on visit.id = retorque.visit_id
                 join vehicle on vehicle.id = visit.vehicle_id
-                join customer on customer.id = vehicle.customer_id""" + IS_OPEN;
+                join customer on customer.id = vehicle.customer_id""".formatted(CallAnswers.columns(ABOUT_VISIT, ABOUT))
+            + IS_OPEN;
 
     private static final String NOT_DECLINED =
-            " and coalesce((select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1), '') <> 'DECLINED'";
+            " and coalesce(" + CallAnswers.latest("answer", ABOUT_VISIT, ABOUT) + ", '') <> 'DECLINED'";
 
     private static final String SOONEST_FIRST = " order by retorque.due_date, retorque.visit_id";
 
@@ -165,7 +169,6 @@ public final class RetorqueLedger {
 
     private static OpenRetorque open(ResultSet row) throws SQLException {
         var torqueNm = (Double) row.getObject("fastener_torque_nm");
-        var answer = row.getString("answer");
         return new OpenRetorque(
                 row.getString("visit_id"),
                 row.getString("name"),
@@ -175,37 +178,19 @@ public final class RetorqueLedger {
                 torqueNm,
                 new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m")),
                 new OpenRetorque.Contact(
-                        row.getString("customer_name"),
-                        row.getString("phone"),
-                        answer == null
-                                ? null
-                                : new RetorqueAnswer(RetorqueAnswer.Kind.valueOf(answer), EntryRow.madeAt(row))));
+                        row.getString("customer_name"), row.getString("phone"), CallAnswers.last(row)));
     }
 
     /**
      * What came of asking a customer to come back; what was said already, by its id, counts once.
      *
-     * @param person may be empty at the desk, where nobody is known
      * @throws BookException when no re-torque of the visit is open
      */
-    public Arrival answer(String id, String visitId, RetorqueAnswer.Kind kind, String person, Instant madeAt) {
+    public Arrival answer(String id, String visitId, CallAnswer answer) {
         if (!isOpen(visitId)) {
             throw new BookException(new VisitSaid.NoOpenRetorque(visitId));
         }
-        return store.write(handle -> answer(handle, id, visitId, kind, person, madeAt));
-    }
-
-    private static Arrival answer(
-            Handle handle, String id, String visitId, RetorqueAnswer.Kind kind, String person, Instant madeAt) {
-        int place = handle.select("select count(*) from retorque_answer where visit_id = ?", visitId)
-                .mapTo(Integer.class)
-                .one();
-        return EntryRow.of("retorque_answer", id, visitId, person, madeAt)
-                        .set("place_in_list", place)
-                        .set("answer", kind)
-                        .insertOnce(handle)
-                ? Arrival.STORED
-                : Arrival.ALREADY;
+        return store.write(handle -> CallAnswers.add(handle, id, visitId, RETORQUE, answer));
     }
 
     /** The visit that fitted the wheels on which a car came in though they were due to be tightened again, and nobody recorded it. */

@@ -1,11 +1,10 @@
 package cornerbook.app.desk.today;
 
 import cornerbook.app.book.car.VehicleSummary;
-import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.OpenRetorque;
-import cornerbook.app.book.visit.RetorqueAnswer;
 import cornerbook.app.desk.BrakeDust;
+import cornerbook.app.desk.Calls;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
@@ -14,13 +13,11 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.today.TodayPage.Again;
 import cornerbook.app.desk.today.TodayPage.Cars;
 import cornerbook.app.desk.today.TodayPage.OfDay;
-import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
-import java.util.Arrays;
 
 /** The first page: today's visits, open re-torques, all cars. */
 public final class TodayHandler {
@@ -91,20 +88,10 @@ public final class TodayHandler {
     public void saveAnswer(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
         var typed = Form.read(request);
-        var answer = Arrays.stream(RetorqueAnswer.Kind.values())
-                .filter(kind -> kind.name().equals(typed.get("answer")))
-                .findFirst()
-                .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood()));
+        var answer = Calls.answer(typed, desk);
         desk.getVisit(visitId);
         try {
-            desk.book()
-                    .retorques()
-                    .answer(
-                            typed.identity("id"),
-                            visitId,
-                            answer,
-                            Caller.current().tablet().map(TabletAtWork::person).orElse(""),
-                            desk.now());
+            desk.book().retorques().answer(typed.identity("id"), visitId, answer);
         } catch (BookException e) {
             throw new PageException(409, e.said());
         }

@@ -39,6 +39,8 @@ class RetorqueAnswersTest {
         assertThat(answer("CALLED", "a")).isEqualTo(303);
         assertThat(shop.get("/").body()).contains(">called ").contains(Links.retorqueAnswer(visitId));
         assertThat(answer("CALLED", "a")).as("sent twice").isEqualTo(303);
+        assertThat(answer("WILL_COME", "w")).isEqualTo(303);
+        assertThat(shop.get("/").body()).contains(">will come, said ");
     }
 
     /** Whoever does not want it is not called again; whoever comes all the same has it recorded. */

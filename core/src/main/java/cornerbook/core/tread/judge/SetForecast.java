@@ -2,6 +2,7 @@ package cornerbook.core.tread.judge;
 
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.SetSpan;
@@ -9,6 +10,8 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tread.CornerContrast;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,6 +73,14 @@ public record SetForecast(
                 .mapToDouble(groove -> groove.readings().getLast().depthMm())
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** The axles on which a groove was last measured below the limit, or is reckoned to be by now. */
+    Set<Axle> axlesBelow() {
+        return tyres.stream()
+                .filter(tyre -> tyre.grooves().stream().anyMatch(groove -> groove.depthMm() < limitMm))
+                .map(tyre -> tyre.corner().axle())
+                .collect(Collectors.toSet());
     }
 
     /** One tyre at the corner where it will run; grooves in the order of {@link Spot}, those never read left out. */

@@ -44,6 +44,16 @@ public final class TreadFindings {
                 .toList();
     }
 
+    /** How likely each axle of the set of a forecast of this case holds. */
+    public static AxlesHold axlesHold(Case given, TreadForecaster forecaster, SetForecast forecast) {
+        return forecaster.axlesHold(
+                given.spans().stream()
+                        .filter(span -> span.set().equals(forecast.set()))
+                        .findFirst()
+                        .orElseThrow(),
+                forecast);
+    }
+
     /**
      * The findings on each set that has to last.
      *

@@ -6,6 +6,7 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
@@ -207,20 +208,12 @@ public final class TreadForecaster {
     SetForecast forecast(SetSpan span, double limitMm, double legalLimitMm) {
         var set = span.set();
         var posterior = posterior(set);
-        var tags = set.wheels().stream().map(Wheel::tag).toList();
-        var corners = new ArrayList<Corner>();
-        var placements = new ArrayList<Placement>();
-        for (var corner : Corner.values()) {
-            var tag = span.wheelAt().get(corner);
-            if (tag != null && tags.contains(tag) && isKnown(set.wheels().get(tags.indexOf(tag)))) {
-                corners.add(corner);
-                placements.add(new Placement(tags.indexOf(tag), runs.run(today, tag), corner));
-            }
-        }
+        var placements = placements(span);
+        var corners = placements.stream().map(Placement::corner).toList();
         var outlook = posterior.outlook(placements);
         var distance = runs.next(set.season());
-        double days = ChronoUnit.DAYS.between(span.from(), span.until());
-        double holds = outlook.probabilityHolds(Math.max(0, days), distance, limitMm);
+        double days = days(span);
+        double holds = outlook.probabilityHolds(days, distance, limitMm);
         var horizon = outlook.horizonDays(distance, limitMm, Verdict.CONFIDENCE, MOST_DAYS);
         double aheadKm = Math.max(2000, distance.meanKm() * Math.max(days, 183) * 1.5);
         var tyres = new ArrayList<TyreForecast>();
@@ -250,6 +243,48 @@ public final class TreadForecaster {
                 List.of(
                         CornerContrast.of(posterior, Corner.LF, Corner.RF),
                         CornerContrast.of(posterior, Corner.LR, Corner.RR)));
+    }
+
+    /** The wheels of a set whose tread is known, each at its corner. */
+    private List<Placement> placements(SetSpan span) {
+        var set = span.set();
+        var tags = set.wheels().stream().map(Wheel::tag).toList();
+        var placements = new ArrayList<Placement>();
+        for (var corner : Corner.values()) {
+            var tag = span.wheelAt().get(corner);
+            if (tag != null && tags.contains(tag) && isKnown(set.wheels().get(tags.indexOf(tag)))) {
+                placements.add(new Placement(tags.indexOf(tag), runs.run(today, tag), corner));
+            }
+        }
+        return placements;
+    }
+
+    private static double days(SetSpan span) {
+        return Math.max(0, ChronoUnit.DAYS.between(span.from(), span.until()));
+    }
+
+    /**
+     * How likely the tyres of each axle hold over the span of a forecast, by the same model.
+     *
+     * @param forecast of the span
+     */
+    AxlesHold axlesHold(SetSpan span, SetForecast forecast) {
+        var below = forecast.axlesBelow();
+        return new AxlesHold(
+                below.contains(Axle.FRONT) ? 0 : holds(span, Axle.FRONT, forecast.limitMm()),
+                below.contains(Axle.REAR) ? 0 : holds(span, Axle.REAR, forecast.limitMm()),
+                below.isEmpty() ? forecast.probabilityHolds() : 0);
+    }
+
+    private double holds(SetSpan span, Axle axle, double limitMm) {
+        var placements = placements(span).stream()
+                .filter(placement -> placement.corner().axle() == axle)
+                .toList();
+        return placements.isEmpty()
+                ? 1
+                : posterior(span.set())
+                        .outlook(placements)
+                        .probabilityHolds(days(span), runs.next(span.set().season()), limitMm);
     }
 
     /** The day by which the set was on the car for so many days; between its seasons it is stored, if others go on then. */

@@ -1,0 +1,27 @@
+package cornerbook.app.desk;
+
+import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.app.book.visit.CallAnswer;
+import cornerbook.app.request.Caller;
+import cornerbook.app.request.PageException;
+import java.util.Arrays;
+
+/** What a person at the desk says came of calling a customer. */
+public final class Calls {
+    private Calls() {}
+
+    /**
+     * The answer of a form whose button was pressed now.
+     *
+     * @throws PageException when it has none
+     */
+    public static CallAnswer answer(Form typed, Desk desk) {
+        return new CallAnswer(
+                Arrays.stream(CallAnswer.Kind.values())
+                        .filter(kind -> kind.name().equals(typed.get("answer")))
+                        .findFirst()
+                        .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood())),
+                Caller.current().tablet().map(TabletAtWork::person).orElse(""),
+                desk.now());
+    }
+}

@@ -1,0 +1,50 @@
+package cornerbook.app.desk.order;
+
+import cornerbook.app.book.order.OrderList;
+import cornerbook.app.book.order.OrderRow;
+import cornerbook.words.Reader;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The order list as comma-separated values (RFC 4180): a line of names, then a line for each article that matters. */
+public final class OrderCsv {
+    private static final String LINE_END = "\r\n";
+
+    private OrderCsv() {}
+
+    /** Numbers have a decimal point, in any language: the comma parts the fields. */
+    public static String of(OrderList list, Reader reader) {
+        var labels = reader.labels("app/desk/order");
+        var names = Stream.of(
+                        "part", "article", "cars", "expected", "to-have", "on-order", "in-shop", "to-order")
+                .map(name -> labels.of("column-" + name))
+                .toList();
+        return Stream.concat(
+                        Stream.of(names), list.mattering().stream().map(row -> fields(row, reader)))
+                .map(OrderCsv::line)
+                .collect(Collectors.joining());
+    }
+
+    private static List<String> fields(OrderRow row, Reader reader) {
+        return List.of(
+                reader.say(row.article().part()),
+                reader.say(row.article().said()),
+                String.valueOf(row.count()),
+                String.format(Locale.ROOT, "%.1f", row.demand().mean()),
+                String.valueOf(row.toHave()),
+                String.valueOf(row.open()),
+                String.valueOf(row.there()),
+                String.valueOf(row.toOrder()));
+    }
+
+    private static String line(List<String> fields) {
+        return fields.stream().map(OrderCsv::field).collect(Collectors.joining(",")) + LINE_END;
+    }
+
+    /** RFC 4180, section 2, rules 5 to 7. */
+    private static String field(String text) {
+        return text.matches("(?s).*[\",\r\n].*") ? '"' + text.replace("\"", "\"\"") + '"' : text;
+    }
+}

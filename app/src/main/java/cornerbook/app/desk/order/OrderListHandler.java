@@ -1,0 +1,157 @@
+package cornerbook.app.desk.order;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import cornerbook.app.book.order.OrderLedger;
+import cornerbook.app.book.order.OrderList;
+import cornerbook.app.book.order.OrderRow;
+import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.desk.Calls;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.request.Caller;
+import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
+import cornerbook.core.order.Article;
+import cornerbook.core.order.Demand;
+import cornerbook.core.order.OrderPart;
+import io.helidon.http.HeaderNames;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.util.Arrays;
+import java.util.List;
+
+/** What to order, who is called about it, and what came in. */
+public final class OrderListHandler {
+    private final Desk desk;
+    private final Pages pages;
+
+    public OrderListHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var asked = asked(Form.ofQuery(request));
+        pages.send(response, 200, "desk/order/list", new OrderListPage(desk.today(), asked, list(asked)));
+    }
+
+    /** The same list as a file for a spreadsheet or a supplier. */
+    public void sendCsv(ServerRequest request, ServerResponse response) {
+        var csv = OrderCsv.of(list(asked(Form.ofQuery(request))), Told.reader());
+        response.header(HeaderNames.CONTENT_DISPOSITION, "attachment; filename=\"order.csv\"");
+        Pages.sendPacked(response, "text/csv; charset=utf-8; header=present", csv.getBytes(UTF_8));
+    }
+
+    public void showArticle(ServerRequest request, ServerResponse response) {
+        var typed = Form.ofQuery(request);
+        var asked = asked(typed);
+        var article = article(typed);
+        var row = list(asked)
+                .find(article)
+                .orElseGet(() -> new OrderRow(article, List.of(), List.of(), Demand.of(List.of()), 0));
+        pages.send(
+                response,
+                200,
+                "desk/order/article",
+                new ArticlePage(desk.today(), asked, row, desk.clock().getZone()));
+    }
+
+    /** So many were ordered. */
+    public void order(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        change(typed, response, () -> desk.book()
+                .orders()
+                .order(
+                        typed.identity("id"),
+                        article(typed),
+                        pieces(typed),
+                        typed.get("supplier"),
+                        person(),
+                        desk.now()));
+    }
+
+    /** Pieces of a line came in, or will not come. */
+    public void record(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        var event = typed.get("event").equals(OrderLedger.Event.CALLED_OFF.name())
+                ? OrderLedger.Event.CALLED_OFF
+                : OrderLedger.Event.CAME_IN;
+        change(typed, response, () -> desk.book()
+                .orders()
+                .record(typed.identity("id"), typed.get("line"), event, pieces(typed), person(), desk.now()));
+    }
+
+    /** Pieces that came in went to a car. */
+    public void give(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        change(typed, response, () -> desk.book()
+                .orders()
+                .give(
+                        typed.identity("id"),
+                        article(typed),
+                        typed.get("visit"),
+                        pieces(typed),
+                        person(),
+                        desk.now()));
+    }
+
+    /** Somebody says what came of calling a customer. */
+    public void answer(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        var answer = Calls.answer(typed, desk);
+        change(typed, response, () -> desk.book()
+                .orders()
+                .answer(
+                        typed.identity("id"),
+                        typed.get("visit"),
+                        article(typed).part(),
+                        answer));
+    }
+
+    /** Does what a form asks, and shows the article again. */
+    private void change(Form typed, ServerResponse response, Runnable work) {
+        var address = Links.article(article(typed)) + "&" + asked(typed).query();
+        try {
+            work.run();
+        } catch (BookException e) {
+            throw new PageException(409, e.said());
+        }
+        Pages.redirect(response, address);
+    }
+
+    private Asked asked(Form typed) {
+        return Asked.of(typed, desk.today());
+    }
+
+    private OrderList list(Asked asked) {
+        return OrderList.of(desk.book().orders(), desk.today(), asked.until(), asked.level());
+    }
+
+    private static Article article(Form typed) {
+        var part = Arrays.stream(OrderPart.values())
+                .filter(each -> each.name().equals(typed.get("part")))
+                .findFirst()
+                .orElseThrow(() -> new PageException(400, new OrderSaid.NoArticle()));
+        var kind = typed.get("kind");
+        try {
+            return new Article(part, kind.isEmpty() ? null : kind, typed.get("text"));
+        } catch (IllegalArgumentException e) {
+            throw new PageException(400, new OrderSaid.NoArticle());
+        }
+    }
+
+    private static int pieces(Form typed) {
+        if (!typed.get("pieces").matches("\\d{1,7}")) {
+            throw new PageException(422, new OrderSaid.NoQuantity());
+        }
+        return Integer.parseInt(typed.get("pieces"));
+    }
+
+    private static String person() {
+        return Caller.current().tablet().map(TabletAtWork::person).orElse("");
+    }
+}
