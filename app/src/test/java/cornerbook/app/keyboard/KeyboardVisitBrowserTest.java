@@ -8,8 +8,10 @@ import cornerbook.app.bay.BayRoom;
 import cornerbook.app.desk.Room;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +29,9 @@ import org.junit.jupiter.api.io.TempDir;
 class KeyboardVisitBrowserTest {
     /** More than any page has places: who presses Tab as often as this is trapped. */
     private static final int TRAPPED = 250;
+
+    /** From opening a page with readings until one that was typed is stored. */
+    private static final int MOST_TABS_TO_STORE = 12;
 
     /** What has the focus: where, and whether a person sees that. */
     private static final String FOCUSED = """
@@ -104,6 +109,38 @@ class KeyboardVisitBrowserTest {
         look("handed over");
         assertThat(page.locator("a[href$='handover.pdf']")).isVisible();
         tabToAddress("a[href$='handover.pdf']");
+    }
+
+    /** By the landmarks: to what is on the page, to a corner, to its first field, to what stores. */
+    @Test
+    void aReadingAtTheDeskIsStoredWithinTwelveTabs() {
+        var car = untouched();
+        var visit = car.visits().getLast().id();
+        shop.book().records().addCar(car);
+        page.navigate(shop.address("/visits/" + visit));
+        int tabs = tabToAddress(".skip[href='#main']");
+        press("Enter");
+        look("main");
+        tabs += tabToAddress(".jump a[href='#LF']");
+        press("Enter");
+        tabs += tabToAddress("#LF input[type=text]");
+        page.keyboard().type("5.1");
+        press("Shift+Tab");
+        tabs += 1 + tabToAddress("a[href='#store']");
+        press("Enter");
+        look("the button that stores");
+        press("Enter");
+        assertThat(page.locator("main")).containsText("1 reading is stored.");
+        assertThat(shop.readings(visit)).hasSize(1);
+        assertThat(tabs).isLessThanOrEqualTo(MOST_TABS_TO_STORE);
+    }
+
+    /** A car of today whose visit has nothing read yet. */
+    private static CarHistory untouched() {
+        var car = ServedShop.car("demo-08");
+        var visits = new ArrayList<>(car.visits());
+        visits.add(visits.removeLast().withReadings(List.of()).withLeftOn(Map.of()));
+        return new CarHistory(car.vehicle(), car.customer(), car.sets(), visits);
     }
 
     /** From the first page: plate, name, telephone, tyre size and which set is on; then the odometer. */
