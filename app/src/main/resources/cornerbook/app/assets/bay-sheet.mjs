@@ -28,6 +28,9 @@ export class SheetView {
   #pace = new TypingPace();
   #dictation = new Dictation(this);
 
+  /** Whether the last word was a key's: who goes by keys is shown what has the focus, other hands the step from its top. */
+  #byKeys = false;
+
   /**
    * What was read off wheels that are not recorded yet, by the place where it was typed: the page may be drawn anew before.
    *
@@ -41,6 +44,9 @@ export class SheetView {
     this.tray = new Tray(visit);
     visit.addEventListener("change", () => this.update());
     addEventListener("hashchange", () => this.show());
+    byId("steps").addEventListener("focusin", showFocused);
+    addEventListener("keydown", () => (this.#byKeys = true), true);
+    addEventListener("pointerdown", () => (this.#byKeys = false), true);
     people.addEventListener("change", () => this.update());
     catchStrayValues(
       this.#pace,
@@ -114,8 +120,8 @@ export class SheetView {
     byId("next").replaceChildren(this.tray.element, go(this.steps[at - 1], say("back"), "quiet"), this.#dictation.button, go(next, next ? say("next", { step: next.title }) : "", "main"));
     this.#walkByTool(step);
     this.update();
-    this.focus();
     scrollTo(0, 0);
+    this.focus();
   }
 
   /**
@@ -142,14 +148,23 @@ export class SheetView {
 
   /** The hands go on where something is missing. */
   focus() {
-    (this.#empty()[0] ?? this.#title).focus({ preventScroll: true });
+    (this.#empty()[0] ?? this.#title).focus({ preventScroll: !this.#byKeys });
   }
 
   update() {
     if (this.#drawnFor !== this.#drawing()) {
       const before = document.activeElement;
+      const at = scrollY;
       this.show();
       const again = document.getElementById(before?.id ?? "");
+      if (before instanceof HTMLButtonElement) {
+        // What was pressed stays under the finger, and the answer beside it before the eyes.
+        const pressed = sameButton(before);
+        if (pressed) {
+          pressed.focus({ preventScroll: true });
+          scrollTo(0, at);
+        }
+      }
       if (again instanceof HTMLInputElement && before instanceof HTMLInputElement && (again.value !== before.value || this.readOffWheels.has(before.id))) {
         // Somebody was typing there.
         again.value = before.value;
@@ -204,6 +219,7 @@ export class SheetView {
       now.ariaCurrent = "step";
       bar.scrollLeft = now.offsetLeft - 60;
     }
+    showFocused();
   }
 
   /**
@@ -424,6 +440,18 @@ export class SheetView {
     return button;
   }
 }
+
+/** Brings a step's link that has the focus into the bar whole: browsers leave half a link where it is, and others grow beside it. */
+function showFocused() {
+  byId("steps").querySelector(":focus")?.scrollIntoView({ block: "nearest", inline: "nearest" });
+}
+
+/**
+ * The button of the step that says what another said which is gone.
+ *
+ * @param {HTMLButtonElement} before
+ */
+const sameButton = (before) => [...byId("main").querySelectorAll("button")].find((button) => button.textContent === before.textContent);
 
 /**
  * What hurts here, or what is missing and where it is given.
