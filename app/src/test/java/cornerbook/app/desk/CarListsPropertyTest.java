@@ -250,14 +250,15 @@ class CarListsPropertyTest {
             handle.execute("drop index retorque_by_record");
             handle.execute("drop index retorque_by_superseder");
             handle.execute("create index retorque_by_superseder on retorque (superseded_by)");
-            handle.execute("delete from flyway_schema_history where version = '44'");
+            handle.execute("drop table car_share");
+            handle.execute("delete from flyway_schema_history where version in ('44', '48')");
         }
         assertThat(Flyway.configure()
                         .configuration(Migrations.of(source, "sqlite").getConfiguration())
                         .load()
                         .info()
                         .pending())
-                .hasSize(1);
+                .hasSize(2);
     }
 
     private static void waitUntilNoneIsOld(Book book) throws InterruptedException {
