@@ -2,7 +2,7 @@ package cornerbook.app.desk;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.store.BookException;
-import cornerbook.app.judge.JudgeCode;
+import cornerbook.app.limits.JudgeCode;
 import cornerbook.app.log.Faults;
 import cornerbook.core.assess.Assessor;
 import java.time.Clock;

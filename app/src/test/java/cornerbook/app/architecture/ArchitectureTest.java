@@ -196,7 +196,11 @@ class ArchitectureTest {
                     "desk.tools.ToolsPage",
                     "exchange.ToolForm"),
             "what the book learns of all cars",
-            List.of("book.knowledge.KnowledgeLedger", "cli.Learn"),
+            List.of(
+                    "book.knowledge.CarShares",
+                    "book.knowledge.KnowledgeLedger",
+                    "book.knowledge.ShareBytes",
+                    "cli.Learn"),
             "what the book knows of those who read",
             List.of("cli.Reread", "desk.shop.RereadHandler", "desk.shop.RereadPage"),
             "the answers that an assessment hands out beside its findings",

@@ -38,30 +38,113 @@ final class PostgresqlCluster {
     }
 
     static PostgresqlCluster start(Path programs) throws IOException, InterruptedException {
-        var folder =
-                Path.of(run("mktemp", "-d", "/tmp/cornerbook-postgresql.XXXXXX").strip());
-        int port;
-        try (var free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            port = free.getLocalPort();
-        }
-        var cluster = new PostgresqlCluster(programs, folder, port);
+        var cluster = make(programs);
+        cluster.launch();
+        return cluster;
+    }
+
+    /** One that keeps all that is written in an archive as well, by which it is brought back to any moment. */
+    static PostgresqlCluster startArchiving(Path programs) throws IOException, InterruptedException {
+        var cluster = make(programs);
+        run("mkdir", cluster.archive());
+        cluster.set("archive_mode = on");
+        cluster.set("archive_command = 'cp %%p %s/%%f'".formatted(cluster.archive()));
+        cluster.launch();
+        return cluster;
+    }
+
+    private static PostgresqlCluster make(Path programs) throws IOException, InterruptedException {
+        var cluster = new PostgresqlCluster(programs, folder(), freePort());
         run(cluster.program("initdb"), "-D", cluster.data(), "-U", "shop", "-A", "trust", "-E", "UTF8", "--locale=C");
+        return cluster;
+    }
+
+    private static Path folder() throws IOException, InterruptedException {
+        return Path.of(run("mktemp", "-d", "/tmp/cornerbook-postgresql.XXXXXX").strip());
+    }
+
+    private static int freePort() throws IOException {
+        try (var free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            return free.getLocalPort();
+        }
+    }
+
+    private void launch() throws IOException, InterruptedException {
         run(
-                cluster.program("pg_ctl"),
+                program("pg_ctl"),
                 "-D",
-                cluster.data(),
+                data(),
                 "-l",
                 folder.resolve("log").toString(),
                 "-o",
                 "-p %d -k %s -c listen_addresses=127.0.0.1 -c fsync=off".formatted(port, folder),
                 "-w",
                 "start");
-        return cluster;
+    }
+
+    /** A copy of this one as it is now, which does not run; with options of {@code pg_basebackup}. */
+    PostgresqlCluster baseBackup(String... options) throws IOException, InterruptedException {
+        var copy = new PostgresqlCluster(programs, folder(), freePort());
+        var command = new ArrayList<>(List.of(
+                program("pg_basebackup"),
+                "-h",
+                "127.0.0.1",
+                "-p",
+                String.valueOf(port),
+                "-U",
+                "shop",
+                "-D",
+                copy.data(),
+                "-c",
+                "fast"));
+        command.addAll(List.of(options));
+        run(command.toArray(String[]::new));
+        return copy;
+    }
+
+    /** Starts this base backup with what was archived after it, up to a moment. */
+    void restore(PostgresqlCluster from, String moment) throws IOException, InterruptedException {
+        set("restore_command = 'cp %s/%%f %%p'".formatted(from.archive()));
+        set("recovery_target_time = '%s'".formatted(moment));
+        set("recovery_target_action = promote");
+        run("touch", data() + "/recovery.signal");
+        launch();
+    }
+
+    /** Starts one that follows this one; from then on nothing is acknowledged that the follower has not got. */
+    PostgresqlCluster follow() throws IOException, InterruptedException {
+        var follower = baseBackup("-R", "-X", "stream");
+        follower.launch();
+        psql("alter system set synchronous_standby_names = '*'");
+        run(program("pg_ctl"), "-D", data(), "reload");
+        return follower;
+    }
+
+    /** Makes a follower the one that is written to. */
+    void promote() throws IOException, InterruptedException {
+        run(program("pg_ctl"), "-D", data(), "-w", "promote");
+    }
+
+    /** As if its machine lost power: nothing is finished first. */
+    void kill() throws IOException, InterruptedException {
+        run(program("pg_ctl"), "-D", data(), "-m", "immediate", "-w", "stop");
+    }
+
+    private String archive() {
+        return folder.resolve("archive").toString();
+    }
+
+    private void set(String setting) throws IOException, InterruptedException {
+        run("sed", "-i", "$ a\\" + setting, data() + "/postgresql.conf");
     }
 
     /** Makes an empty database; gives its address. */
     String database(String name) throws IOException, InterruptedException {
         run(program("createdb"), "-h", "127.0.0.1", "-p", String.valueOf(port), "-U", "shop", name);
+        return address(name);
+    }
+
+    String address(String name) {
         return "jdbc:postgresql://127.0.0.1:%d/%s?user=shop".formatted(port, name);
     }
 
@@ -79,24 +162,31 @@ final class PostgresqlCluster {
         return port;
     }
 
-    /** Runs a statement as the one who may do everything. */
-    void psql(String statement) throws IOException, InterruptedException {
-        run(
-                program("psql"),
-                "-h",
-                "127.0.0.1",
-                "-p",
-                String.valueOf(port),
-                "-U",
-                "shop",
-                "-d",
-                "postgres",
-                "-c",
-                statement);
+    /** Runs a statement as the one who may do everything; gives what it answers, without titles. */
+    String psql(String statement) throws IOException, InterruptedException {
+        return run(
+                        program("psql"),
+                        "-h",
+                        "127.0.0.1",
+                        "-p",
+                        String.valueOf(port),
+                        "-U",
+                        "shop",
+                        "-d",
+                        "postgres",
+                        "-At",
+                        "-c",
+                        statement)
+                .strip();
     }
 
     void stop() throws IOException, InterruptedException {
-        run(program("pg_ctl"), "-D", data(), "-m", "immediate", "-w", "stop");
+        kill();
+        remove();
+    }
+
+    /** Of one that does not run. */
+    void remove() throws IOException, InterruptedException {
         run("rm", "-rf", folder.toString());
     }
 

@@ -3,14 +3,11 @@ package cornerbook.core.assess;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.PadHistory;
 import cornerbook.core.brake.seizing.SeizingHazard;
-import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Knowledge;
-import cornerbook.core.finding.RunHistory;
 import cornerbook.core.season.DistancePrior;
 import cornerbook.core.tread.WearHistory;
-import cornerbook.core.tread.judge.TreadForecaster;
 import cornerbook.core.tread.learn.BookOfWear;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -30,29 +27,27 @@ public final class Learner {
      * @param today the day to note
      */
     public static Knowledge learn(Iterable<CarHistory> cars, LocalDate today) {
+        var shares = new ArrayList<CarShare>();
+        cars.forEach(car -> shares.add(CarShare.of(car)));
+        return sum(shares, today);
+    }
+
+    /**
+     * Learns from what was taken from cars before.
+     *
+     * @param today the day to note
+     */
+    public static Knowledge sum(Iterable<CarShare> shares, LocalDate today) {
         var wear = new ArrayList<WearHistory>();
         var seasons = new EnumMap<SeasonKind, List<List<Double>>>(SeasonKind.class);
         var pads = new ArrayList<List<PadHistory>>();
-        for (var car : cars) {
-            // What wears a car whose driven axle nobody has told says nothing of another's.
-            if (car.visits().isEmpty() || car.vehicle().drive() == null) {
-                continue;
+        for (var share : shares) {
+            wear.addAll(share.wear());
+            if (!share.pads().isEmpty()) {
+                pads.add(share.pads());
             }
-            var runs = new RunHistory(car, car.visits(), Knowledge.NONE);
-            var forecaster = new TreadForecaster(car, car.visits(), car.visits().getLast(), runs, Knowledge.NONE);
-            for (var set : car.sets()) {
-                wear.add(forecaster.wearHistory(set));
-            }
-            var ofCar = SeizingCurve.histories(
-                    car.vehicle(),
-                    car.visits(),
-                    runs.next(SeasonKind.ALL_SEASON).meanKm());
-            if (!ofCar.isEmpty()) {
-                pads.add(ofCar);
-            }
-            for (var season : SeasonKind.values()) {
-                seasons.computeIfAbsent(season, key -> new ArrayList<>()).add(runs.seasonsOfKind(season));
-            }
+            share.kmPerDay().forEach((season, averages) -> seasons.computeIfAbsent(season, key -> new ArrayList<>())
+                    .add(averages));
         }
         var distances = new EnumMap<SeasonKind, DistancePrior>(SeasonKind.class);
         seasons.forEach((season, ofCars) -> {

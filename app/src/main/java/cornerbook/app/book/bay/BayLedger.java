@@ -23,7 +23,6 @@ import cornerbook.words.Reader;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -90,11 +89,6 @@ public final class BayLedger {
                 .findVisit(visitId)
                 .map(visit -> new VisitInBay(
                         visit, notes(handle, visitId), new CarLedger(within(handle)).placardsKpa(visitId))));
-    }
-
-    /** Who took each reading that was taken at a tablet, by its identity. */
-    public Map<String, String> personsOfReadings() {
-        return store.read(handle -> new BayRows(handle).persons());
     }
 
     private static BayNotes notes(Handle handle, String visitId) {

@@ -36,12 +36,10 @@ public final class BayRows {
                 .set("reason", tick.reason())
                 .insertOnce(handle);
         if (added) {
-            tick.seen().stream()
-                    .distinct()
-                    .forEach(seenId -> new TableRow("work_tick_seen")
-                            .set("tick_id", tick.id())
-                            .set("seen_id", seenId)
-                            .insert(handle));
+            tick.seen().stream().distinct().forEach(seenId -> new TableRow("work_tick_seen")
+                    .set("tick_id", tick.id())
+                    .set("seen_id", seenId)
+                    .insert(handle));
         }
         return added;
     }
@@ -108,14 +106,12 @@ public final class BayRows {
                 .set("acknowledged_by", departure.acknowledgedBy())
                 .insertOnce(handle);
         if (added) {
-            departure
-                    .reasons()
-                    .forEach(reason -> new TableRow("departure_reason")
-                            .set("departure_id", departure.id())
-                            .set("caution", reason.caution())
-                            .set("sentence", reason.sentence())
-                            .set("reason", reason.reason())
-                            .insert(handle));
+            departure.reasons().forEach(reason -> new TableRow("departure_reason")
+                    .set("departure_id", departure.id())
+                    .set("caution", reason.caution())
+                    .set("sentence", reason.sentence())
+                    .set("reason", reason.reason())
+                    .insert(handle));
         }
         return added;
     }
@@ -157,8 +153,11 @@ public final class BayRows {
                 .list();
     }
 
-    public Map<String, String> persons() {
-        return handle.select("select reading_id, person from reading_author")
+    /** Who took the readings of a car at a tablet, by the reading's id. */
+    public Map<String, String> personsOfCar(String vehicleId) {
+        return handle.select(
+                        "select reading_id, person from reading_author join reading on reading.id = reading_id join visit on visit.id = visit_id where vehicle_id = ?",
+                        vehicleId)
                 .map((row, context) -> Map.entry(row.getString("reading_id"), row.getString("person")))
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }

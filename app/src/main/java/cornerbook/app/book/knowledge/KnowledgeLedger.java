@@ -2,8 +2,6 @@ package cornerbook.app.book.knowledge;
 
 import static cornerbook.app.book.store.Transactions.within;
 
-import cornerbook.app.book.bay.BayLedger;
-import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
@@ -11,12 +9,10 @@ import cornerbook.app.book.verdict.JudgedBy;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.WeibullFit;
-import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.reread.ReadTwice;
-import cornerbook.core.reread.judge.UnchangedGrooves;
 import cornerbook.core.season.DistancePrior;
 import cornerbook.core.tread.LearnedWear;
 import cornerbook.core.tread.WearKnowledge;
@@ -29,7 +25,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -53,7 +48,11 @@ public final class KnowledgeLedger {
 
     /** Learns from the cars and keeps it, in place of what was learned before. */
     public Knowledge learn(LocalDate today) {
-        var knowledge = Learner.learn(() -> informing(LEARNED_OF_A_KIND).iterator(), today);
+        var knowledge = Learner.sum(
+                () -> new CarShares(store)
+                        .learning(informing(LEARNED_OF_A_KIND))
+                        .iterator(),
+                today);
         return store.write(handle -> {
             if (differs(knowledge, read(handle))) {
                 JudgedBy.countChange(handle);
@@ -78,19 +77,13 @@ public final class KnowledgeLedger {
                 || !Objects.equals(now.seizing(), before.seizing());
     }
 
-    /** One car after the other, as they are asked for: however many there are, few are in memory. */
-    private Stream<CarHistory> informing(int mostOfAKind) {
-        var cars = new CarLedger(store);
-        return store.read(handle -> InformingCars.choose(handle, mostOfAKind)).stream()
-                .flatMap(id -> cars.find(id).stream());
+    private List<String> informing(int mostOfAKind) {
+        return store.read(handle -> InformingCars.choose(handle, mostOfAKind));
     }
 
     /** Grooves of the cars that were read twice with no distance between, with who read them. */
     public List<ReadTwice> readTwice() {
-        var persons = new BayLedger(store).personsOfReadings();
-        return informing(REREAD_OF_A_KIND)
-                .flatMap(car -> UnchangedGrooves.of(car, persons).stream())
-                .toList();
+        return new CarShares(store).readTwice(informing(REREAD_OF_A_KIND)).toList();
     }
 
     private static Knowledge read(Handle handle) {

@@ -21,9 +21,9 @@ import org.jspecify.annotations.Nullable;
  * @param own the pointer of a row to another one of the same table; null when there is none
  */
 record Table(String name, List<String> columns, @Nullable Pointer own) {
-    /** Made anew in each place: the list of migrations, and what lists and the search take from the cars. */
+    /** Made anew in each place: the list of migrations, and what lists, orders, the search and learning take from the cars. */
     private static final Set<String> MADE_ANEW =
-            Set.of("flyway_schema_history", "judged_by", "car_verdict", "car_need", "car_words");
+            Set.of("flyway_schema_history", "judged_by", "car_verdict", "car_need", "car_words", "car_share");
 
     /**
      * A foreign key.
@@ -123,7 +123,8 @@ record Table(String name, List<String> columns, @Nullable Pointer own) {
                   union all
                   select row_of.%1$s, turn.place + 1 from %2$s row_of join turn on row_of.%3$s = turn.id)
                 select %4$s from turn join %2$s row_of on row_of.%1$s = turn.id order by turn.place
-                """.formatted(own.key(), name, own.column(), listed("row_of."));
+                """
+                .formatted(own.key(), name, own.column(), listed("row_of."));
     }
 
     /** Its rows as they come. */

@@ -1,4 +1,4 @@
-package cornerbook.app.judge;
+package cornerbook.app.limits;
 
 import cornerbook.core.assess.Assessor;
 import java.io.IOException;
@@ -14,6 +14,9 @@ import java.util.List;
 
 /** Tells one program that judges from another, so that what an older one judged is not taken for what this one would. */
 public final class JudgeCode {
+    /** So many tell all programs apart that there will be. */
+    private static final int SHOWN_BYTES = 16;
+
     private JudgeCode() {}
 
     /** The judges' code is read once: it does not change while it runs. */
@@ -26,7 +29,16 @@ public final class JudgeCode {
         var digest = sha256();
         digest.update(Once.CODE);
         digest.update(assessor.limits().toString().getBytes(StandardCharsets.UTF_8));
-        return HexFormat.of().formatHex(digest.digest(), 0, 16);
+        return text(digest.digest());
+    }
+
+    /** A digest of the code of the judges alone, and of all that they know. */
+    public static String digest() {
+        return text(Once.CODE);
+    }
+
+    private static String text(byte[] digest) {
+        return HexFormat.of().formatHex(digest, 0, SHOWN_BYTES);
     }
 
     private static byte[] code() {
