@@ -205,7 +205,7 @@ public record PlannedSet(SetPlan planned) {
         return planned.replacements().stream()
                 .map(option -> new Purchase(
                         option,
-                        label("purchase", "purchase", option.kind()),
+                        label("purchase", "purchase", option.kind(), "tag", tag(option)),
                         option.season() == 0
                                 ? null
                                 : starts.get(option.season() - 1).from(),
@@ -233,9 +233,16 @@ public record PlannedSet(SetPlan planned) {
                                 seasons,
                                 "purchase",
                                 purchase.option().kind(),
+                                "tag",
+                                tag(purchase.option()),
                                 "day",
                                 purchase.when()))
                 .orElseGet(() -> label("none-lasts", "n", seasons));
+    }
+
+    /** The one wheel that gets a new tyre; empty where it is not one. */
+    private static String tag(Replacement option) {
+        return option.kind() == Replacement.Kind.ONE_TYRE ? option.tags().getFirst() : "";
     }
 
     private static String ends(Replacement option) {
