@@ -169,20 +169,23 @@ public final class WheelTags {
 
     private Tag tag(SetPlan set, WheelState state, boolean stored) {
         var wheel = history.findWheel(state.tag()).orElseThrow();
-        var last = state.lastCorner();
+        boolean lay = isSpare(set, state);
+        var last = lay ? null : state.lastCorner();
         var place = set.set().storePlace();
         var planned = corners(set, state.tag());
         var corners = new ArrayList<Row>();
-        corners.add(new Row(labels.of("came-off"), last == null ? labels.of("never-ran") : reader.say(last)));
-        var on = cornerOf(visit.leftOn(), state.tag()).orElse(planned.getFirst());
+        corners.add(new Row(
+                labels.of("came-off"), last == null ? labels.of(lay ? "as-spare" : "never-ran") : reader.say(last)));
+        var left = cornerOf(visit.leftOn(), state.tag());
+        var on = visit.leftOn().size() == Corner.values().length && !stored ? left : left.or(planned::getFirst);
         if (!stored) {
-            corners.add(new Row(labels.of("goes-to-now"), reader.say(on)));
+            corners.add(new Row(labels.of("goes-to-now"), corner(on)));
         }
         // Of a wheel that went on elsewhere the plan says nothing more.
-        if (stored || on == planned.getFirst()) {
+        if (stored || on.equals(planned.getFirst())) {
             var next = planned.stream().skip(stored ? 0 : 1).findFirst();
             corners.add(new Row(
-                    labels.of("next-season"), next.map(reader::say).orElseGet(() -> labels.of("set-is-spent"))));
+                    labels.of("next-season"), next.map(this::corner).orElseGet(() -> labels.of("set-is-spent"))));
         }
         return new Tag(
                 SheetTemplates.described(QrCode.svg(state.tag(), labels.of("code-of-tag", "tag", state.tag()))),
@@ -198,13 +201,20 @@ public final class WheelTags {
                         new Row(labels.of("date"), day())));
     }
 
-    /** The wheel's corner in each season that begins. */
-    private static List<Corner> corners(SetPlan set, String tag) {
-        var corners = new ArrayList<Corner>();
-        for (var season : set.plan().seasons()) {
-            corners.add(cornerOf(season.wheelAt(), tag).orElseThrow());
-        }
-        return corners;
+    /** Whether it lay as the spare before the seasons planned: the fifth wheel. */
+    private static boolean isSpare(SetPlan set, WheelState state) {
+        return set.request().wheels().indexOf(state) == Corner.values().length;
+    }
+
+    private String corner(Optional<Corner> corner) {
+        return corner.map(reader::say).orElseGet(() -> labels.of("as-spare"));
+    }
+
+    /** The wheel's corner in each season that begins; empty where it is the spare. */
+    private static List<Optional<Corner>> corners(SetPlan set, String tag) {
+        return set.plan().seasons().stream()
+                .map(season -> cornerOf(season.wheelAt(), tag))
+                .toList();
     }
 
     private static Optional<Corner> cornerOf(Map<Corner, String> wheelAt, String tag) {

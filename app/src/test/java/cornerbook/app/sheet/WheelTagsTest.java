@@ -12,13 +12,18 @@ import cornerbook.app.sheet.WheelTags.Paper;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.wheelplan.WheelState;
 import cornerbook.core.wheelplan.judge.SetPlan;
 import cornerbook.words.Reader;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -117,6 +122,76 @@ class WheelTagsTest {
     void setThatWaitsIsPlannedFromTheDayItGoesOnAgain() {
         assertThat(stored.orElseThrow().seasons().from()).isEqualTo(LocalDate.of(2027, 4, 15));
         assertThat(goingOn.orElseThrow().seasons().from()).isEqualTo(visit.date());
+    }
+
+    /** It is planned with the four, and stays the spare here, as moving may gain nothing; its tag says where it lies. */
+    @Test
+    void aFullSizeSpareIsPlannedAndHasItsTag() throws Exception {
+        var five = withSpare(new Tyre("Invented Winter", "", 102, "T", null, false, null, 8.0));
+        var plan = assessor.plan(five, visit.id()).orElseThrow();
+        assertThat(plan.request().wheels().getLast().tag()).isEqualTo("spare 5");
+        assertThat(plan.plan().gains().getFirst().gainKm())
+                .isGreaterThan(goingOn.orElseThrow().plan().gains().getFirst().gainKm());
+        assertThat(plan.plan().wheelAt()).doesNotContainValue("spare 5");
+        var open = visit.withLeftOn(Map.of());
+        try (var tags = Loader.loadPDF(
+                WheelTags.render(five, open, Optional.of(plan), Optional.empty(), Paper.ROLL, Reader.DEFAULT))) {
+            assertThat(tags.getNumberOfPages()).isEqualTo(5);
+            assertThat(text(tags, 4))
+                    .contains("spare 5", "Came off spare", "Goes to now spare", "Next season spare");
+        }
+    }
+
+    /** Nobody knows the depth of a used tyre that was never read, and a temporary spare stays one: four are planned. */
+    @Test
+    void aSpareThatIsNotKnownOrTemporaryTakesNoPart() {
+        for (var tyre : List.of(
+                new Tyre(null, "225/55R18", 102, "T", null, false, null, null),
+                new Tyre(null, "T125/80D16", 97, "M", null, false, null, 3.0))) {
+            var plan = assessor.plan(withSpare(tyre), visit.id()).orElseThrow();
+            assertThat(plan.request().wheels()).hasSize(4);
+        }
+    }
+
+    /** The car with a fifth wheel in the set that goes on, and no tyre of it directional. */
+    private CarHistory withSpare(Tyre spare) {
+        var sets = new ArrayList<WheelSet>();
+        for (var set : car.sets()) {
+            var wheels = new ArrayList<Wheel>();
+            for (var wheel : set.wheels()) {
+                var tyre = wheel.tyre();
+                wheels.add(new Wheel(
+                        wheel.tag(),
+                        new Tyre(
+                                tyre.model(),
+                                tyre.size(),
+                                tyre.loadIndex(),
+                                tyre.speedSymbol(),
+                                tyre.tin(),
+                                false,
+                                tyre.asymmetric(),
+                                tyre.newDepthMm()),
+                        wheel.sensorId(),
+                        wheel.details()));
+            }
+            if (set.id().equals(goingOn.orElseThrow().set().id())) {
+                var size = wheels.getFirst().tyre().size();
+                wheels.add(new Wheel(
+                        "spare 5",
+                        new Tyre(
+                                spare.model(),
+                                spare.size().startsWith("T") ? spare.size() : size,
+                                spare.loadIndex(),
+                                spare.speedSymbol(),
+                                null,
+                                false,
+                                null,
+                                spare.newDepthMm()),
+                        null));
+            }
+            sets.add(new WheelSet(set.id(), set.season(), set.storePlace(), wheels));
+        }
+        return new CarHistory(car.vehicle(), car.customer(), sets, car.visits());
     }
 
     private static Corner at(SetPlan set, WheelState wheel, int season) {

@@ -10,11 +10,11 @@ import java.util.Objects;
  * What a plan is asked for: one wheel set over its own coming seasons. Another set of the same car wears only in its own
  * seasons and is planned on its own.
  *
- * @param wheels the four wheels
+ * @param wheels the four wheels, or five of which the last lies as the spare now: it wears at no corner until it changes places
  * @param ratesMmPer1000Km wear rate by groove at each corner, grooves in the order of {@link WheelState#depthsMm}
  * @param sizeAt tyre size that each axle takes; an axle that is not named takes any
  * @param limitMm depth that ends a groove's life
- * @param seasonsThousandKm distance of each season, 1 to 10 of them, thousand km
+ * @param seasonsThousandKm distance of each season, 1 to 10 of them, 1 to 8 with five wheels; thousand km
  */
 public record PlanRequest(
         List<WheelState> wheels,
@@ -25,17 +25,22 @@ public record PlanRequest(
         PlanRules rules) {
     /** Most seasons that are planned ahead. */
     public static final int MOST_SEASONS = 10;
+    /** The same with five wheels. */
+    public static final int MOST_SEASONS_OF_FIVE = 8;
+
+    private static final int CORNERS = Corner.values().length;
 
     public PlanRequest {
         wheels = List.copyOf(wheels);
         ratesMmPer1000Km = Map.copyOf(ratesMmPer1000Km);
         sizeAt = Map.copyOf(sizeAt);
         seasonsThousandKm = List.copyOf(seasonsThousandKm);
-        if (wheels.size() != Corner.values().length) {
-            throw new IllegalArgumentException(wheels.size() + " wheels, expected 4");
+        if (wheels.size() != CORNERS && wheels.size() != CORNERS + 1) {
+            throw new IllegalArgumentException(wheels.size() + " wheels, expected 4 or 5");
         }
-        if (seasonsThousandKm.isEmpty() || seasonsThousandKm.size() > MOST_SEASONS) {
-            throw new IllegalArgumentException(seasonsThousandKm.size() + " seasons, expected 1 to " + MOST_SEASONS);
+        int mostSeasons = wheels.size() == CORNERS ? MOST_SEASONS : MOST_SEASONS_OF_FIVE;
+        if (seasonsThousandKm.isEmpty() || seasonsThousandKm.size() > mostSeasons) {
+            throw new IllegalArgumentException(seasonsThousandKm.size() + " seasons, expected 1 to " + mostSeasons);
         }
         for (double season : seasonsThousandKm) {
             positive("distance of a season", season, "thousand km");

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param kind which tyres are new
  * @param season the season, from 1, at whose start they are fitted; 0 for none
+ * @param tags the wheels that get them, in order; empty for none
  * @param distanceKm from now until a groove reaches its limit, or to the end of the last season that the rules can be kept for
  * @param horizonKm the part of it within the seasons asked for
  * @param lasts whether that is all of them
@@ -16,6 +17,7 @@ import java.util.List;
 public record Replacement(
         Kind kind,
         int season,
+        List<String> tags,
         double distanceKm,
         double horizonKm,
         boolean lasts,
@@ -24,6 +26,8 @@ public record Replacement(
     /** Which tyres are new. */
     public enum Kind {
         NONE(0),
+        /** That of any wheel, whichever makes the set run longest. */
+        ONE_TYRE(1),
         FRONT_PAIR(2),
         REAR_PAIR(2),
         ALL_FOUR(4);
@@ -41,6 +45,7 @@ public record Replacement(
     }
 
     public Replacement {
+        tags = List.copyOf(tags);
         binding = List.copyOf(binding);
     }
 }

@@ -6,7 +6,7 @@ import java.util.Map;
 /**
  * One season of a plan.
  *
- * @param wheelAt wheel tag at each corner
+ * @param wheelAt wheel tag at each corner; a fifth wheel that stands at none is the spare
  * @param moves wheels that change their corner at its start
  * @param startKm distance from now at which it starts
  */

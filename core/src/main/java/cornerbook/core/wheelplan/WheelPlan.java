@@ -9,7 +9,7 @@ import java.util.Map;
  * Where each wheel of a set goes in the season now and in the seasons to come; its parts are the fields of the plan in the JSON
  * of an assessment.
  *
- * @param wheelAt wheel tag at each corner for the season now
+ * @param wheelAt wheel tag at each corner for the season now; a fifth wheel that stands at none is the spare
  * @param seasons the seasons that begin before a groove reaches its limit, the season now first
  * @param distanceKm until the first groove reaches its limit, this way; beyond the last season the wheels stay
  * @param distanceUnmovedKm the same when each wheel stays where it ran

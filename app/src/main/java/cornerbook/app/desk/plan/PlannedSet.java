@@ -31,22 +31,38 @@ public record PlannedSet(SetPlan planned) {
     /**
      * One wheel in one season.
      *
-     * @param from null for a wheel that never ran
+     * @param from null for a wheel that never ran, and for the spare
+     * @param wasSpare whether it lay as the spare before
      */
-    public record Move(String tag, @Nullable Corner from, Corner to, double lowestMm) {
+    public record Move(String tag, @Nullable Corner from, boolean wasSpare, Corner to, double lowestMm) {
         public boolean moves() {
-            return from != null && from != to;
+            return wasSpare || (from != null && from != to);
         }
 
         public String words() {
+            if (wasSpare) {
+                return label("from-spare");
+            }
             return from == null
                     ? label("new-to-the-car")
                     : moves() ? label("from-corner", "corner", from) : label("stays");
         }
     }
 
-    /** One season: when it starts, how far the set has run by then, which wheels move. */
-    public record Season(LocalDate from, double startKm, List<Move> moves) {
+    /**
+     * The wheel that lies as the spare.
+     *
+     * @param from where it ran before; null when it lay as the spare already, or never ran
+     */
+    public record Spare(String tag, @Nullable Corner from, double lowestMm) {}
+
+    /**
+     * One season: when it starts, how far the set has run by then, which wheels move.
+     *
+     * @param spare null of a set of four wheels
+     */
+    public record Season(
+            LocalDate from, double startKm, List<Move> moves, @Nullable Spare spare) {
         public Season {
             moves = List.copyOf(moves);
         }
@@ -64,20 +80,29 @@ public record PlannedSet(SetPlan planned) {
     public List<Season> seasons() {
         var days = planned.seasons().first(planned.plan().seasons().size());
         var stands = new HashMap<String, Corner>();
-        planned.request().wheels().forEach(wheel -> {
+        var wheels = planned.request().wheels();
+        wheels.stream().limit(Corner.values().length).forEach(wheel -> {
             if (wheel.lastCorner() != null) {
                 stands.put(wheel.tag(), wheel.lastCorner());
             }
         });
+        @Nullable String lies = wheels.size() > Corner.values().length ? wheels.getLast().tag() : null;
         var seasons = new ArrayList<Season>();
         for (int s = 0; s < days.size(); s++) {
             var plan = planned.plan().seasons().get(s);
             var moves = new ArrayList<Move>();
             for (var corner : Corner.values()) {
                 var tag = String.valueOf(plan.wheelAt().get(corner));
-                moves.add(new Move(tag, stands.put(tag, corner), corner, lowestMm(tag)));
+                moves.add(new Move(tag, stands.put(tag, corner), tag.equals(lies), corner, lowestMm(tag)));
             }
-            seasons.add(new Season(days.get(s).from(), plan.startKm(), moves));
+            var spare = wheels.stream()
+                    .map(WheelState::tag)
+                    .filter(tag -> !plan.wheelAt().containsValue(tag))
+                    .findFirst()
+                    .map(tag -> new Spare(tag, stands.remove(tag), lowestMm(tag)))
+                    .orElse(null);
+            lies = spare == null ? null : spare.tag();
+            seasons.add(new Season(days.get(s).from(), plan.startKm(), moves, spare));
         }
         return seasons;
     }
@@ -205,7 +230,7 @@ public record PlannedSet(SetPlan planned) {
         return planned.replacements().stream()
                 .map(option -> new Purchase(
                         option,
-                        label("purchase", "purchase", option.kind()),
+                        label("purchase", "purchase", option.kind(), "tag", tag(option)),
                         option.season() == 0
                                 ? null
                                 : starts.get(option.season() - 1).from(),
@@ -233,9 +258,16 @@ public record PlannedSet(SetPlan planned) {
                                 seasons,
                                 "purchase",
                                 purchase.option().kind(),
+                                "tag",
+                                tag(purchase.option()),
                                 "day",
                                 purchase.when()))
                 .orElseGet(() -> label("none-lasts", "n", seasons));
+    }
+
+    /** The one wheel that gets a new tyre; empty where it is not one. */
+    private static String tag(Replacement option) {
+        return option.kind() == Replacement.Kind.ONE_TYRE ? option.tags().getFirst() : "";
     }
 
     private static String ends(Replacement option) {

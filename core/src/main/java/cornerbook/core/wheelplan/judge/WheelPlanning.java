@@ -29,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -38,6 +39,7 @@ public final class WheelPlanning {
     private static final double RATE_STEPS = 1e6;
 
     private static final int SEASONS = 4;
+    private static final int CORNERS = Corner.values().length;
     /** Enough for the ends of a 90 % interval to a few percent of its width. */
     private static final int SCENARIOS = 200;
 
@@ -60,7 +62,7 @@ public final class WheelPlanning {
     }
 
     /**
-     * The plan of a set; empty when it has not four wheels, wheels for another season stand among them, its tread was never
+     * The plan of a set, with the full-size spare that belongs to it where its depth is known; empty when it has not four wheels, wheels for another season stand among them, its tread was never
      * measured, or sides and sizes leave no assignment. Rules on depth that no assignment keeps are left out, and the plan says so.
      *
      * @param from the day that it goes on
@@ -70,7 +72,7 @@ public final class WheelPlanning {
         if (set.wheels().stream().anyMatch(wheel -> isForAnotherSeason(wheel, set))) {
             return Optional.empty();
         }
-        return find(set, from).flatMap(needs -> {
+        return find(withSpare(set), from).flatMap(needs -> {
             var rules = needs.request.rules();
             for (var rule : without) {
                 rules = rules.without(rule);
@@ -79,6 +81,44 @@ public final class WheelPlanning {
             return RulesLeftOut.of(asked, needs.rules.ofTheHouse())
                     .flatMap(possible -> plan(needs, asked, possible, without));
         });
+    }
+
+    /**
+     * The wheels of the set with its full-size spare last; four where there is none, or nobody knows its depth. A temporary spare takes
+     * part in nothing.
+     */
+    private WheelSet withSpare(WheelSet set) {
+        var all = given.history().sets().stream()
+                .filter(listed -> listed.id().equals(set.id()))
+                .flatMap(listed -> listed.wheels().stream())
+                .filter(wheel -> !wheel.tyre().isTemporarySpare())
+                .toList();
+        boolean asListed = set.wheels().stream()
+                .allMatch(wheel -> wheel.tyre().isTemporarySpare() || all.contains(wheel));
+        if (!asListed || all.size() < CORNERS || all.size() > CORNERS + 1) {
+            return set;
+        }
+        var onCar = all.size() == CORNERS ? all : lastOnCar(all);
+        var four = new WheelSet(set.id(), set.season(), set.storePlace(), onCar);
+        var wheels = new ArrayList<>(onCar);
+        all.stream().filter(wheel -> !onCar.contains(wheel)).forEach(wheels::add);
+        var whole = new WheelSet(set.id(), set.season(), set.storePlace(), wheels);
+        return forecaster.isKnown(whole) ? whole : four;
+    }
+
+    /** The four that stood on the car before this visit, or when wheels of the set last did; the first four while they never did. */
+    private List<Wheel> lastOnCar(List<Wheel> all) {
+        var before = given.visits().reversed().stream()
+                .filter(earlier -> !earlier.id().equals(visit.id()))
+                .flatMap(earlier -> Stream.of(earlier.leftOn(), earlier.arrivedOn()));
+        return Stream.of(Stream.of(visit.arrivedOn()), before, Stream.of(visit.leftOn()))
+                .flatMap(Function.identity())
+                .map(wheelAt -> all.stream()
+                        .filter(wheel -> wheelAt.containsValue(wheel.tag()))
+                        .toList())
+                .filter(standing -> standing.size() == CORNERS)
+                .findFirst()
+                .orElseGet(() -> all.subList(0, CORNERS));
     }
 
     private boolean isForAnotherSeason(Wheel wheel, WheelSet set) {
@@ -114,9 +154,10 @@ public final class WheelPlanning {
     public record Needs(
             WheelSet set, PlanRequest request, DepthRules rules, SetSeasons seasons, WearPosterior posterior) {}
 
-    /** What a plan of the set is made from; empty when it has not four wheels or the depth of one is not known. */
+    /** What a plan of the set is made from, the spare last where it has five wheels; empty when it has not as many or the depth of one is not known. */
     public Optional<Needs> find(WheelSet set, LocalDate from) {
-        if (set.wheels().size() != Corner.values().length || !forecaster.isKnown(set)) {
+        int wheelsOfSet = set.wheels().size();
+        if (wheelsOfSet < CORNERS || wheelsOfSet > CORNERS + 1 || !forecaster.isKnown(set)) {
             return Optional.empty();
         }
         var posterior = forecaster.posterior(set);

@@ -38,7 +38,7 @@ final class Ending {
 
     /** Whether the last season's assignment puts each wheel into its class. */
     boolean endsWith(int assignment) {
-        for (int i = 0; i < Assignments.WHEELS; i++) {
+        for (int i = 0; i < options.length; i++) {
             if (numbers.classOf[Assignments.corner(assignment, i)] != options[i].lastClass) {
                 return false;
             }
@@ -53,7 +53,7 @@ final class Ending {
     }
 
     private double[] leastMm(double into) {
-        var least = new double[Assignments.WHEELS];
+        var least = new double[options.length];
         for (int i = 0; i < least.length; i++) {
             least[i] = Double.POSITIVE_INFINITY;
             for (int g = 0; g < numbers.grooves; g++) {

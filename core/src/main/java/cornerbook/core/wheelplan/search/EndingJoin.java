@@ -4,31 +4,30 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /**
  * Takes one option per wheel so that each corner class gets what it can take: the wheel with the fewest options first,
  * and the last wheel takes what remains. A branch is cut as soon as it leaves the window.
  */
 final class EndingJoin {
-    private static final int WHEELS = Assignments.WHEELS;
-
     private final SetNumbers numbers;
     private final CountLayout layout;
     private final int season;
     private final Window window;
     private final double spreadMarginMm;
     private final Consumer<Ending> visitor;
-    private final WheelOption[][] options = new WheelOption[WHEELS][];
+    private final WheelOption[][] options;
     private final int[] wheelAtStep;
     private final long[] lastWheelsCounts;
-    private final WheelOption[] taken = new WheelOption[WHEELS];
+    private final WheelOption[] taken;
     private final double[][] leftMm;
-    private final double[] leftShare = new double[WHEELS];
+    private final double[] leftShare;
 
     /**
      * A join over the options of each wheel, which are sorted by their counts.
      *
-     * @param leftMm depth above the limit that the four wheels have together at the distance aimed at, by groove
+     * @param leftMm depth above the limit that the wheels have together at the distance aimed at, by groove
      * @param leftShare the same weighed
      * @param spreadMarginMm how much a wheel may still wear between there and the ending
      */
@@ -47,18 +46,22 @@ final class EndingJoin {
         this.window = window;
         this.spreadMarginMm = spreadMarginMm;
         this.visitor = visitor;
-        this.leftMm = new double[WHEELS][];
+        this.options = new WheelOption[numbers.wheels][];
+        taken = new WheelOption[numbers.wheels];
+        this.leftShare = new double[numbers.wheels];
+        this.leftMm = new double[numbers.wheels][];
         this.leftMm[0] = leftMm;
         this.leftShare[0] = leftShare;
-        wheelAtStep = List.of(0, 1, 2, 3).stream()
+        wheelAtStep = IntStream.range(0, numbers.wheels)
+                .boxed()
                 .sorted(Comparator.comparingInt(
                         (Integer wheel) -> options.get(wheel).size()))
                 .mapToInt(Integer::intValue)
                 .toArray();
-        int last = wheelAtStep[WHEELS - 1];
+        int last = wheelAtStep[numbers.wheels - 1];
         lastWheelsCounts =
                 options.get(last).stream().mapToLong(option -> option.counts).toArray();
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             this.leftMm[i] = leftMm.clone();
             this.options[i] = options.get(i).toArray(WheelOption[]::new);
             if (i != last) {
@@ -77,7 +80,7 @@ final class EndingJoin {
 
     private void take(int step, long remaining, int moves) {
         int wheel = wheelAtStep[step];
-        if (step == WHEELS - 1) {
+        if (step == numbers.wheels - 1) {
             int found = Arrays.binarySearch(lastWheelsCounts, remaining);
             if (found >= 0 && inWindow(options[wheel][found], moves)) {
                 taken[wheel] = options[wheel][found];

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * The endings in one season that reach a distance T. The wear of the four corners together does not depend on who runs
- * where, so for each groove g the four depths left above the limit at T sum to
+ * The endings in one season that reach a distance T. The wear of the corners together does not depend on who runs
+ * where, so for each groove g the depths left above the limit at T sum to
  *
  * <pre>  W_g(T) = Σ_i slack_ig − T Σ_c rate_cg,                                                        (1)</pre>
  *
@@ -15,7 +15,6 @@ import java.util.function.Consumer;
  * mixtures per wheel; these are joined wheel by wheel under what each corner class can take. Method in docs/methods/wheelplan.md.
  */
 final class EndingSearch {
-    private static final int WHEELS = Assignments.WHEELS;
     static final double SUM_TOLERANCE_MM = 4 * SetNumbers.TOLERANCE_MM;
 
     private final SetNumbers numbers;
@@ -58,7 +57,7 @@ final class EndingSearch {
         var left = new double[numbers.grooves];
         double fastest = 0;
         for (int g = 0; g < left.length; g++) {
-            for (int i = 0; i < WHEELS; i++) {
+            for (int i = 0; i < numbers.wheels; i++) {
                 left[g] += numbers.slackMm[i][g] - (numbers.start[season] + target) * numbers.rate[i][g];
                 fastest = Math.max(fastest, numbers.rate[i][g]);
             }
@@ -71,7 +70,7 @@ final class EndingSearch {
             return;
         }
         var options = new ArrayList<List<WheelOption>>();
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             var ofWheel = options(i, target, left, share);
             if (ofWheel.isEmpty()) {
                 return;
@@ -102,7 +101,8 @@ final class EndingSearch {
     private double reach(int wheel, Mixture mixture, int lastClass) {
         double reach = Double.POSITIVE_INFINITY;
         for (int g = 0; g < numbers.grooves; g++) {
-            reach = Math.min(reach, (numbers.slackMm[wheel][g] - mixture.wearMm[g]) / numbers.classRate[lastClass][g]);
+            double depth = numbers.slackMm[wheel][g] - mixture.wearMm[g];
+            reach = Math.min(reach, SetNumbers.reach(depth, numbers.classRate[lastClass][g]));
         }
         return reach;
     }

@@ -16,7 +16,6 @@ import java.util.Optional;
  * distance; the second keeps all that may still reach it, by each wheel's fastest and slowest corner and equation (1).
  */
 final class ForwardSearch {
-    private static final int WHEELS = Assignments.WHEELS;
     private static final int FIRST_PASS = 200;
 
     private final SetNumbers numbers;
@@ -29,13 +28,13 @@ final class ForwardSearch {
     private final double[][] fastest;
     private final double[] leftMm;
     /** By wheel and corner in the season looked at: distance that the wheel can run, its least groove after the season. */
-    private final double[][] reachAt = new double[WHEELS][WHEELS];
+    private final double[][] reachAt;
 
-    private final double[][] leastAfterMm = new double[WHEELS][WHEELS];
+    private final double[][] leastAfterMm;
     /** Whether the wheel can, after the season there, still come to the distance aimed at with no more depth than is left. */
-    private final boolean[][] mayStillReach = new boolean[WHEELS][WHEELS];
+    private final boolean[][] mayStillReach;
 
-    private final double[] least = new double[WHEELS];
+    private final double[] least;
     private double aimThousandKm;
 
     private ForwardSearch(SetNumbers numbers, double aimThousandKm) {
@@ -45,6 +44,10 @@ final class ForwardSearch {
         slowest = extremeRates(numbers, false);
         fastest = extremeRates(numbers, true);
         leftMm = new double[numbers.grooves];
+        reachAt = new double[numbers.wheels][numbers.wheels];
+        leastAfterMm = new double[numbers.wheels][numbers.wheels];
+        mayStillReach = new boolean[numbers.wheels][numbers.wheels];
+        least = new double[numbers.wheels];
     }
 
     /** The best sequence, whatever it takes. */
@@ -78,7 +81,7 @@ final class ForwardSearch {
 
     /** Whether it came to its end before there were too many states. */
     private boolean run(int mostKept, int mostStates) {
-        layers.add(Map.of(Ran.NOTHING, new State(Ran.NOTHING, numbers.slackMm)));
+        layers.add(Map.of(Ran.NOTHING, new State(Ran.NOTHING, numbers.slackMm, numbers.assignments)));
         int states = 1;
         for (int season = 0; season < numbers.seasons; season++) {
             var next = new HashMap<Ran, State>();
@@ -115,15 +118,15 @@ final class ForwardSearch {
         for (int g = 0; g < numbers.grooves; g++) {
             leftMm[g] = leftMm(g);
         }
-        for (int i = 0; i < WHEELS; i++) {
-            for (int c = 0; c < WHEELS; c++) {
+        for (int i = 0; i < numbers.wheels; i++) {
+            for (int c = 0; c < numbers.wheels; c++) {
                 double reach = Double.POSITIVE_INFINITY;
                 double least = Double.POSITIVE_INFINITY;
                 boolean within = true;
                 for (int g = 0; g < numbers.grooves; g++) {
                     double rate = numbers.rate[c][g];
                     double worn = state.depthMm[i][g] - distance * rate;
-                    reach = Math.min(reach, state.depthMm[i][g] / rate);
+                    reach = Math.min(reach, SetNumbers.reach(state.depthMm[i][g], rate));
                     least = Math.min(least, worn);
                     within &= beyond == 0
                             || (worn - beyond * slowest[i][g] >= -SetNumbers.TOLERANCE_MM
@@ -139,7 +142,7 @@ final class ForwardSearch {
     /** Equation (1) at the distance aimed at: it is the same whoever ran where. */
     private double leftMm(int groove) {
         double left = 0;
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             left += numbers.slackMm[i][groove] - aimThousandKm * numbers.rate[i][groove];
         }
         return left;
@@ -148,7 +151,7 @@ final class ForwardSearch {
     private void drive(int season, State state, int assignment, Map<Ran, State> next) {
         double reach = Double.POSITIVE_INFINITY;
         boolean reaches = true;
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             int corner = Assignments.corner(assignment, i);
             reach = Math.min(reach, reachAt[i][corner]);
             reaches &= mayStillReach[i][corner];
@@ -160,7 +163,8 @@ final class ForwardSearch {
             var ran = state.ran.more(layout, layout.groupOf(season), assignment, numbers);
             var known = next.get(ran);
             if (known == null) {
-                known = new State(ran, numbers.worn(assignment, state.depthMm, numbers.season[season]));
+                known = new State(
+                        ran, numbers.worn(assignment, state.depthMm, numbers.season[season]), numbers.assignments);
                 next.put(ran, known);
             }
             known.moves[assignment] = (byte) Math.min(known.moves[assignment], movesTo(season, state, assignment));
@@ -189,8 +193,8 @@ final class ForwardSearch {
     }
 
     private static double[][] extremeRates(SetNumbers numbers, boolean fastest) {
-        var extremes = new double[WHEELS][numbers.grooves];
-        for (int i = 0; i < WHEELS; i++) {
+        var extremes = new double[numbers.wheels][numbers.grooves];
+        for (int i = 0; i < numbers.wheels; i++) {
             for (int g = 0; g < numbers.grooves; g++) {
                 extremes[i][g] = fastest ? 0 : Double.POSITIVE_INFINITY;
                 for (int c = 0; c < numbers.classes; c++) {
@@ -236,12 +240,13 @@ final class ForwardSearch {
         private final Ran ran;
         private final double[][] depthMm;
         private final double[] leastMm;
-        private final byte[] moves = new byte[Assignments.COUNT];
+        private final byte[] moves;
 
-        State(Ran ran, double[][] depthMm) {
+        State(Ran ran, double[][] depthMm, int assignments) {
             this.ran = ran;
             this.depthMm = depthMm;
             leastMm = SetNumbers.least(depthMm);
+            moves = new byte[assignments];
             Arrays.fill(moves, SeasonOrder.IMPOSSIBLE);
         }
     }

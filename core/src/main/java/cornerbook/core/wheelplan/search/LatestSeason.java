@@ -2,22 +2,22 @@ package cornerbook.core.wheelplan.search;
 
 /** Which assignments the latest of some seasons may have had, given all that the wheels ran in them. */
 final class LatestSeason {
-    private static final int WHEELS = Assignments.WHEELS;
-
     private final SetNumbers numbers;
     private final int group;
-    private final double[] leastMm = new double[WHEELS];
+    private final double[] leastMm;
     /** Before the season, had the wheel run it in the class; NaN where it did not. */
     private final double[][] leastBeforeMm;
 
-    private final double[] before = new double[WHEELS];
+    private final double[] before;
 
     LatestSeason(SetNumbers numbers, CountLayout layout, int layer, Ran ran) {
         this.numbers = numbers;
         group = layout.groupOf(layer - 1);
-        leastBeforeMm = new double[WHEELS][numbers.classes];
+        leastMm = new double[numbers.wheels];
+        before = new double[numbers.wheels];
+        leastBeforeMm = new double[numbers.wheels][numbers.classes];
         var depthMm = new double[numbers.grooves];
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             long counts = ran.counts(i);
             layout.depthsMm(i, counts, layer, depthMm);
             leastMm[i] = least(depthMm, 0, depthMm);
@@ -44,7 +44,7 @@ final class LatestSeason {
 
     /** Whether it was run so by what the wheels ran, and within the rules when fitted and at its end. */
     boolean keepsRules(int assignment) {
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             before[i] = leastBeforeMm[i][numbers.classOf[Assignments.corner(assignment, i)]];
             if (Double.isNaN(before[i])) {
                 return false;

@@ -205,7 +205,7 @@ final class PlanSearch {
     /** No plan gets farther: each wheel on its own picks its corners, and no set outlives its weighed average. */
     private double bound() {
         double bound = weighing.boundThousandKm();
-        for (int i = 0; i < Assignments.WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             double ofWheel = 0;
             for (var search : bySeason) {
                 ofWheel = Math.max(ofWheel, search.boundThousandKm(i));

@@ -1,11 +1,11 @@
 package cornerbook.core.wheelplan.search;
 
-/** What each of the four wheels has run, as counts of a layout. */
-record Ran(long one, long two, long three, long four) {
+/** What each wheel has run, as counts of a layout; of four wheels the fifth is 0. */
+record Ran(long one, long two, long three, long four, long five) {
     /** 2^64 over the golden ratio, odd (Knuth, The Art of Computer Programming, volume 3, section 6.4). */
     private static final long SPREAD = 0x9E3779B97F4A7C15L;
 
-    static final Ran NOTHING = new Ran(0, 0, 0, 0);
+    static final Ran NOTHING = new Ran(0, 0, 0, 0, 0);
 
     /** With one season more under the assignment. */
     Ran more(CountLayout layout, int group, int assignment, SetNumbers numbers) {
@@ -13,7 +13,8 @@ record Ran(long one, long two, long three, long four) {
                 one + season(layout, group, assignment, 0, numbers),
                 two + season(layout, group, assignment, 1, numbers),
                 three + season(layout, group, assignment, 2, numbers),
-                four + season(layout, group, assignment, 3, numbers));
+                four + season(layout, group, assignment, 3, numbers),
+                numbers.wheels > Assignments.CORNERS ? five + season(layout, group, assignment, 4, numbers) : 0);
     }
 
     /** With one season less under the assignment. */
@@ -22,7 +23,8 @@ record Ran(long one, long two, long three, long four) {
                 one - season(layout, group, assignment, 0, numbers),
                 two - season(layout, group, assignment, 1, numbers),
                 three - season(layout, group, assignment, 2, numbers),
-                four - season(layout, group, assignment, 3, numbers));
+                four - season(layout, group, assignment, 3, numbers),
+                numbers.wheels > Assignments.CORNERS ? five - season(layout, group, assignment, 4, numbers) : 0);
     }
 
     /** Counts are small numbers in a few bits, which the hash of a record lets fall on each other; these are spread. */
@@ -32,6 +34,7 @@ record Ran(long one, long two, long three, long four) {
         mixed = mixed * SPREAD + two;
         mixed = mixed * SPREAD + three;
         mixed = mixed * SPREAD + four;
+        mixed = mixed * SPREAD + five;
         mixed *= SPREAD;
         return (int) (mixed >>> Integer.SIZE);
     }
@@ -41,7 +44,8 @@ record Ran(long one, long two, long three, long four) {
             case 0 -> one;
             case 1 -> two;
             case 2 -> three;
-            default -> four;
+            case 3 -> four;
+            default -> five;
         };
     }
 

@@ -18,8 +18,6 @@ import java.util.Map;
  */
 final class SeasonOrder {
     static final byte IMPOSSIBLE = Byte.MAX_VALUE;
-    /** Of one season. */
-    private static final int MOST_MOVES = Assignments.WHEELS;
 
     private final SetNumbers numbers;
     private final CountLayout layout;
@@ -80,7 +78,7 @@ final class SeasonOrder {
         if (!canBeRun(ending)) {
             return Integer.MAX_VALUE;
         }
-        int least = Math.min(most, MOST_MOVES * (layout.wholeSeasons() + 1));
+        int least = Math.min(most, numbers.wheels * (layout.wholeSeasons() + 1));
         for (int moves = ending.leastMoves(); moves <= least; moves++) {
             if (last(ending, moves) >= 0) {
                 return moves;
@@ -157,8 +155,13 @@ final class SeasonOrder {
         return within;
     }
 
-    private static Ran ran(Ending ending) {
-        return new Ran(ending.counts(0), ending.counts(1), ending.counts(2), ending.counts(3));
+    private Ran ran(Ending ending) {
+        return new Ran(
+                ending.counts(0),
+                ending.counts(1),
+                ending.counts(2),
+                ending.counts(3),
+                numbers.wheels > Assignments.CORNERS ? ending.counts(Assignments.SPARE) : 0);
     }
 
     /** The latest assignment from which {@code next} is reached with the fewest moves in all; rather none than another. */
@@ -174,15 +177,15 @@ final class SeasonOrder {
 
     /** Between how many moves the fewest to have run N lie, by the latest assignment. */
     private final class Known {
-        private final byte[] atLeast = new byte[Assignments.COUNT];
-        private final byte[] atMost = new byte[Assignments.COUNT];
+        private final byte[] atLeast = new byte[numbers.assignments];
+        private final byte[] atMost = new byte[numbers.assignments];
 
         Known(int layer, Ran ran) {
             Arrays.fill(atLeast, IMPOSSIBLE);
             Arrays.fill(atMost, IMPOSSIBLE);
             var latest = new LatestSeason(numbers, layout, layer, ran);
             int others = 0;
-            for (int i = 0; i < Assignments.WHEELS; i++) {
+            for (int i = 0; i < numbers.wheels; i++) {
                 int classes = numbers.startClass[i] | layout.classesUsed(ran.counts(i), layer);
                 others += Integer.bitCount(classes) - 1;
             }

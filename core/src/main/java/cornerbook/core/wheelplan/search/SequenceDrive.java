@@ -8,8 +8,6 @@ import java.util.List;
 
 /** Drives a fixed sequence of assignments season by season; the last assignment goes on when the sequence is shorter. */
 final class SequenceDrive {
-    private static final int WHEELS = Assignments.WHEELS;
-
     private final SetNumbers numbers;
     private final double[][] depthMm;
     private final List<Integer> driven = new ArrayList<>();
@@ -72,10 +70,10 @@ final class SequenceDrive {
         keepsRules &= Arrays.stream(numbers.allowed).anyMatch(allowed -> allowed == assignment)
                 && numbers.mayFit(assignment, least());
         double reach = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             for (int g = 0; g < numbers.grooves; g++) {
                 double rate = numbers.rate[Assignments.corner(assignment, i)][g];
-                reach = Math.min(reach, Math.max(0, depthMm[i][g]) / rate);
+                reach = Math.min(reach, SetNumbers.reach(Math.max(0, depthMm[i][g]), rate));
             }
         }
         boolean last = season == numbers.seasons - 1;
@@ -89,7 +87,7 @@ final class SequenceDrive {
     }
 
     private void wear(int assignment, double distance) {
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             for (int g = 0; g < numbers.grooves; g++) {
                 depthMm[i][g] -= distance * numbers.rate[Assignments.corner(assignment, i)][g];
             }
@@ -103,9 +101,9 @@ final class SequenceDrive {
     }
 
     private static int after(int assignment, RotationPattern pattern) {
-        for (int next = 0; next < Assignments.COUNT; next++) {
+        for (int next = 0; next < Assignments.count(Assignments.CORNERS); next++) {
             boolean matches = true;
-            for (int i = 0; i < WHEELS && matches; i++) {
+            for (int i = 0; i < Assignments.CORNERS && matches; i++) {
                 var from = Corner.values()[Assignments.corner(assignment, i)];
                 matches = pattern.from(from).ordinal() == Assignments.corner(next, i);
             }

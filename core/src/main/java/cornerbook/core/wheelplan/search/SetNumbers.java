@@ -12,20 +12,24 @@ import org.jspecify.annotations.Nullable;
 final class SetNumbers {
     static final double TOLERANCE_MM = 1e-9;
     private static final double SAME_RATE = 1e-12;
-    private static final int WHEELS = Assignments.WHEELS;
-    /** By corner. */
-    private static final boolean[] REAR = new boolean[WHEELS];
+    /** By place: how a wheel there counts for the front pair being deeper than the rear pair. */
+    private static final int[] FRONT_OVER_REAR = new int[Assignments.SPARE + 1];
 
     static {
         for (var corner : Corner.values()) {
-            REAR[corner.ordinal()] = corner.axle() == Axle.REAR;
+            FRONT_OVER_REAR[corner.ordinal()] = corner.axle() == Axle.FRONT ? 1 : -1;
         }
     }
 
     /** Depth above the limit by wheel and groove, mm. */
     final double[][] slackMm;
-    /** Wear rate by corner and groove, mm per 1000 km. */
+    /** Wear rate by place and groove, mm per 1000 km. */
     final double[][] rate;
+
+    /** Four, or five with one that lies as the spare. */
+    final int wheels;
+    /** How many there are of so many wheels. */
+    final int assignments;
 
     final int grooves;
     final int seasons;
@@ -36,35 +40,42 @@ final class SetNumbers {
     /** Assignment with the fewest moves from where the wheels ran last, and the moves to each assignment. */
     final int unmoved;
 
-    final int[] firstMoves = new int[Assignments.COUNT];
+    final int[] firstMoves;
     /** Assignments that keep each tyre on its side and axle. */
     final int[] allowed;
     /** Corners with the same rates and the same allowed wheels are one class: where in it a wheel ran does not matter. */
-    final int[] classOf = new int[WHEELS];
+    final int[] classOf;
 
     final int classes;
-    final int[] classSize = new int[WHEELS];
+    final int[] classSize;
     /** Rate by class and groove, mm per 1000 km. */
     final double[][] classRate;
     /** Classes that each wheel may run in, and the class where it ran last, as bits. */
-    final int[] classesFor = new int[WHEELS];
+    final int[] classesFor;
 
-    final int[] startClass = new int[WHEELS];
-    private final boolean[][] mayStand = new boolean[WHEELS][WHEELS];
+    final int[] startClass;
+    private final boolean[][] mayStand;
     private final double sameAxleMm;
     private final double allWheelMm;
     private final double frontDeeperMm;
 
     SetNumbers(PlanRequest request) {
-        var wheels = request.wheels();
-        var corners = Corner.values();
-        grooves = wheels.getFirst().depthsMm().size();
-        slackMm = new double[WHEELS][grooves];
-        rate = new double[WHEELS][grooves];
-        for (int i = 0; i < WHEELS; i++) {
+        var states = request.wheels();
+        wheels = states.size();
+        assignments = Assignments.count(wheels);
+        firstMoves = new int[assignments];
+        classOf = new int[wheels];
+        classSize = new int[wheels];
+        classesFor = new int[wheels];
+        startClass = new int[wheels];
+        mayStand = new boolean[wheels][wheels];
+        grooves = states.getFirst().depthsMm().size();
+        slackMm = new double[wheels][grooves];
+        rate = new double[wheels][grooves];
+        for (int i = 0; i < wheels; i++) {
             for (int g = 0; g < grooves; g++) {
-                slackMm[i][g] = wheels.get(i).depthsMm().get(g) - request.limitMm();
-                rate[i][g] = request.rate(corners[i], g);
+                slackMm[i][g] = states.get(i).depthsMm().get(g) - request.limitMm();
+                rate[i][g] = i == Assignments.SPARE ? 0 : request.rate(Corner.values()[i], g);
             }
         }
         seasons = request.seasonsThousandKm().size();
@@ -76,31 +87,31 @@ final class SetNumbers {
             start[s] = start[s - 1] + season[s - 1];
         }
         int least = 0;
-        for (int a = 0; a < Assignments.COUNT; a++) {
-            for (int i = 0; i < WHEELS; i++) {
-                var last = wheels.get(i).lastCorner();
-                firstMoves[a] += last == null || last == corners[Assignments.corner(a, i)] ? 0 : 1;
+        for (int a = 0; a < assignments; a++) {
+            for (int i = 0; i < wheels; i++) {
+                int stands = startPlace(states.get(i), i);
+                firstMoves[a] += stands < 0 || stands == Assignments.corner(a, i) ? 0 : 1;
             }
             least = firstMoves[a] < firstMoves[least] ? a : least;
         }
         unmoved = least;
         allowed = allowed(request);
         for (int a : allowed) {
-            for (int i = 0; i < WHEELS; i++) {
+            for (int i = 0; i < wheels; i++) {
                 mayStand[i][Assignments.corner(a, i)] = true;
             }
         }
         classes = classify();
         classRate = new double[classes][];
-        for (int c = 0; c < WHEELS; c++) {
+        for (int c = 0; c < wheels; c++) {
             classRate[classOf[c]] = rate[c];
-            for (int i = 0; i < WHEELS; i++) {
+            for (int i = 0; i < wheels; i++) {
                 classesFor[i] |= mayStand[i][c] ? 1 << classOf[c] : 0;
             }
         }
-        for (int i = 0; i < WHEELS; i++) {
-            var last = wheels.get(i).lastCorner();
-            startClass[i] = last == null ? 0 : 1 << classOf[last.ordinal()];
+        for (int i = 0; i < wheels; i++) {
+            int stands = startPlace(states.get(i), i);
+            startClass[i] = stands < 0 ? 0 : 1 << classOf[stands];
         }
         var rules = request.rules();
         sameAxleMm = unlimitedWhenNull(rules.sameAxleMm());
@@ -122,8 +133,8 @@ final class SetNumbers {
     /** Whether the wheels may be fitted so; {@code leastMm} is each wheel's least groove above the limit. */
     boolean mayFit(int assignment, double[] leastMm) {
         double frontOverRear = 0;
-        for (int i = 0; i < WHEELS; i++) {
-            frontOverRear += REAR[Assignments.corner(assignment, i)] ? -leastMm[i] : leastMm[i];
+        for (int i = 0; i < wheels; i++) {
+            frontOverRear += FRONT_OVER_REAR[Assignments.corner(assignment, i)] * leastMm[i];
         }
         return frontOverRear <= 2 * frontDeeperMm + TOLERANCE_MM && withinDifferences(assignment, leastMm);
     }
@@ -133,16 +144,21 @@ final class SetNumbers {
         double front = leastMm[Assignments.wheelAt(assignment, 0)] - leastMm[Assignments.wheelAt(assignment, 1)];
         double rear = leastMm[Assignments.wheelAt(assignment, 2)] - leastMm[Assignments.wheelAt(assignment, 3)];
         return Math.max(Math.abs(front), Math.abs(rear)) <= sameAxleMm + TOLERANCE_MM
-                && spread(leastMm) <= allWheelMm + TOLERANCE_MM;
+                && spreadOnCar(assignment, leastMm) <= allWheelMm + TOLERANCE_MM;
+    }
+
+    /** Distance until a groove reaches its limit, thousand km; never where nothing wears it. */
+    static double reach(double slackMm, double rate) {
+        return rate > 0 ? slackMm / rate : Double.POSITIVE_INFINITY;
     }
 
     /** Distance until the first groove reaches its limit, thousand km. */
     double reach(int assignment, double[][] depthMm) {
         double reach = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < wheels; i++) {
             double[] rates = rate[Assignments.corner(assignment, i)];
             for (int g = 0; g < grooves; g++) {
-                reach = Math.min(reach, depthMm[i][g] / rates[g]);
+                reach = Math.min(reach, reach(depthMm[i][g], rates[g]));
             }
         }
         return reach;
@@ -150,8 +166,8 @@ final class SetNumbers {
 
     /** Depths after a distance. */
     double[][] worn(int assignment, double[][] depthMm, double thousandKm) {
-        var worn = new double[WHEELS][grooves];
-        for (int i = 0; i < WHEELS; i++) {
+        var worn = new double[wheels][grooves];
+        for (int i = 0; i < wheels; i++) {
             double[] rates = rate[Assignments.corner(assignment, i)];
             for (int g = 0; g < grooves; g++) {
                 worn[i][g] = depthMm[i][g] - thousandKm * rates[g];
@@ -162,8 +178,8 @@ final class SetNumbers {
 
     /** Each wheel's least groove. */
     static double[] least(double[][] depthMm) {
-        var least = new double[WHEELS];
-        for (int i = 0; i < WHEELS; i++) {
+        var least = new double[depthMm.length];
+        for (int i = 0; i < least.length; i++) {
             least[i] = Double.POSITIVE_INFINITY;
             for (double depth : depthMm[i]) {
                 least[i] = Math.min(least[i], depth);
@@ -172,10 +188,36 @@ final class SetNumbers {
         return least;
     }
 
+    /** Between the deepest and the shallowest of all wheels, the spare among them. */
     static double spread(double[] leastMm) {
         double low = Math.min(Math.min(leastMm[0], leastMm[1]), Math.min(leastMm[2], leastMm[3]));
         double high = Math.max(Math.max(leastMm[0], leastMm[1]), Math.max(leastMm[2], leastMm[3]));
+        return leastMm.length == Assignments.CORNERS
+                ? high - low
+                : Math.max(high, leastMm[Assignments.SPARE]) - Math.min(low, leastMm[Assignments.SPARE]);
+    }
+
+    private double spreadOnCar(int assignment, double[] leastMm) {
+        if (wheels == Assignments.CORNERS) {
+            return spread(leastMm);
+        }
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int corner = 0; corner < Assignments.CORNERS; corner++) {
+            double depth = leastMm[Assignments.wheelAt(assignment, corner)];
+            low = Math.min(low, depth);
+            high = Math.max(high, depth);
+        }
         return high - low;
+    }
+
+    /** Place where a wheel ran last or lies; below 0 when it never ran. */
+    private static int startPlace(WheelState wheel, int index) {
+        if (index == Assignments.SPARE) {
+            return index;
+        }
+        var last = wheel.lastCorner();
+        return last == null ? -1 : last.ordinal();
     }
 
     private static double unlimitedWhenNull(@Nullable Double limitMm) {
@@ -183,21 +225,13 @@ final class SetNumbers {
     }
 
     private int[] allowed(PlanRequest request) {
-        var found = new int[Assignments.COUNT];
+        var found = new int[assignments];
         int count = 0;
-        for (int a = 0; a < Assignments.COUNT; a++) {
+        for (int a = 0; a < assignments; a++) {
             boolean keeps = true;
-            for (int i = 0; i < WHEELS && keeps; i++) {
-                var wheel = request.wheels().get(i);
-                var corner = Corner.values()[Assignments.corner(a, i)];
-                if (request.rules().directional() && wheel.directional()) {
-                    keeps = corner.side() == sideOf(wheel, i);
-                }
-                if (request.rules().size()) {
-                    keeps &= request.sizeAt()
-                            .getOrDefault(corner.axle(), wheel.tyreSize())
-                            .equals(wheel.tyreSize());
-                }
+            for (int i = 0; i < wheels && keeps; i++) {
+                int place = Assignments.corner(a, i);
+                keeps = place == Assignments.SPARE || mayStand(request, i, Corner.values()[place]);
             }
             if (keeps) {
                 found[count++] = a;
@@ -206,15 +240,30 @@ final class SetNumbers {
         return Arrays.copyOf(found, count);
     }
 
-    /** A tyre that never ran keeps the side where the least moving puts it. */
-    private Side sideOf(WheelState wheel, int index) {
+    private boolean mayStand(PlanRequest request, int index, Corner corner) {
+        var wheel = request.wheels().get(index);
+        if (request.rules().directional() && wheel.directional() && corner.side() != sideOf(wheel, index)) {
+            return false;
+        }
+        return !request.rules().size()
+                || request.sizeAt()
+                        .getOrDefault(corner.axle(), wheel.tyreSize())
+                        .equals(wheel.tyreSize());
+    }
+
+    /** A tyre that never ran keeps the side where the least moving puts it; that of a spare is not known. */
+    private @Nullable Side sideOf(WheelState wheel, int index) {
         var last = wheel.lastCorner();
-        return last != null ? last.side() : Corner.values()[Assignments.corner(unmoved, index)].side();
+        if (last != null) {
+            return last.side();
+        }
+        int place = Assignments.corner(unmoved, index);
+        return place == Assignments.SPARE ? null : Corner.values()[place].side();
     }
 
     private int classify() {
         int count = 0;
-        for (int c = 0; c < WHEELS; c++) {
+        for (int c = 0; c < wheels; c++) {
             int like = 0;
             while (like < c && !alike(like, c)) {
                 like++;
@@ -231,7 +280,7 @@ final class SetNumbers {
                 return false;
             }
         }
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < wheels; i++) {
             if (mayStand[i][one] != mayStand[i][other]) {
                 return false;
             }

@@ -8,26 +8,28 @@ package cornerbook.core.wheelplan.search;
  *
  * so that no set gets beyond Σ λ_ig slack_ig / A. The λ that make it least are the dual of a linear program (strong duality;
  * the u and w are those of the assignment problem). At a distance T a wheel that ran x_c at each corner class has a share of
- * Σ_g λ_ig slack_ig − T u_i − Σ_c x_c w_c, never below 0 while it is whole, and the four shares sum to Σ λ slack − T A
+ * Σ_g λ_ig slack_ig − T u_i − Σ_c x_c w_c, never below 0 while it is whole, and the shares sum to Σ λ slack − T A
  * whatever was run: equation (1) with the grooves weighed. Any λ give a true bound; rounding only loosens it.
  */
 final class Weighing {
-    private static final int WHEELS = Assignments.WHEELS;
     private static final double ZERO = 1e-10;
     /** The program is solved in some twenty steps; should it ever turn in a circle, the weights so far are as true. */
     private static final int MOST_STEPS = 200;
 
     /** Weighed depth above the limit by wheel, thousand km. */
-    final double[] slack = new double[WHEELS];
+    final double[] slack;
     /** What a thousand km costs by wheel and by corner class. */
-    final double[] ofWheel = new double[WHEELS];
+    final double[] ofWheel;
 
-    final double[] ofClass = new double[WHEELS];
+    final double[] ofClass;
     private final SetNumbers numbers;
 
     /** For a set that is not spent. */
     Weighing(SetNumbers numbers) {
         this.numbers = numbers;
+        slack = new double[numbers.wheels];
+        ofWheel = new double[numbers.wheels];
+        ofClass = new double[numbers.wheels];
         if (numbers.allowed.length > 0) {
             weigh(weights());
         }
@@ -38,42 +40,42 @@ final class Weighing {
         return sum(slack) / perThousandKm();
     }
 
-    /** What the four shares sum to at a distance. */
+    /** What the shares sum to at a distance. */
     double left(double thousandKm) {
         return sum(slack) - thousandKm * perThousandKm();
     }
 
     private double perThousandKm() {
         double sum = sum(ofWheel);
-        for (int c = 0; c < WHEELS; c++) {
+        for (int c = 0; c < numbers.wheels; c++) {
             sum += ofClass[numbers.classOf[c]];
         }
         return sum;
     }
 
     private void weigh(double[][] weights) {
-        var cost = new double[WHEELS][WHEELS];
-        for (int i = 0; i < WHEELS; i++) {
+        var cost = new double[numbers.wheels][numbers.wheels];
+        for (int i = 0; i < numbers.wheels; i++) {
             for (int g = 0; g < numbers.grooves; g++) {
                 slack[i] += weights[i][g] * numbers.slackMm[i][g];
-                for (int c = 0; c < WHEELS; c++) {
+                for (int c = 0; c < numbers.wheels; c++) {
                     cost[i][c] += weights[i][g] * numbers.rate[c][g];
                 }
             }
         }
         int cheapest = cheapest(cost);
-        var ofCorner = new double[WHEELS];
-        for (int round = 0; round < WHEELS; round++) {
-            for (int i = 0; i < WHEELS; i++) {
+        var ofCorner = new double[numbers.wheels];
+        for (int round = 0; round < numbers.wheels; round++) {
+            for (int i = 0; i < numbers.wheels; i++) {
                 int stands = Assignments.corner(cheapest, i);
-                for (int c = 0; c < WHEELS; c++) {
+                for (int c = 0; c < numbers.wheels; c++) {
                     if ((numbers.classesFor[i] >> numbers.classOf[c] & 1) == 1) {
                         ofCorner[c] = Math.min(ofCorner[c], ofCorner[stands] + cost[i][c] - cost[i][stands]);
                     }
                 }
             }
         }
-        for (int i = 0; i < WHEELS; i++) {
+        for (int i = 0; i < numbers.wheels; i++) {
             int stands = Assignments.corner(cheapest, i);
             ofWheel[i] = cost[i][stands] - ofCorner[stands];
             ofClass[numbers.classOf[i]] = ofCorner[i];
@@ -85,7 +87,7 @@ final class Weighing {
         double least = Double.POSITIVE_INFINITY;
         for (int assignment : numbers.allowed) {
             double sum = 0;
-            for (int i = 0; i < WHEELS; i++) {
+            for (int i = 0; i < numbers.wheels; i++) {
                 sum += cost[i][Assignments.corner(assignment, i)];
             }
             if (sum < least) {
@@ -102,7 +104,7 @@ final class Weighing {
      */
     private double[][] weights() {
         int columns = numbers.allowed.length;
-        int rows = WHEELS * numbers.grooves;
+        int rows = numbers.wheels * numbers.grooves;
         var table = new double[rows + 1][columns + rows + 1];
         for (int row = 0; row < rows; row++) {
             int wheel = row / numbers.grooves;
@@ -120,7 +122,7 @@ final class Weighing {
         for (int step = 0; step < MOST_STEPS && improve(table, columns + rows); ) {
             step++;
         }
-        var weights = new double[WHEELS][numbers.grooves];
+        var weights = new double[numbers.wheels][numbers.grooves];
         for (int row = 0; row < rows; row++) {
             int wheel = row / numbers.grooves;
             int groove = row % numbers.grooves;

@@ -4,13 +4,21 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import cornerbook.core.wheelplan.PlanRequest;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
-/** The optimum straight from its definition: each of the 24^S sequences is driven season by season. */
+/** The optimum straight from its definition: each of the 24^S sequences, 120^S of five wheels, is driven season by season. */
 final class EverySequence {
-    private static final List<List<Corner>> ASSIGNMENTS = assignments();
+    /** By number of wheels: place of each wheel, the corners by their ordinal and 4 for the spare. */
+    private static final Map<Integer, List<List<Integer>>> ASSIGNMENTS = Map.of(4, assignments(4), 5, assignments(5));
+
+    private static final int SPARE = 4;
 
     private final PlanRequest request;
     private final List<Outcome> outcomes = new ArrayList<>();
@@ -50,24 +58,25 @@ final class EverySequence {
     }
 
     /** What these assignments come to, or empty when they break a rule. */
-    static Optional<Outcome> drive(PlanRequest request, List<List<Corner>> cornersBySeason) {
+    static Optional<Outcome> drive(PlanRequest request, List<List<Integer>> placesBySeason) {
         double thousandKm = 0;
         int moves = 0;
-        var depths = new double[4][];
-        for (int i = 0; i < 4; i++) {
+        int wheels = request.wheels().size();
+        var depths = new double[wheels][];
+        for (int i = 0; i < wheels; i++) {
             depths[i] = request.wheels().get(i).depthsMm().stream()
                     .mapToDouble(depth -> depth - request.limitMm())
                     .toArray();
         }
-        for (int s = 0; s < cornersBySeason.size(); s++) {
-            var corners = cornersBySeason.get(s);
-            moves += s == 0 ? firstMoves(request, corners) : movesBetween(cornersBySeason.get(s - 1), corners);
+        for (int s = 0; s < placesBySeason.size(); s++) {
+            var corners = placesBySeason.get(s);
+            moves += s == 0 ? firstMoves(request, corners) : movesBetween(placesBySeason.get(s - 1), corners);
             if (!standsRight(request, corners) || !keeps(request, corners, depths, true)) {
                 return Optional.empty();
             }
             double reach = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < 4; i++) {
-                for (int g = 0; g < depths[i].length; g++) {
+            for (int i = 0; i < wheels; i++) {
+                for (int g = 0; g < depths[i].length && corners.get(i) != SPARE; g++) {
                     reach = Math.min(reach, Math.max(0, depths[i][g]) / rate(request, corners.get(i), g));
                 }
             }
@@ -86,28 +95,68 @@ final class EverySequence {
         throw new IllegalArgumentException("the sequence is shorter than the set's life");
     }
 
+    /** The same sequences cut off after some seasons, with what they leave of each wheel: those that stay whole within the rules. */
+    static Map<List<List<Integer>>, double[][]> before(PlanRequest request, int seasons) {
+        var start = new double[request.wheels().size()][];
+        for (int i = 0; i < start.length; i++) {
+            start[i] = request.wheels().get(i).depthsMm().stream()
+                    .mapToDouble(depth -> depth - request.limitMm())
+                    .toArray();
+        }
+        var before = new HashMap<List<List<Integer>>, double[][]>();
+        before.put(List.of(), start);
+        for (int s = 0; s < seasons; s++) {
+            var longer = new HashMap<List<List<Integer>>, double[][]>();
+            for (var sequence : before.entrySet()) {
+                for (var places : Objects.requireNonNull(ASSIGNMENTS.get(start.length))) {
+                    double[][] worn = worn(
+                            request,
+                            places,
+                            sequence.getValue(),
+                            request.seasonsThousandKm().get(s));
+                    if (standsRight(request, places)
+                            && keeps(request, places, sequence.getValue(), true)
+                            && keeps(request, places, worn, false)
+                            && Arrays.stream(worn).allMatch(wheel -> least(wheel) >= -1e-9)) {
+                        var more = new ArrayList<>(sequence.getKey());
+                        more.add(places);
+                        longer.put(List.copyOf(more), worn);
+                    }
+                }
+            }
+            before = longer;
+        }
+        return before;
+    }
+
     private void extend() {
+        var all = Objects.requireNonNull(ASSIGNMENTS.get(request.wheels().size()));
         if (choice.size() == request.seasonsThousandKm().size()) {
-            drive(request, choice.stream().map(ASSIGNMENTS::get).toList()).ifPresent(outcomes::add);
+            drive(request, choice.stream().map(all::get).toList()).ifPresent(outcomes::add);
             return;
         }
-        for (int a = 0; a < ASSIGNMENTS.size(); a++) {
+        for (int a = 0; a < all.size(); a++) {
             choice.add(a);
             extend();
             choice.removeLast();
         }
     }
 
-    private static boolean standsRight(PlanRequest request, List<Corner> corners) {
-        for (int i = 0; i < 4; i++) {
+    private static boolean standsRight(PlanRequest request, List<Integer> corners) {
+        for (int i = 0; i < request.wheels().size(); i++) {
+            if (corners.get(i) == SPARE) {
+                continue;
+            }
+            var corner = Corner.values()[corners.get(i)];
             var wheel = request.wheels().get(i);
-            // Wheels that never ran start in the order of the list.
-            var last = wheel.lastCorner() == null ? Corner.values()[i] : wheel.lastCorner();
-            boolean sideKept = last.side() == corners.get(i).side();
+            // Wheels that never ran start in the order of the list; nobody knows the side of a spare that never ran.
+            var started = i == SPARE ? null : Corner.values()[i];
+            var last = wheel.lastCorner() == null ? started : wheel.lastCorner();
+            boolean sideKept = last != null && last.side() == corner.side();
             if (request.rules().directional() && wheel.directional() && !sideKept) {
                 return false;
             }
-            var size = request.sizeAt().get(corners.get(i).axle());
+            var size = request.sizeAt().get(corner.axle());
             if (request.rules().size() && size != null && !size.equals(wheel.tyreSize())) {
                 return false;
             }
@@ -115,11 +164,15 @@ final class EverySequence {
         return true;
     }
 
-    private static boolean keeps(PlanRequest request, List<Corner> corners, double[][] depths, boolean whenFitted) {
+    private static boolean keeps(PlanRequest request, List<Integer> corners, double[][] depths, boolean whenFitted) {
         var rules = request.rules();
-        var at = new double[4];
-        for (int i = 0; i < 4; i++) {
-            at[corners.get(i).ordinal()] = least(depths[i]);
+        var at = new double[depths.length];
+        var onCar = new double[4][];
+        for (int i = 0; i < depths.length; i++) {
+            at[corners.get(i)] = least(depths[i]);
+            if (corners.get(i) != SPARE) {
+                onCar[corners.get(i)] = depths[i];
+            }
         }
         var sameAxle = rules.sameAxleMm();
         if (sameAxle != null
@@ -128,7 +181,7 @@ final class EverySequence {
         }
         var allWheel = rules.allWheel();
         if (allWheel != null) {
-            double difference = spread(depths);
+            double difference = spread(onCar);
             double asLimited =
                     allWheel.kind() == AllWheelLimit.Kind.TREAD_DEPTH ? difference : difference * 2 * Math.PI;
             if (asLimited > allWheel.valueMm() + 1e-8) {
@@ -139,9 +192,9 @@ final class EverySequence {
         return !whenFitted || frontDeeper == null || (at[0] + at[1]) / 2 - (at[2] + at[3]) / 2 <= frontDeeper + 5e-10;
     }
 
-    private static double[][] worn(PlanRequest request, List<Corner> corners, double[][] depths, double thousandKm) {
-        var worn = new double[4][];
-        for (int i = 0; i < 4; i++) {
+    private static double[][] worn(PlanRequest request, List<Integer> corners, double[][] depths, double thousandKm) {
+        var worn = new double[depths.length][];
+        for (int i = 0; i < depths.length; i++) {
             worn[i] = depths[i].clone();
             for (int g = 0; g < worn[i].length; g++) {
                 worn[i][g] -= thousandKm * rate(request, corners.get(i), g);
@@ -150,8 +203,8 @@ final class EverySequence {
         return worn;
     }
 
-    private static double rate(PlanRequest request, Corner corner, int groove) {
-        return request.rate(corner, groove);
+    private static double rate(PlanRequest request, int place, int groove) {
+        return place == SPARE ? 0 : request.rate(Corner.values()[place], groove);
     }
 
     private static double least(double[] depths) {
@@ -172,38 +225,39 @@ final class EverySequence {
         return high - low;
     }
 
-    private static int firstMoves(PlanRequest request, List<Corner> corners) {
+    private static int firstMoves(PlanRequest request, List<Integer> places) {
         int moves = 0;
-        for (int i = 0; i < 4; i++) {
+        for (int i = 0; i < places.size(); i++) {
             var last = request.wheels().get(i).lastCorner();
-            moves += last == null || last == corners.get(i) ? 0 : 1;
+            boolean moved = i == SPARE ? places.get(i) != SPARE : last != null && last.ordinal() != places.get(i);
+            moves += moved ? 1 : 0;
         }
         return moves;
     }
 
-    private static int movesBetween(List<Corner> before, List<Corner> after) {
+    private static int movesBetween(List<Integer> before, List<Integer> after) {
         int moves = 0;
-        for (int i = 0; i < 4; i++) {
-            moves += before.get(i) == after.get(i) ? 0 : 1;
+        for (int i = 0; i < before.size(); i++) {
+            moves += before.get(i).equals(after.get(i)) ? 0 : 1;
         }
         return moves;
     }
 
-    private static List<List<Corner>> assignments() {
-        var all = new ArrayList<List<Corner>>();
-        permute(new ArrayList<>(List.of(Corner.values())), 0, all);
+    private static List<List<Integer>> assignments(int wheels) {
+        var all = new ArrayList<List<Integer>>();
+        permute(new ArrayList<>(IntStream.range(0, wheels).boxed().toList()), 0, all);
         return all;
     }
 
-    private static void permute(List<Corner> corners, int from, List<List<Corner>> into) {
-        if (from == corners.size()) {
-            into.add(List.copyOf(corners));
+    private static void permute(List<Integer> places, int from, List<List<Integer>> into) {
+        if (from == places.size()) {
+            into.add(List.copyOf(places));
             return;
         }
-        for (int i = from; i < corners.size(); i++) {
-            Collections.swap(corners, from, i);
-            permute(corners, from + 1, into);
-            Collections.swap(corners, from, i);
+        for (int i = from; i < places.size(); i++) {
+            Collections.swap(places, from, i);
+            permute(places, from + 1, into);
+            Collections.swap(places, from, i);
         }
     }
 }

@@ -3,7 +3,6 @@ package cornerbook.core.wheelplan.search;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import cornerbook.core.corner.Corner;
 import cornerbook.core.wheelplan.PlanRequest;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,8 +34,29 @@ class ExhaustiveTest {
         assertThat(solved).as("requests that have a plan").isGreaterThan(requests / 2);
     }
 
+    @ParameterizedTest(name = "{1} requests of five wheels over {0} seasons, seed {2}")
+    @CsvSource({"1, 1500, 14", "2, 200, 15"})
+    void findsTheOptimumOfFiveWheels(int seasons, int requests, long seed) {
+        var random = new SplittableRandom(seed);
+        int solved = 0;
+        int spareIn = 0;
+        for (int r = 0; r < requests; r++) {
+            var request = RandomRequests.withSpare(random, seasons);
+            var found = PlanSearch.best(request);
+            var expected = EverySequence.best(request);
+            assertThat(found.isPresent()).as("request %d: %s", r, request).isEqualTo(expected.isPresent());
+            if (found.isPresent()) {
+                solved++;
+                spareIn += found.get().assignments().getLast() < 24 ? 0 : 1;
+                agrees(request, found.get(), expected.orElseThrow());
+            }
+        }
+        assertThat(solved).as("requests that have a plan").isGreaterThan(requests / 2);
+        assertThat(spareIn).as("plans that take the spare in").isGreaterThan(requests / 6);
+    }
+
     private static void agrees(PlanRequest request, PlanSearch.Sequence found, EverySequence.Outcome best) {
-        var driven = EverySequence.drive(request, corners(found)).orElseThrow();
+        var driven = EverySequence.drive(request, places(found, request.wheels().size())).orElseThrow();
         assertThat(found.thousandKm()).as("distance of %s", request).isCloseTo(driven.thousandKm(), within(1e-9));
         assertThat(found.spreadMm()).as("spread of %s", request).isCloseTo(driven.spreadMm(), within(1e-9));
         assertThat(found.moves()).as("moves of %s", request).isEqualTo(driven.moves());
@@ -51,13 +71,13 @@ class ExhaustiveTest {
         assertThat(found.moves()).as("moves of %s", request).isEqualTo(best.moves());
     }
 
-    static List<List<Corner>> corners(PlanSearch.Sequence sequence) {
-        var corners = new ArrayList<List<Corner>>();
+    static List<List<Integer>> places(PlanSearch.Sequence sequence, int wheels) {
+        var places = new ArrayList<List<Integer>>();
         for (int assignment : sequence.assignments()) {
-            corners.add(IntStream.range(0, 4)
-                    .mapToObj(wheel -> Corner.values()[Assignments.corner(assignment, wheel)])
+            places.add(IntStream.range(0, wheels)
+                    .mapToObj(wheel -> Assignments.corner(assignment, wheel))
                     .toList());
         }
-        return corners;
+        return places;
     }
 }

@@ -7,6 +7,7 @@ import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.PlanRules;
 import cornerbook.core.wheelplan.WheelState;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,25 @@ final class RandomRequests {
                 random.nextInt(3) == 0 ? allWheel(random) : null,
                 random.nextInt(4) == 0 ? between(random, 0, 1500) / 1000 * random.nextInt(2) : null);
         return new PlanRequest(wheels, rates(random, grooves), sizes, LIMIT_MM, distances(random, seasons), rules);
+    }
+
+    /** The same with a fifth wheel that lies as the spare: new or worn, one that ran before or never did. */
+    static PlanRequest withSpare(SplittableRandom random, int seasons) {
+        var four = any(random, seasons);
+        var first = four.wheels().getFirst();
+        double slackMm = between(random, 500, 6000) / 1000;
+        var depths = Collections.nCopies(first.depthsMm().size(), LIMIT_MM + slackMm);
+        @Nullable Corner ran = random.nextBoolean() ? null : Corner.values()[random.nextInt(4)];
+        var size = random.nextInt(4) == 0 ? REAR : FRONT;
+        var wheels = new ArrayList<>(four.wheels());
+        wheels.add(new WheelState("spare", size, first.directional(), depths, ran));
+        return new PlanRequest(
+                wheels,
+                four.ratesMmPer1000Km(),
+                four.sizeAt(),
+                four.limitMm(),
+                four.seasonsThousandKm(),
+                four.rules());
     }
 
     private static AllWheelLimit allWheel(SplittableRandom random) {

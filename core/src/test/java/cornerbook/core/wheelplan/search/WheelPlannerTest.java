@@ -78,6 +78,26 @@ class WheelPlannerTest {
         assertThat(plan.reasons()).first().isEqualTo(PlanReason.Plainly.NO_MOVE_HELPS);
     }
 
+    /** Five wheels with 2 mm each, four of which wear 0.2 mm per 1000 km: 10 mm over 0.8, each wheel resting one season of five. */
+    @Test
+    void aSpareThatTakesPartSharesTheWear() {
+        var wheels = new ArrayList<>(wheels(false, 6, 6, 6, 6));
+        wheels.add(new WheelState("spare", "225/55R18", false, List.of(6.0), null));
+        var seasons = List.of(2.5, 2.5, 2.5, 2.5, 2.5);
+        var request =
+                new PlanRequest(wheels, evenRates(0.2, 0.2), ONE_SIZE, 4, seasons, PlanRules.TYRES_ONLY);
+        var plan = WheelPlanner.plan(request, List.of(), List.of()).orElseThrow();
+        assertThat(plan.distanceKm()).isCloseTo(12_500, within(1e-6));
+        assertThat(plan.distanceUnmovedKm()).isCloseTo(10_000, within(1e-6));
+        assertThat(plan.spreadMm()).isCloseTo(0, within(1e-9));
+        var rests = plan.seasons().stream()
+                .flatMap(season -> wheels.stream()
+                        .map(WheelState::tag)
+                        .filter(tag -> !season.wheelAt().containsValue(tag)))
+                .toList();
+        assertThat(rests).containsExactlyInAnyOrder("LF", "RF", "LR", "RR", "spare");
+    }
+
     private static WheelPlan plan(List<WheelState> wheels, Map<Corner, List<Double>> rates, Map<Axle, String> sizes) {
         var request = new PlanRequest(wheels, rates, sizes, 4, List.of(8.0), PlanRules.TYRES_ONLY);
         return WheelPlanner.plan(request, List.of(), List.of()).orElseThrow();
