@@ -69,16 +69,16 @@ public final class CarLists implements AutoCloseable {
     }
 
     private void run() {
-        while (true) {
+        // Asked before each wait: what closing releases may be drained with the rest.
+        while (!stopped) {
             wanted.acquireUninterruptibly();
-            if (stopped) {
-                return;
-            }
             rest(SETTLE_NANOS);
             wanted.drainPermits();
             try {
-                book.search().keepWords();
-                judgeOld();
+                if (!stopped) {
+                    book.search().keepWords();
+                    judgeOld();
+                }
             } catch (BookException e) {
                 LOG.log(Level.WARNING, "What lists show could not be kept; what was there is shown with its age", e);
             } catch (RuntimeException e) {
