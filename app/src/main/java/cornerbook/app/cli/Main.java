@@ -7,6 +7,7 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.arguments.LanguageChoice;
 import cornerbook.app.cli.arguments.Usage;
 import cornerbook.app.cli.arguments.WrongUse;
+import cornerbook.app.cli.order.OrderVerb;
 import cornerbook.app.cli.print.Printed;
 import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.log.Faults;
@@ -99,9 +100,16 @@ public final class Main {
                 .addSubcommand(new PlaceClimate(terminal))
                 .addSubcommand(new Check(terminal, err))
                 .addSubcommand(new Kinds(terminal))
+                .addSubcommand(order(terminal))
                 .addSubcommand(new Schema(terminal))
                 .addSubcommand(new Completion(terminal));
         Questions.ALL.forEach(question -> line.addSubcommand(CalculatorVerb.of(question, terminal)));
+    }
+
+    private static CommandLine.Model.CommandSpec order(Terminal terminal) {
+        var folder = new BookFolder();
+        return CommandLine.Model.CommandSpec.forAnnotatedObject(new OrderVerb(terminal, folder::openExisting))
+                .addMixin("folder", CommandLine.Model.CommandSpec.forAnnotatedObject(folder));
     }
 
     /** Tells a person what came of a verb that failed, and gives the exit code. */

@@ -21,6 +21,7 @@ public final class Descriptions extends ResourceBundle {
     private static final List<String> LABELS = List.of(
             "label-address",
             "label-count",
+            "label-day",
             "label-file",
             "label-folder",
             "label-id",

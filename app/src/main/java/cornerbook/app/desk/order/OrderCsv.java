@@ -17,10 +17,15 @@ public final class OrderCsv {
     /** Numbers have a decimal point, in any language: the comma parts the fields. */
     public static String of(OrderList list, Reader reader) {
         var labels = reader.labels("app/desk/order");
-        var names = Stream.of(
-                        "part", "article", "cars", "expected", "to-have", "on-order", "in-shop", "to-order")
-                .map(name -> labels.of("column-" + name))
-                .toList();
+        var names = List.of(
+                labels.of("column-part"),
+                labels.of("column-article"),
+                labels.of("column-cars"),
+                labels.of("column-expected"),
+                labels.of("column-to-have"),
+                labels.of("column-on-order"),
+                labels.of("column-in-shop"),
+                labels.of("column-to-order"));
         return Stream.concat(
                         Stream.of(names), list.mattering().stream().map(row -> fields(row, reader)))
                 .map(OrderCsv::line)
