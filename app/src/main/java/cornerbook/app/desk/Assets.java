@@ -60,6 +60,7 @@ final class Assets {
             "fill-wheels.mjs",
             "jsqr.js",
             "mark.svg",
+            "judged-rows.mjs",
             "next-field.mjs",
             "unsaved.mjs",
             "worker.mjs");

@@ -150,6 +150,7 @@ public final class CornerbookServer {
         var person = new PersonHandler(desk, pairing);
         var devices = new PairingHandler(desk, pages, pairing, door, rooms);
         routing.get("/", today::show)
+                .get("/judged-cars", today::showJudged)
                 .get("/assets/{digest}/{name}", pages::sendAsset)
                 .post("/preferences", person::prefer)
                 .post("/person", person::takeOver)

@@ -75,6 +75,22 @@ public final class CarSearch {
         });
     }
 
+    /** These cars as a list shows them, without those that are not there. */
+    public List<VehicleSummary> list(List<String> vehicleIds) {
+        if (vehicleIds.isEmpty()) {
+            return List.of();
+        }
+        return store.read(handle -> {
+            try (var query = handle.createQuery("select " + VehicleSummary.COLUMNS
+                    + " from vehicle join customer on customer.id = vehicle.customer_id" + KeptVerdict.JOIN
+                    + "where vehicle.id in (<ids>) order by vehicle.name, vehicle.id")) {
+                return query.bindList("ids", vehicleIds)
+                        .map((row, context) -> VehicleSummary.of(row))
+                        .list();
+            }
+        });
+    }
+
     /** Writes anew the words of cars that have changed; where none has, it only looks. */
     public void keepWords() {
         while (store.read(CarSearch::isAnyOld)) {

@@ -18,6 +18,7 @@ import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
+import java.util.List;
 
 /** The first page: today's visits, open re-torques, all cars. */
 public final class TodayHandler {
@@ -51,6 +52,22 @@ public final class TodayHandler {
                         desk.book().retorques().listConfirmed(today),
                         cars(Pages.queryValue(request, "q"), numberOf(Pages.queryValue(request, "from"))),
                         BrakeDust.ofWeek(desk.book(), date),
+                        Told.reader().at(desk.clock().getZone())));
+    }
+
+    /** Of the cars that a page showed with old verdicts, the rows of those that have been judged since. */
+    public void showJudged(ServerRequest request, ServerResponse response) {
+        var ids = request.query().all("car", List::of).stream()
+                .limit(CARS_ON_A_PAGE)
+                .toList();
+        pages.send(
+                response,
+                200,
+                "desk/today/judged",
+                new JudgedRows(
+                        desk.book().search().list(ids).stream()
+                                .filter(car -> !car.verdict().isOld())
+                                .toList(),
                         Told.reader().at(desk.clock().getZone())));
     }
 
