@@ -61,6 +61,7 @@ final class Assets {
             "jsqr.js",
             "mark.svg",
             "next-field.mjs",
+            "sits.mjs",
             "unsaved.mjs",
             "worker.mjs");
 

@@ -2,8 +2,12 @@ package cornerbook.app.book.visit;
 
 import java.time.Instant;
 
-/** What came of asking a customer to come back for a re-torque. */
-public record RetorqueAnswer(Kind kind, Instant at) {
+/**
+ * What came of asking a customer to come back for a re-torque.
+ *
+ * @param person who asked; empty where the desk did not say
+ */
+public record RetorqueAnswer(Kind kind, Instant at, String person) {
     /** What the customer was asked, or answered. */
     public enum Kind {
         CALLED,

@@ -35,7 +35,8 @@ public final class RetorqueLedger {
                 vehicle.name, vehicle.plate, vehicle.fastener_torque_nm,
                 customer.name as customer_name, customer.phone,
                 (select answer from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as answer,
-                (select made_at from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as made_at
+                (select made_at from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as made_at,
+                (select person from retorque_answer where visit_id = retorque.visit_id order by place_in_list desc limit 1) as answered_by
             from retorque
                 join visit on visit.id = retorque.visit_id
                 join vehicle on vehicle.id = visit.vehicle_id
@@ -179,7 +180,10 @@ public final class RetorqueLedger {
                         row.getString("phone"),
                         answer == null
                                 ? null
-                                : new RetorqueAnswer(RetorqueAnswer.Kind.valueOf(answer), EntryRow.madeAt(row))));
+                                : new RetorqueAnswer(
+                                        RetorqueAnswer.Kind.valueOf(answer),
+                                        EntryRow.madeAt(row),
+                                        row.getString("answered_by"))));
     }
 
     /**

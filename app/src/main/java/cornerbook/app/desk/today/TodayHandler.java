@@ -1,7 +1,6 @@
 package cornerbook.app.desk.today;
 
 import cornerbook.app.book.car.VehicleSummary;
-import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.RetorqueAnswer;
@@ -14,7 +13,6 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.today.TodayPage.Again;
 import cornerbook.app.desk.today.TodayPage.Cars;
-import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
@@ -22,6 +20,7 @@ import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.Objects;
 
 /** The first page: today's visits, open re-torques, all cars. */
 public final class TodayHandler {
@@ -100,7 +99,7 @@ public final class TodayHandler {
                             typed.identity("id"),
                             visitId,
                             answer,
-                            Caller.current().tablet().map(TabletAtWork::person).orElse(""),
+                            Objects.requireNonNullElse(typed.person(), ""),
                             desk.now());
         } catch (BookException e) {
             throw new PageException(409, e.said());

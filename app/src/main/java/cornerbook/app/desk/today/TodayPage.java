@@ -34,7 +34,13 @@ public record TodayPage(
      *
      * @param calledOn when its customer was called last; null before anybody did
      */
-    public record Again(OpenRetorque due, @Nullable LocalDate calledOn) {}
+    public record Again(OpenRetorque due, @Nullable LocalDate calledOn) {
+        /** Who called; empty where nobody said so. */
+        public String calledBy() {
+            var last = due.contact().last();
+            return last == null ? "" : last.person();
+        }
+    }
 
     /**
      * A page of the cars that were searched for, each with what the book has of its verdict.
