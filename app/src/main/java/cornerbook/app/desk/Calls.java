@@ -1,10 +1,9 @@
 package cornerbook.app.desk;
 
-import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.visit.CallAnswer;
-import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import java.util.Arrays;
+import java.util.Objects;
 
 /** What a person at the desk says came of calling a customer. */
 public final class Calls {
@@ -21,7 +20,7 @@ public final class Calls {
                         .filter(kind -> kind.name().equals(typed.get("answer")))
                         .findFirst()
                         .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood())),
-                Caller.current().tablet().map(TabletAtWork::person).orElse(""),
+                Objects.requireNonNullElse(typed.person(), ""),
                 desk.now());
     }
 }

@@ -136,7 +136,7 @@ class ArchitectureTest {
             .whereLayer("bay")
             .mayOnlyAccessLayers("ground", "judge", "book", "request", "desk")
             .whereLayer("door")
-            .mayOnlyAccessLayers("ground", "certificate", "book", "sheet", "request", "desk")
+            .mayOnlyAccessLayers("ground", "certificate", "picture", "book", "sheet", "request", "desk")
             .whereLayer("door")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("cli")

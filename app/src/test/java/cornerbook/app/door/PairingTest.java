@@ -237,6 +237,9 @@ class PairingTest {
             var devices =
                     get(client, "http://127.0.0.1:" + port + "/devices", "").body();
             assertThat(devices).contains(certificates.fingerprint(), base + "/pair");
+            assertThat(devices)
+                    .as("where the owner of the tablet finds it")
+                    .contains("Install anyway", "Certificate Trust Settings", "When the certificate is renewed");
             var code = devices.replaceAll("(?s).*class=\"code\">([0-9 ]+)<.*", "$1");
             assertThat(pair(tablet, base, code, "1").statusCode()).isEqualTo(422);
             var paired = pair(tablet, base, code, "4711");
@@ -263,7 +266,8 @@ class PairingTest {
         try {
             var plain = door.certificateAddress();
             assertThat(get(client, plain + "/", "").body())
-                    .contains(certificates.fingerprint(), door.publicAddress(0) + "/pair");
+                    .contains(certificates.fingerprint(), door.publicAddress(0) + "/pair")
+                    .contains("Install anyway", "Certificate Trust Settings", "When the certificate is renewed");
             var file = client.send(
                     HttpRequest.newBuilder(URI.create(plain + "/cornerbook.crt"))
                             .build(),

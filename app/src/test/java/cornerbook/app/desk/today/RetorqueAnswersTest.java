@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.cars.CarLibrary;
 import cornerbook.app.desk.Links;
+import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
@@ -12,14 +13,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The customers whose wheels are due, called from the first page. Car and customer are invented. */
 class RetorqueAnswersTest {
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
     @AutoClose
     private ServedShop shop;
 
@@ -58,6 +64,19 @@ class RetorqueAnswersTest {
         assertThat(shop.post(Links.retorque(visitId), recorded).statusCode()).isEqualTo(303);
         assertThat(shop.book().retorques().listOpen()).isEmpty();
         assertThat(answer("CALLED", "c")).as("nothing is open any more").isEqualTo(409);
+    }
+
+    /** A desk is no paired tablet: its browser knows who sits there, from the first answer or from a bay sheet. */
+    @Test
+    void whoSitsAtTheDeskIsKeptWithEachAnswer() {
+        var page = chromium.newPage(1180, 820);
+        page.navigate(shop.address("/"));
+        page.locator("#sits").fill("Ada");
+        page.locator(".answers button[value=CALLED]").click();
+        assertThat(page.locator("#sits").inputValue()).isEqualTo("Ada");
+        assertThat(Objects.requireNonNull(due().contact().last()).person()).isEqualTo("Ada");
+        page.locator(".answers button:not([name])").click();
+        assertThat(page.locator(".confirmed").innerText()).contains("Ada");
     }
 
     /** One tap where no figures are known; another takes it back on the same day. */
