@@ -14,10 +14,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * When tyres are replaced, and whether one, two or four. Each option is one purchase at the start of one season, and the longest
- * distance that any way of moving the wheels before and after it gives, to the proven optimum: each state that the seasons before
- * can leave within the rules is followed by the best plan of the seasons left, unless a bound shows that it cannot be longer. The
- * set has to be whole until the purchase. Where the rules cannot be kept in all the seasons left, the set ends with the last season
+ * When tyres are replaced, and whether one, two or four. Each option is one purchase at the start of one season. Of one now or next
+ * season it is the longest distance that any way of moving the wheels before and after it gives, to the proven optimum: each state
+ * that the season before can leave within the rules is followed by the best plan of the seasons left, unless a bound shows that it
+ * cannot be longer. Before a later purchase the set follows its best plan. The set has to be whole until the purchase. Where the rules cannot be kept in all the seasons left, the set ends with the last season
  * in which they can.
  */
 public final class ReplacementOptions {
@@ -50,14 +50,20 @@ public final class ReplacementOptions {
     }
 
     private List<Replacement> enumerate() {
-        add(Kind.NONE, 0, List.of(), 0, request, PlanSearch.bestWithinRules(request));
-        var before = SeasonsBefore.none(numbers);
-        for (int season = 0; season < numbers.seasons && !before.isEmpty(); season++) {
+        var plan = PlanSearch.bestWithinRules(request);
+        add(Kind.NONE, 0, List.of(), 0, request, plan);
+        var follows = plan.map(planned -> planned.sequence().assignments()).orElse(List.of());
+        var along = SeasonsBefore.none(numbers);
+        for (int season = 0; season < numbers.seasons && !along.isEmpty(); season++) {
+            var before = season == 1 ? SeasonsBefore.none(numbers).next(0, numbers.allowed) : along;
             for (var kind : List.of(Kind.ONE_TYRE, Kind.FRONT_PAIR, Kind.REAR_PAIR, Kind.ALL_FOUR)) {
                 buy(kind, season, before);
             }
+            if (season >= follows.size()) {
+                break;
+            }
             if (season < numbers.seasons - 1) {
-                before = before.next(season);
+                along = along.next(season, follows.get(season));
             }
         }
         return List.copyOf(options);

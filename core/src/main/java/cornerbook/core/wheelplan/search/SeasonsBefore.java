@@ -25,12 +25,12 @@ final class SeasonsBefore {
                 numbers, new CountLayout(numbers, numbers.seasons - 1), Map.of(key(Ran.NOTHING, numbers.unmoved), state));
     }
 
-    /** With one season more. */
-    SeasonsBefore next(int season) {
+    /** With one season more, under any of these assignments. */
+    SeasonsBefore next(int season, int... assignments) {
         var next = new HashMap<Key, State>();
         for (var state : states.values()) {
             double[] least = SetNumbers.least(state.depthMm);
-            for (int assignment : numbers.allowed) {
+            for (int assignment : assignments) {
                 if (numbers.mayFit(assignment, least)) {
                     double[][] worn = numbers.worn(assignment, state.depthMm, numbers.season[season]);
                     double[] leastAfter = SetNumbers.least(worn);
