@@ -46,8 +46,9 @@ public final class Learner {
             if (!share.pads().isEmpty()) {
                 pads.add(share.pads());
             }
-            share.kmPerDay().forEach((season, averages) -> seasons.computeIfAbsent(season, key -> new ArrayList<>())
-                    .add(averages));
+            share.kmPerDay()
+                    .forEach((season, averages) -> seasons.computeIfAbsent(season, key -> new ArrayList<>())
+                            .add(averages));
         }
         var distances = new EnumMap<SeasonKind, DistancePrior>(SeasonKind.class);
         seasons.forEach((season, ofCars) -> {

@@ -63,14 +63,11 @@ public record ExpectedMinutes(double usual, double nineInTen, int visits) {
         double worth = WORTH_VISITS + n;
         double centre = (WORTH_VISITS * start + n * mean) / worth;
         int degrees = WORTH_DEGREES + n;
-        double variance = (WORTH_DEGREES * SPREAD * SPREAD
-                        + squares
-                        + WORTH_VISITS * n / worth * (mean - start) * (mean - start))
-                / degrees;
+        double variance =
+                (WORTH_DEGREES * SPREAD * SPREAD + squares + WORTH_VISITS * n / worth * (mean - start) * (mean - start))
+                        / degrees;
         double scale = Math.sqrt(variance * (1 + 1 / worth));
         return new ExpectedMinutes(
-                Math.exp(centre),
-                Math.exp(centre + StudentDistribution.within(WITHOUT_TAILS, degrees) * scale),
-                n);
+                Math.exp(centre), Math.exp(centre + StudentDistribution.within(WITHOUT_TAILS, degrees) * scale), n);
     }
 }

@@ -69,14 +69,11 @@ public record WorkHours(List<Span> spans) {
 
     /** As it is parsed again: "08:00-12:00, 12:30-17:00". */
     public String written() {
-        return spans.stream()
-                .map(span -> span.from() + "-" + span.until())
-                .collect(Collectors.joining(", "));
+        return spans.stream().map(span -> span.from() + "-" + span.until()).collect(Collectors.joining(", "));
     }
 
     private boolean holds(LocalTime time) {
-        return spans.stream()
-                .anyMatch(span -> !time.isBefore(span.from()) && time.isBefore(span.until()));
+        return spans.stream().anyMatch(span -> !time.isBefore(span.from()) && time.isBefore(span.until()));
     }
 
     /**

@@ -19,7 +19,8 @@ public record Article(OrderPart part, @Nullable String kind, String text) {
     /** Refuses a kind that its part has not. */
     public Article {
         if (kind != null && kinds(part).stream().noneMatch(kind::equals)) {
-            throw new IllegalArgumentException("kind of %s is %s, expected one of %s".formatted(part, kind, kinds(part)));
+            throw new IllegalArgumentException(
+                    "kind of %s is %s, expected one of %s".formatted(part, kind, kinds(part)));
         }
     }
 

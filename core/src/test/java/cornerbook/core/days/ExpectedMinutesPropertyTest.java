@@ -44,7 +44,9 @@ class ExpectedMinutesPropertyTest {
         var clocked = draw(new Random(7), 4000, 60, 0.2);
         var expected = ExpectedMinutes.of(WORK, clocked);
         assertThat(expected.usual()).isCloseTo(60, Percentage.withPercentage(2));
-        var within = clocked.stream().filter(minutes -> minutes <= expected.nineInTen()).count();
+        var within = clocked.stream()
+                .filter(minutes -> minutes <= expected.nineInTen())
+                .count();
         assertThat(within / 4000.0).isCloseTo(0.9, within(0.02));
     }
 

@@ -56,7 +56,14 @@ class WorkHoursPropertyTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"all day", "8-17", "17:00-8:00", "8:00-8:00", "25:00-26:00", "8:00-12:00,", "8:00-12:00, 11:00-13:00"
+            strings = {
+                "all day",
+                "8-17",
+                "17:00-8:00",
+                "8:00-8:00",
+                "25:00-26:00",
+                "8:00-12:00,",
+                "8:00-12:00, 11:00-13:00"
             })
     void whatIsNoHoursIsRefused(String typed) {
         assertThatThrownBy(() -> WorkHours.parse(typed)).isInstanceOf(Refused.class);

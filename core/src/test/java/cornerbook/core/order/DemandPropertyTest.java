@@ -18,7 +18,8 @@ class DemandPropertyTest {
         int cars = random.nextInt(9);
         for (int car = 0; car < cars; car++) {
             double once = random.nextInt(4) == 0 ? random.nextInt(2) : random.nextDouble();
-            needs.add(new Need(1 + random.nextInt(4), once, random.nextInt(3) == 0 ? 0 : (1 - once) * random.nextDouble()));
+            needs.add(new Need(
+                    1 + random.nextInt(4), once, random.nextInt(3) == 0 ? 0 : (1 - once) * random.nextDouble()));
         }
         return needs;
     }
@@ -52,7 +53,9 @@ class DemandPropertyTest {
             var expected = enumerated(needs);
             double mean = 0;
             for (int pieces = 0; pieces < expected.length; pieces++) {
-                assertThat(demand.probability(pieces)).as("%s of %s", pieces, needs).isCloseTo(expected[pieces], within(1e-13));
+                assertThat(demand.probability(pieces))
+                        .as("%s of %s", pieces, needs)
+                        .isCloseTo(expected[pieces], within(1e-13));
                 mean += pieces * expected[pieces];
             }
             assertThat(demand.mean()).isCloseTo(mean, within(1e-12));
@@ -99,7 +102,8 @@ class DemandPropertyTest {
                 int quantity = demand.quantity(level);
                 assertThat(quantity).isGreaterThanOrEqualTo(before);
                 assertThat(demand.chanceEnough(quantity)).isGreaterThanOrEqualTo(level - 1e-12);
-                assertThat(quantity == 0 || demand.chanceEnough(quantity - 1) < level).isTrue();
+                assertThat(quantity == 0 || demand.chanceEnough(quantity - 1) < level)
+                        .isTrue();
                 before = quantity;
             }
         }
@@ -120,6 +124,7 @@ class DemandPropertyTest {
         assertThatThrownBy(() -> new Need(2, 0.6, 0.5)).hasMessageContaining("0.6 and 0.5");
         assertThatThrownBy(() -> new Need(2, Double.NaN, 0)).hasMessageContaining("NaN");
         assertThatThrownBy(() -> Demand.of(List.of()).quantity(1.1)).hasMessageContaining("level is 1.1");
-        assertThatThrownBy(() -> ServiceLevel.ofCosts(BigDecimal.ZERO, BigDecimal.ONE)).hasMessageContaining("above 0");
+        assertThatThrownBy(() -> ServiceLevel.ofCosts(BigDecimal.ZERO, BigDecimal.ONE))
+                .hasMessageContaining("above 0");
     }
 }

@@ -24,11 +24,7 @@ class DemandReferenceTest {
     @Test
     void threeCarsAsPublished() {
         var demand = ofSingles(0.1, 0.2, 0.2);
-        assertThat(List.of(
-                        demand.probability(0),
-                        demand.probability(1),
-                        demand.probability(2),
-                        demand.probability(3)))
+        assertThat(List.of(demand.probability(0), demand.probability(1), demand.probability(2), demand.probability(3)))
                 .usingComparatorForType((a, b) -> Math.abs(a - b) < 5e-16 ? 0 : Double.compare(a, b), Double.class)
                 .containsExactly(0.576, 0.352, 0.068, 0.004);
         assertThat(demand.chanceEnough(1)).isCloseTo(0.928, within(5e-16));

@@ -160,7 +160,7 @@ final class PartNeeds {
                 .filter(finding -> finding.subject().part() == Subject.Part.BRAKE_FLUID)
                 .mapToDouble(this::chance)
                 .max()
-                .ifPresent(chance -> addOfNoKind(
-                        OrderPart.BRAKE_FLUID, grade == null ? "" : grade.label(), Need.of(1, chance)));
+                .ifPresent(chance ->
+                        addOfNoKind(OrderPart.BRAKE_FLUID, grade == null ? "" : grade.label(), Need.of(1, chance)));
     }
 }

@@ -44,11 +44,7 @@ final class TyreNeeds {
     }
 
     private static AxlesHold hold(
-            Case given,
-            SetSpan span,
-            TreadForecaster forecaster,
-            List<SetForecast> forecasts,
-            List<Finding> findings) {
+            Case given, SetSpan span, TreadForecaster forecaster, List<SetForecast> forecasts, List<Finding> findings) {
         var worn = forecasts.stream()
                 .filter(forecast -> forecast.set().equals(span.set()))
                 .findFirst()
@@ -80,9 +76,7 @@ final class TyreNeeds {
         var axles = EnumSet.noneOf(Axle.class);
         var tag = subject.wheelTag();
         span.wheelAt().forEach((corner, standing) -> {
-            if (tag == null
-                    ? span.set().id().equals(subject.setId())
-                    : tag.equals(standing) && isOf(span, tag)) {
+            if (tag == null ? span.set().id().equals(subject.setId()) : tag.equals(standing) && isOf(span, tag)) {
                 axles.add(corner.axle());
             }
         });
@@ -117,8 +111,7 @@ final class TyreNeeds {
     }
 
     private static CarNeed need(Case given, SetSpan span, String size, Need need) {
-        return new CarNeed(
-                new Article(OrderPart.TYRE, span.set().season().name(), size), need, given.nextVisit());
+        return new CarNeed(new Article(OrderPart.TYRE, span.set().season().name(), size), need, given.nextVisit());
     }
 
     /** The size on an axle, without what stands behind it; as it is written where it cannot be read. */
@@ -126,8 +119,8 @@ final class TyreNeeds {
         return Stream.of(Corner.values())
                 .filter(corner -> corner.axle() == axle)
                 .flatMap(corner -> Optional.ofNullable(span.wheelAt().get(corner)).stream())
-                .flatMap(tag -> span.set().wheels().stream()
-                        .filter(wheel -> wheel.tag().equals(tag)))
+                .flatMap(tag ->
+                        span.set().wheels().stream().filter(wheel -> wheel.tag().equals(tag)))
                 .map(wheel -> wheel.tyre().size())
                 .findFirst()
                 .map(written -> TyreSize.find(written)

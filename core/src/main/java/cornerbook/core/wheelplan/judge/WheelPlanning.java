@@ -93,8 +93,8 @@ public final class WheelPlanning {
                 .flatMap(listed -> listed.wheels().stream())
                 .filter(wheel -> !wheel.tyre().isTemporarySpare())
                 .toList();
-        boolean asListed = set.wheels().stream()
-                .allMatch(wheel -> wheel.tyre().isTemporarySpare() || all.contains(wheel));
+        boolean asListed =
+                set.wheels().stream().allMatch(wheel -> wheel.tyre().isTemporarySpare() || all.contains(wheel));
         if (!asListed || all.size() < CORNERS || all.size() > CORNERS + 1) {
             return set;
         }

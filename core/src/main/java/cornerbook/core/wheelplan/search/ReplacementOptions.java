@@ -96,8 +96,7 @@ public final class ReplacementOptions {
         add(kind, season + 1, best.renewed.tags(), numbers.start[season], best.rest, plan);
     }
 
-    private void add(
-            Kind kind, int season, List<String> tags, double start, PlanRequest rest, Optional<Planned> plan) {
+    private void add(Kind kind, int season, List<String> tags, double start, PlanRequest rest, Optional<Planned> plan) {
         double thousandKm = start + end(rest, plan);
         int kept = plan.map(Planned::seasons).orElse(0);
         boolean rulesEnd = kept < rest.seasonsThousandKm().size() && endsByRules(rest, plan);
@@ -153,8 +152,7 @@ public final class ReplacementOptions {
             var depths = tags.contains(wheel.tag())
                     ? Collections.nCopies(numbers.grooves, newDepthMm)
                     : state.depthsMm(i, request.limitMm());
-            wheels.add(new WheelState(
-                    wheel.tag(), wheel.tyreSize(), wheel.directional(), depths, wheel.lastCorner()));
+            wheels.add(new WheelState(wheel.tag(), wheel.tyreSize(), wheel.directional(), depths, wheel.lastCorner()));
         }
         return new Renewed(wheels, tags);
     }

@@ -22,7 +22,9 @@ final class SeasonsBefore {
     static SeasonsBefore none(SetNumbers numbers) {
         var state = new State(Ran.NOTHING, numbers.slackMm, numbers.unmoved);
         return new SeasonsBefore(
-                numbers, new CountLayout(numbers, numbers.seasons - 1), Map.of(key(Ran.NOTHING, numbers.unmoved), state));
+                numbers,
+                new CountLayout(numbers, numbers.seasons - 1),
+                Map.of(key(Ran.NOTHING, numbers.unmoved), state));
     }
 
     /** With one season more, under any of these assignments. */

@@ -117,7 +117,9 @@ class CarNeedsTest {
         var deep = Cars.changeOver(7.5, 7, List.of());
         var autumn = deep.visits().getLast();
         var readings = autumn.readings().stream()
-                .map(each -> each.corner() == Corner.LF && each.wheelTag() != null && each.wheelTag().startsWith("S-")
+                .map(each -> each.corner() == Corner.LF
+                                && each.wheelTag() != null
+                                && each.wheelTag().startsWith("S-")
                         ? worn(each)
                         : each)
                 .toList();
@@ -168,10 +170,8 @@ class CarNeedsTest {
 
     @Test
     void padsBelowTheirMinimumAreNeededByTheAxle() {
-        var needs = needs(Cars.changeOver(
-                7,
-                7,
-                List.of(Cars.reading(Measure.PAD_THICKNESS, Corner.LF, null, Spot.OUTER, 1.0))));
+        var needs = needs(
+                Cars.changeOver(7, 7, List.of(Cars.reading(Measure.PAD_THICKNESS, Corner.LF, null, Spot.OUTER, 1.0))));
         assertThat(part(needs, OrderPart.PADS, Axle.FRONT)).contains(Need.of(1, 1));
         assertThat(part(needs, OrderPart.PADS, Axle.REAR)).isEmpty();
         assertThat(needs.stream()
@@ -182,16 +182,16 @@ class CarNeedsTest {
 
     @Test
     void newDiscsTakeNewPads() {
-        var needs = needs(Cars.changeOver(
-                7, 7, List.of(Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 5.0))));
+        var needs =
+                needs(Cars.changeOver(7, 7, List.of(Cars.reading(Measure.DISC_THICKNESS, Corner.RR, null, null, 5.0))));
         assertThat(part(needs, OrderPart.DISCS, Axle.REAR)).contains(Need.of(1, 1));
         assertThat(part(needs, OrderPart.PADS, Axle.REAR)).contains(Need.of(1, 1));
     }
 
     @Test
     void fluidThatBoilsTooEarlyIsOneChange() {
-        var needs = needs(Cars.changeOver(
-                7, 7, List.of(Cars.reading(Measure.BRAKE_FLUID_BOILING_POINT, null, null, null, 140))));
+        var needs = needs(
+                Cars.changeOver(7, 7, List.of(Cars.reading(Measure.BRAKE_FLUID_BOILING_POINT, null, null, null, 140))));
         assertThat(needs)
                 .filteredOn(need -> need.article().part() == OrderPart.BRAKE_FLUID)
                 .singleElement()

@@ -56,7 +56,8 @@ class ExhaustiveTest {
     }
 
     private static void agrees(PlanRequest request, PlanSearch.Sequence found, EverySequence.Outcome best) {
-        var driven = EverySequence.drive(request, places(found, request.wheels().size())).orElseThrow();
+        var driven = EverySequence.drive(request, places(found, request.wheels().size()))
+                .orElseThrow();
         assertThat(found.thousandKm()).as("distance of %s", request).isCloseTo(driven.thousandKm(), within(1e-9));
         assertThat(found.spreadMm()).as("spread of %s", request).isCloseTo(driven.spreadMm(), within(1e-9));
         assertThat(found.moves()).as("moves of %s", request).isEqualTo(driven.moves());

@@ -69,12 +69,7 @@ final class RandomRequests {
         var wheels = new ArrayList<>(four.wheels());
         wheels.add(new WheelState("spare", size, first.directional(), depths, ran));
         return new PlanRequest(
-                wheels,
-                four.ratesMmPer1000Km(),
-                four.sizeAt(),
-                four.limitMm(),
-                four.seasonsThousandKm(),
-                four.rules());
+                wheels, four.ratesMmPer1000Km(), four.sizeAt(), four.limitMm(), four.seasonsThousandKm(), four.rules());
     }
 
     private static AllWheelLimit allWheel(SplittableRandom random) {

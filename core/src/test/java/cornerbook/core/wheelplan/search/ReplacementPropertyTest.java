@@ -27,9 +27,7 @@ class ReplacementPropertyTest {
         var random = new SplittableRandom(seed);
         int later = 0;
         for (int r = 0; r < requests; r++) {
-            var request = wheels == 4
-                    ? RandomRequests.any(random, seasons)
-                    : RandomRequests.withSpare(random, seasons);
+            var request = wheels == 4 ? RandomRequests.any(random, seasons) : RandomRequests.withSpare(random, seasons);
             for (var option : ReplacementOptions.of(request, NEW_MM)) {
                 if (option.kind() != Kind.NONE && option.season() <= 2) {
                     later += option.season() > 1 ? 1 : 0;
@@ -47,7 +45,9 @@ class ReplacementPropertyTest {
         double longest = 0;
         double start = sum(request.seasonsThousandKm().subList(0, before));
         for (var left : EverySequence.before(request, before).entrySet()) {
-            var stands = left.getKey().isEmpty() ? lastPlaces(request) : left.getKey().getLast();
+            var stands = left.getKey().isEmpty()
+                    ? lastPlaces(request)
+                    : left.getKey().getLast();
             for (var renewed : choices(request, option.kind(), stands)) {
                 longest = Math.max(longest, start + endThousandKm(rest(request, left.getValue(), renewed, before)));
             }
@@ -69,7 +69,8 @@ class ReplacementPropertyTest {
         return switch (kind) {
             case NONE -> List.of(List.of());
             case ONE_TYRE -> all.stream().map(List::of).toList();
-            case FRONT_PAIR -> List.of(all.stream().filter(i -> stands.get(i) < 2).toList());
+            case FRONT_PAIR ->
+                List.of(all.stream().filter(i -> stands.get(i) < 2).toList());
             case REAR_PAIR ->
                 List.of(all.stream()
                         .filter(i -> stands.get(i) == 2 || stands.get(i) == 3)

@@ -84,8 +84,7 @@ class WheelPlannerTest {
         var wheels = new ArrayList<>(wheels(false, 6, 6, 6, 6));
         wheels.add(new WheelState("spare", "225/55R18", false, List.of(6.0), null));
         var seasons = List.of(2.5, 2.5, 2.5, 2.5, 2.5);
-        var request =
-                new PlanRequest(wheels, evenRates(0.2, 0.2), ONE_SIZE, 4, seasons, PlanRules.TYRES_ONLY);
+        var request = new PlanRequest(wheels, evenRates(0.2, 0.2), ONE_SIZE, 4, seasons, PlanRules.TYRES_ONLY);
         var plan = WheelPlanner.plan(request, List.of(), List.of()).orElseThrow();
         assertThat(plan.distanceKm()).isCloseTo(12_500, within(1e-6));
         assertThat(plan.distanceUnmovedKm()).isCloseTo(10_000, within(1e-6));
