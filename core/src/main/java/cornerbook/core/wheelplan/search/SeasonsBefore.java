@@ -76,6 +76,7 @@ final class SeasonsBefore {
      *
      * @param latest assignment of the latest of them
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record State(Ran ran, double[][] depthMm, int latest) {
         List<Double> depthsMm(int wheel, double limitMm) {
             var depths = new ArrayList<Double>();
