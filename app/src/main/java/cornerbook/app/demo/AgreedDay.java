@@ -13,9 +13,4 @@ import org.jspecify.annotations.Nullable;
  * @param missed whether the car did not come
  */
 public record AgreedDay(
-        String carId,
-        LocalDate day,
-        @Nullable LocalTime time,
-        PlannedWork work,
-        String note,
-        boolean missed) {}
+        String carId, LocalDate day, @Nullable LocalTime time, PlannedWork work, String note, boolean missed) {}

@@ -30,8 +30,7 @@ public final class TabletScreen {
         for (int y : OTHER_ROWS) {
             svg.rectangle(LEFT, y + 8, 130, 7, 3, Palette.HAIRLINE, "none");
         }
-        svg.rectangle(
-                LEFT - 6, TAPPED_ROW, RIGHT - LEFT + 12, ROW_HEIGHT, 6, Palette.BAND, Palette.PLUM);
+        svg.rectangle(LEFT - 6, TAPPED_ROW, RIGHT - LEFT + 12, ROW_HEIGHT, 6, Palette.BAND, Palette.PLUM);
         svg.words(LEFT, TAPPED_ROW + 22, 13, Anchor.START, Palette.INK, true, tapped);
         // Where the finger goes.
         svg.circle(RIGHT - 12, TAPPED_ROW + ROW_HEIGHT / 2.0, 7, Palette.PLUM, "none", 0, "");

@@ -250,15 +250,16 @@ class CarListsPropertyTest {
                 .migrate();
         try (var handle = Jdbi.open(source)) {
             handle.execute("pragma foreign_keys = off");
-            handle.execute("attach database ? as later", now.resolve(BookFile.NAME).toString());
+            handle.execute(
+                    "attach database ? as later", now.resolve(BookFile.NAME).toString());
             for (var table : names(handle, "select name from main.sqlite_schema where type = 'table'")) {
                 var columns = names(handle, "select name from pragma_table_info(?, 'later')", table);
                 columns.retainAll(names(handle, "select name from pragma_table_info(?, 'main')", table));
                 if (!table.equals("flyway_schema_history") && !columns.isEmpty()) {
                     var list = String.join(", ", columns);
                     handle.execute("delete from main." + table);
-                    handle.execute("insert into main.%s (%s) select %s from later.%s"
-                            .formatted(table, list, list, table));
+                    handle.execute(
+                            "insert into main.%s (%s) select %s from later.%s".formatted(table, list, list, table));
                 }
             }
         }

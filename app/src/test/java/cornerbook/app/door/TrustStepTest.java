@@ -18,7 +18,8 @@ class TrustStepTest {
     @EnumSource(ScreenWord.class)
     void everyLineFitsItsScreenInEachLanguage(ScreenWord word) {
         for (var language : Language.values()) {
-            assertThat(new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC).say(word)).hasSizeLessThanOrEqualTo(LETTERS_THAT_FIT);
+            assertThat(new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC).say(word))
+                    .hasSizeLessThanOrEqualTo(LETTERS_THAT_FIT);
         }
     }
 

@@ -137,8 +137,7 @@ class WheelTagsTest {
         try (var tags = Loader.loadPDF(
                 WheelTags.render(five, open, Optional.of(plan), Optional.empty(), Paper.ROLL, Reader.DEFAULT))) {
             assertThat(tags.getNumberOfPages()).isEqualTo(5);
-            assertThat(text(tags, 4))
-                    .contains("spare 5", "Came off spare", "Goes to now spare", "Next season spare");
+            assertThat(text(tags, 4)).contains("spare 5", "Came off spare", "Goes to now spare", "Next season spare");
         }
     }
 

@@ -11,7 +11,13 @@ import org.jspecify.annotations.Nullable;
  * @param visitId of the visit that the car has on that day; null when it has none
  */
 public record Appointment(
-        String id, int turn, Car car, AppointmentState state, Plan plan, Because because, @Nullable String visitId) {
+        String id,
+        int turn,
+        Car car,
+        AppointmentState state,
+        Plan plan,
+        Because because,
+        @Nullable String visitId) {
     /**
      * The car that is to come.
      *

@@ -106,8 +106,7 @@ public final class AppointmentLedger {
      * @param seenTurn that the person saw
      * @throws BookException when the reason is missing, somebody has changed it since, the car has come, or the day cannot be
      */
-    public Arrival change(
-            String entryId, String id, int seenTurn, Plan plan, Because because, LocalDate today) {
+    public Arrival change(String entryId, String id, int seenTurn, Plan plan, Because because, LocalDate today) {
         requireReason(because);
         return store.write(handle -> add(handle, entryId, id, seenTurn, because, before -> {
             if (!plan.day().equals(before.plan().day())) {
@@ -162,16 +161,14 @@ public final class AppointmentLedger {
         Stands of(Appointment before);
     }
 
-    private static Arrival add(
-            Handle handle, String entryId, String id, int seenTurn, Because because, Change change) {
+    private static Arrival add(Handle handle, String entryId, String id, int seenTurn, Because because, Change change) {
         if (handle.select("select 1 from appointment where id = ?", entryId)
                 .mapTo(Integer.class)
                 .findFirst()
                 .isPresent()) {
             return Arrival.ALREADY;
         }
-        var before =
-                find(handle, id).orElseThrow(() -> new BookException(new AppointmentSaid.NoAppointment()));
+        var before = find(handle, id).orElseThrow(() -> new BookException(new AppointmentSaid.NoAppointment()));
         if (before.turn() != seenTurn) {
             throw new BookException(new AppointmentSaid.ChangedMeanwhile());
         }
@@ -201,7 +198,8 @@ public final class AppointmentLedger {
     }
 
     private static void refuseSecond(Handle handle, String id, String vehicleId, LocalDate day) {
-        handle.select(SELECT + "agreed.vehicle_id = ? and agreed.day = ? and" + LATEST, vehicleId, day.toString())
+        handle
+                .select(SELECT + "agreed.vehicle_id = ? and agreed.day = ? and" + LATEST, vehicleId, day.toString())
                 .map((row, context) -> read(row))
                 .stream()
                 .filter(other -> !other.id().equals(id) && other.state().isOpen())
@@ -219,13 +217,7 @@ public final class AppointmentLedger {
     }
 
     private static TableRow row(
-            String entryId,
-            String id,
-            int turn,
-            String vehicleId,
-            AppointmentState state,
-            Plan plan,
-            Because because) {
+            String entryId, String id, int turn, String vehicleId, AppointmentState state, Plan plan, Because because) {
         return new TableRow("appointment")
                 .set("id", entryId)
                 .set("appointment_id", id)
@@ -256,7 +248,9 @@ public final class AppointmentLedger {
                         row.getString("plate"),
                         row.getString("customer_name"),
                         row.getString("phone")),
-                row.getInt("holds") == 1 && said != AppointmentState.CALLED_OFF && visitId != null ? AppointmentState.CAME : said,
+                row.getInt("holds") == 1 && said != AppointmentState.CALLED_OFF && visitId != null
+                        ? AppointmentState.CAME
+                        : said,
                 new Plan(
                         LocalDate.parse(row.getString("day")),
                         time(row.getString("starts")),
@@ -265,8 +259,7 @@ public final class AppointmentLedger {
                         row.getString("hoist"),
                         row.getString("worker"),
                         row.getString("note")),
-                new Because(
-                        row.getString("reason"), row.getString("person"), Instant.parse(row.getString("made_at"))),
+                new Because(row.getString("reason"), row.getString("person"), Instant.parse(row.getString("made_at"))),
                 visitId);
     }
 

@@ -40,8 +40,7 @@ public final class ClockedTimes {
 
     private static boolean isReadAtBrakes(Measure measure) {
         return Arrays.stream(WorkStep.values())
-                .filter(step -> step.compareTo(WorkStep.PADS_AND_MOVEMENT) >= 0
-                        && step.compareTo(WorkStep.CLOSED) <= 0)
+                .filter(step -> step.compareTo(WorkStep.PADS_AND_MOVEMENT) >= 0 && step.compareTo(WorkStep.CLOSED) <= 0)
                 .anyMatch(measure::isReadIn);
     }
 
@@ -79,7 +78,9 @@ public final class ClockedTimes {
     private static Optional<Clocked> clocked(ResultSet row) throws SQLException {
         var work = work(row.getInt("wheels") == 1, row.getInt("brakes") == 1);
         var ended = Instant.parse(row.getString("ended"));
-        return Stream.of(Optional.ofNullable(row.getString("read_first")), Optional.ofNullable(row.getString("ticked_first")))
+        return Stream.of(
+                        Optional.ofNullable(row.getString("read_first")),
+                        Optional.ofNullable(row.getString("ticked_first")))
                 .flatMap(Optional::stream)
                 .map(Instant::parse)
                 .min(Instant::compareTo)

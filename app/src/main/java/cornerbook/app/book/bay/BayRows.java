@@ -36,10 +36,12 @@ public final class BayRows {
                 .set("reason", tick.reason())
                 .insertOnce(handle);
         if (added) {
-            tick.seen().stream().distinct().forEach(seenId -> new TableRow("work_tick_seen")
-                    .set("tick_id", tick.id())
-                    .set("seen_id", seenId)
-                    .insert(handle));
+            tick.seen().stream()
+                    .distinct()
+                    .forEach(seenId -> new TableRow("work_tick_seen")
+                            .set("tick_id", tick.id())
+                            .set("seen_id", seenId)
+                            .insert(handle));
         }
         return added;
     }
@@ -106,12 +108,14 @@ public final class BayRows {
                 .set("acknowledged_by", departure.acknowledgedBy())
                 .insertOnce(handle);
         if (added) {
-            departure.reasons().forEach(reason -> new TableRow("departure_reason")
-                    .set("departure_id", departure.id())
-                    .set("caution", reason.caution())
-                    .set("sentence", reason.sentence())
-                    .set("reason", reason.reason())
-                    .insert(handle));
+            departure
+                    .reasons()
+                    .forEach(reason -> new TableRow("departure_reason")
+                            .set("departure_id", departure.id())
+                            .set("caution", reason.caution())
+                            .set("sentence", reason.sentence())
+                            .set("reason", reason.reason())
+                            .insert(handle));
         }
         return added;
     }

@@ -48,10 +48,7 @@ public final class CustomerLedger {
                 .map((row, context) -> CarReader.customer(row))
                 .findFirst()
                 .map(customer -> new KeptOfCustomer(
-                        customer,
-                        cars(handle, customerId),
-                        mentions(handle, customerId),
-                        erased(handle, customerId))));
+                        customer, cars(handle, customerId), mentions(handle, customerId), erased(handle, customerId))));
     }
 
     /** Customers of whom no car was here on that day or later, and whose data were not erased; those gone longest first. */
@@ -90,8 +87,7 @@ public final class CustomerLedger {
                     == 0) {
                 return false;
             }
-            handle.execute(
-                    "update declined_work set said_by = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
+            handle.execute("update declined_work set said_by = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
             handle.execute(
                     "update departure set acknowledged_by = ? where acknowledged_by is not null and visit_id"
                             + OF_CUSTOMER,

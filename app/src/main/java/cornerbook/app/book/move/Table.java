@@ -123,8 +123,7 @@ record Table(String name, List<String> columns, @Nullable Pointer own) {
                   union all
                   select row_of.%1$s, turn.place + 1 from %2$s row_of join turn on row_of.%3$s = turn.id)
                 select %4$s from turn join %2$s row_of on row_of.%1$s = turn.id order by turn.place
-                """
-                .formatted(own.key(), name, own.column(), listed("row_of."));
+                """.formatted(own.key(), name, own.column(), listed("row_of."));
     }
 
     /** Its rows as they come. */

@@ -95,8 +95,7 @@ public final class OrderLedger {
                 row.getString("visit_id"),
                 row.getString("name"),
                 row.getString("plate"),
-                new OpenRetorque.Contact(
-                        row.getString("customer_name"), row.getString("phone"), CallAnswers.last(row)),
+                new OpenRetorque.Contact(row.getString("customer_name"), row.getString("phone"), CallAnswers.last(row)),
                 new CarNeed(
                         ArticleColumns.of(row),
                         new Need(row.getInt("pieces"), row.getDouble("chance_once"), row.getDouble("chance_twice")),
@@ -242,8 +241,7 @@ public final class OrderLedger {
                 .isPresent();
     }
 
-    private static TableRow event(
-            String id, String lineId, Event event, int pieces, String person, Instant madeAt) {
+    private static TableRow event(String id, String lineId, Event event, int pieces, String person, Instant madeAt) {
         return new TableRow("order_event")
                 .set("id", id)
                 .set("line_id", lineId)

@@ -11,13 +11,7 @@ import java.time.Instant;
  * @param person may be empty at the desk, where nobody is known
  */
 public record OrderLine(
-        String id,
-        Article article,
-        int ordered,
-        Became became,
-        String supplier,
-        String person,
-        Instant madeAt) {
+        String id, Article article, int ordered, Became became, String supplier, String person, Instant madeAt) {
     /**
      * What became of its pieces.
      *

@@ -63,8 +63,8 @@ public record OrderList(LocalDate from, LocalDate until, double level, int notJu
                         each.getKey(), each.getValue(), ordered.getOrDefault(each.getKey(), List.of()), level))
                 .sorted(Comparator.comparing((OrderRow row) -> row.article().part())
                         .thenComparing(row -> row.article().text())
-                        .thenComparing(row -> Optional.ofNullable(row.article().kind())
-                                .orElse("")))
+                        .thenComparing(
+                                row -> Optional.ofNullable(row.article().kind()).orElse("")))
                 .toList();
     }
 

@@ -12,8 +12,7 @@ import java.util.List;
  * @param demand of the cars that count
  * @param toHave pieces that are enough at the chosen level
  */
-public record OrderRow(
-        Article article, List<NeedOfCar> cars, List<OrderLine> lines, Demand demand, int toHave) {
+public record OrderRow(Article article, List<NeedOfCar> cars, List<OrderLine> lines, Demand demand, int toHave) {
     /** Cars that need it less likely make no number of cars; in the sum they count. */
     private static final double NAMED = 0.01;
 

@@ -12,7 +12,9 @@ public final class ArticleColumns {
 
     public static TableRow set(TableRow row, Article article) {
         var kind = article.kind();
-        return row.set("part", article.part()).set("kind", kind == null ? "" : kind).set("article", article.text());
+        return row.set("part", article.part())
+                .set("kind", kind == null ? "" : kind)
+                .set("article", article.text());
     }
 
     public static Article of(ResultSet row) throws SQLException {

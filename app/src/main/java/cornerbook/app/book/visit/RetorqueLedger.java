@@ -42,8 +42,7 @@ public final class RetorqueLedger {
             from retorque
                 join visit on visit.id = retorque.visit_id
                 join vehicle on vehicle.id = visit.vehicle_id
-                join customer on customer.id = vehicle.customer_id""".formatted(CallAnswers.columns(ABOUT_VISIT, ABOUT))
-            + IS_OPEN;
+                join customer on customer.id = vehicle.customer_id""".formatted(CallAnswers.columns(ABOUT_VISIT, ABOUT)) + IS_OPEN;
 
     private static final String NOT_DECLINED =
             " and coalesce(" + CallAnswers.latest("answer", ABOUT_VISIT, ABOUT) + ", '') <> 'DECLINED'";

@@ -30,10 +30,7 @@ public final class OrderVerb implements Runnable {
             descriptionKey = "option-order-level")
     private int levelPercent;
 
-    @CommandLine.Option(
-            names = "--until",
-            paramLabel = "${bundle:label-day}",
-            descriptionKey = "option-order-until")
+    @CommandLine.Option(names = "--until", paramLabel = "${bundle:label-day}", descriptionKey = "option-order-until")
     private @Nullable LocalDate until;
 
     /**

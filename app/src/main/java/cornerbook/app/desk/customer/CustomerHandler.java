@@ -55,7 +55,12 @@ public final class CustomerHandler {
         if (person == null || typed.get("reason").isEmpty()) {
             send(response, 422, kept, typed, new CustomerSaid.ReasonMissing());
         } else if (!typed.get("name").equals(kept.customer().name())) {
-            send(response, 422, kept, typed, new CustomerSaid.OtherName(kept.customer().name()));
+            send(
+                    response,
+                    422,
+                    kept,
+                    typed,
+                    new CustomerSaid.OtherName(kept.customer().name()));
         } else {
             desk.book()
                     .customers()
@@ -87,8 +92,7 @@ public final class CustomerHandler {
                 .orElseThrow(() -> new PageException(404, new CustomerSaid.NoCustomer()));
     }
 
-    private void send(
-            ServerResponse response, int status, KeptOfCustomer kept, Form typed, @Nullable Said error) {
+    private void send(ServerResponse response, int status, KeptOfCustomer kept, Form typed, @Nullable Said error) {
         pages.send(
                 response,
                 status,

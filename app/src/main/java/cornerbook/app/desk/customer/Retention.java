@@ -29,8 +29,7 @@ public record Retention(int years, Said citation) {
      */
     static Retention at(String place) {
         Retention house = null;
-        try (InputStream file =
-                        Objects.requireNonNull(Retention.class.getResourceAsStream(RESOURCE), RESOURCE);
+        try (InputStream file = Objects.requireNonNull(Retention.class.getResourceAsStream(RESOURCE), RESOURCE);
                 MappingIterator<Map<String, String>> rows = CSV.readerFor(Map.class)
                         .with(CsvSchema.emptySchema().withHeader())
                         .readValues(file)) {

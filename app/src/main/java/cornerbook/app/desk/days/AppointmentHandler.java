@@ -69,8 +69,7 @@ public final class AppointmentHandler {
 
     private void choose(String query, ServerResponse response) {
         var found = desk.book().search().find(query, 0, CARS_ON_A_PAGE);
-        pages.send(
-                response, 200, "desk/days/choose-car", new ChooseCarPage(query, found.cars(), found.all()));
+        pages.send(response, 200, "desk/days/choose-car", new ChooseCarPage(query, found.cars(), found.all()));
     }
 
     public void make(ServerRequest request, ServerResponse response) {
@@ -253,7 +252,6 @@ public final class AppointmentHandler {
             List<Appointment> turns,
             Form typed,
             String error) {
-        pages.send(
-                response, status, TEMPLATE, new AppointmentPage(desk.today(), car, turns, typed, choices(), error));
+        pages.send(response, status, TEMPLATE, new AppointmentPage(desk.today(), car, turns, typed, choices(), error));
     }
 }

@@ -31,9 +31,8 @@ public final class DaysHandler {
         var day = desk.dayInAddress(Pages.queryValue(request, "day"));
         var monday = day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         var ofWeek = desk.book().appointments().list(monday, monday.plusDays(LAST_OF_WEEK));
-        var ofDay = ofWeek.stream()
-                .filter(each -> each.plan().day().equals(day))
-                .toList();
+        var ofDay =
+                ofWeek.stream().filter(each -> each.plan().day().equals(day)).toList();
         var expected = ofDay.stream()
                 .map(Appointment::visitId)
                 .flatMap(Stream::ofNullable)
@@ -56,16 +55,18 @@ public final class DaysHandler {
     /** The weeks ahead, against what their days take. */
     public void showWeeks(ServerRequest request, ServerResponse response) {
         var monday = desk.today().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        var agreed = desk.book().appointments().list(monday, monday.plusWeeks(WEEKS_AHEAD).minusDays(1));
-        pages.send(
-                response, 200, "desk/days/weeks", new WeeksPage(desk.today(), loads(monday, WEEKS_AHEAD, agreed)));
+        var agreed = desk.book()
+                .appointments()
+                .list(monday, monday.plusWeeks(WEEKS_AHEAD).minusDays(1));
+        pages.send(response, 200, "desk/days/weeks", new WeeksPage(desk.today(), loads(monday, WEEKS_AHEAD, agreed)));
     }
 
     private List<DayLoad> loads(LocalDate monday, int weeks, List<Appointment> agreed) {
         return desk
                 .book()
                 .hours()
-                .capacityMinutes(monday, weeks * (LAST_OF_WEEK + 1), desk.book().tools().list())
+                .capacityMinutes(
+                        monday, weeks * (LAST_OF_WEEK + 1), desk.book().tools().list())
                 .entrySet()
                 .stream()
                 .map(day -> DaysPage.load(day.getKey(), agreed, day.getValue()))

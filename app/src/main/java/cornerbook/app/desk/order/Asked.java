@@ -86,9 +86,7 @@ public record Asked(LocalDate until, double level, String missing, String left) 
     /** The same as an address carries it behind its question mark. */
     public String query() {
         return "until=" + until
-                + (byCosts()
-                        ? "&missing=" + segment(missing) + "&left=" + segment(left)
-                        : "&level=" + percent());
+                + (byCosts() ? "&missing=" + segment(missing) + "&left=" + segment(left) : "&level=" + percent());
     }
 
     private static String segment(String text) {

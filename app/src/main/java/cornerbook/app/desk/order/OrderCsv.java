@@ -26,8 +26,7 @@ public final class OrderCsv {
                 labels.of("column-on-order"),
                 labels.of("column-in-shop"),
                 labels.of("column-to-order"));
-        return Stream.concat(
-                        Stream.of(names), list.mattering().stream().map(row -> fields(row, reader)))
+        return Stream.concat(Stream.of(names), list.mattering().stream().map(row -> fields(row, reader)))
                 .map(OrderCsv::line)
                 .collect(Collectors.joining());
     }

@@ -63,15 +63,18 @@ public final class OrderListHandler {
     /** So many were ordered. */
     public void order(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
-        change(typed, response, () -> desk.book()
-                .orders()
-                .order(
-                        typed.identity("id"),
-                        article(typed),
-                        pieces(typed),
-                        typed.get("supplier"),
-                        person(),
-                        desk.now()));
+        change(
+                typed,
+                response,
+                () -> desk.book()
+                        .orders()
+                        .order(
+                                typed.identity("id"),
+                                article(typed),
+                                pieces(typed),
+                                typed.get("supplier"),
+                                person(),
+                                desk.now()));
     }
 
     /** Pieces of a line came in, or will not come. */
@@ -80,36 +83,45 @@ public final class OrderListHandler {
         var event = typed.get("event").equals(OrderLedger.Event.CALLED_OFF.name())
                 ? OrderLedger.Event.CALLED_OFF
                 : OrderLedger.Event.CAME_IN;
-        change(typed, response, () -> desk.book()
-                .orders()
-                .record(typed.identity("id"), typed.get("line"), event, pieces(typed), person(), desk.now()));
+        change(
+                typed,
+                response,
+                () -> desk.book()
+                        .orders()
+                        .record(typed.identity("id"), typed.get("line"), event, pieces(typed), person(), desk.now()));
     }
 
     /** Pieces that came in went to a car. */
     public void give(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
-        change(typed, response, () -> desk.book()
-                .orders()
-                .give(
-                        typed.identity("id"),
-                        article(typed),
-                        typed.get("visit"),
-                        pieces(typed),
-                        person(),
-                        desk.now()));
+        change(
+                typed,
+                response,
+                () -> desk.book()
+                        .orders()
+                        .give(
+                                typed.identity("id"),
+                                article(typed),
+                                typed.get("visit"),
+                                pieces(typed),
+                                person(),
+                                desk.now()));
     }
 
     /** Somebody says what came of calling a customer. */
     public void answer(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         var answer = Calls.answer(typed, desk);
-        change(typed, response, () -> desk.book()
-                .orders()
-                .answer(
-                        typed.identity("id"),
-                        typed.get("visit"),
-                        article(typed).part(),
-                        answer));
+        change(
+                typed,
+                response,
+                () -> desk.book()
+                        .orders()
+                        .answer(
+                                typed.identity("id"),
+                                typed.get("visit"),
+                                article(typed).part(),
+                                answer));
     }
 
     /** Does what a form asks, and shows the article again. */

@@ -62,7 +62,10 @@ public record PlannedSet(SetPlan planned) {
      * @param spare null of a set of four wheels
      */
     public record Season(
-            LocalDate from, double startKm, List<Move> moves, @Nullable Spare spare) {
+            LocalDate from,
+            double startKm,
+            List<Move> moves,
+            @Nullable Spare spare) {
         public Season {
             moves = List.copyOf(moves);
         }
@@ -86,7 +89,8 @@ public record PlannedSet(SetPlan planned) {
                 stands.put(wheel.tag(), wheel.lastCorner());
             }
         });
-        @Nullable String lies = wheels.size() > Corner.values().length ? wheels.getLast().tag() : null;
+        @Nullable
+        String lies = wheels.size() > Corner.values().length ? wheels.getLast().tag() : null;
         var seasons = new ArrayList<Season>();
         for (int s = 0; s < days.size(); s++) {
             var plan = planned.plan().seasons().get(s);

@@ -6,7 +6,6 @@ import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Calls;
 import cornerbook.app.desk.Desk;
-import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;

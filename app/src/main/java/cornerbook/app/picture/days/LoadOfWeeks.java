@@ -36,7 +36,14 @@ public final class LoadOfWeeks {
         for (int i = 0; i < days.size(); i++) {
             double foot = (double) (i / DAYS) * STRIP + FOOT;
             if (i % DAYS == 0) {
-                svg.words(0, foot - ABOVE_THE_LINE, LETTERS, Anchor.START, Palette.INK, true, reader.day(days.get(i).day()));
+                svg.words(
+                        0,
+                        foot - ABOVE_THE_LINE,
+                        LETTERS,
+                        Anchor.START,
+                        Palette.INK,
+                        true,
+                        reader.day(days.get(i).day()));
                 svg.line(0, foot, WIDTH, foot, Palette.HAIRLINE, 1, "");
             }
             draw(svg, days.get(i), LEFT + i % DAYS * COLUMN, foot, perMinute);

@@ -20,11 +20,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.jspecify.annotations.Nullable;
 
 /** Appointments of an invented car. */
 class AppointmentLedgerTest {
@@ -54,9 +54,7 @@ class AppointmentLedgerTest {
             assertThat(each.state()).isEqualTo(AppointmentState.BOOKED);
             assertThat(each.because().reason()).isEqualTo("parts are late");
         });
-        assertThat(ledger.listTurns("a"))
-                .extracting(turn -> turn.plan().day())
-                .containsExactly(FRIDAY, MONDAY);
+        assertThat(ledger.listTurns("a")).extracting(turn -> turn.plan().day()).containsExactly(FRIDAY, MONDAY);
     }
 
     @Test
@@ -87,8 +85,7 @@ class AppointmentLedgerTest {
                 .extracting(Appointment::state, Appointment::visitId)
                 .containsExactly(AppointmentState.CAME, "visit-2");
         refused(() -> ledger.miss("b", "a", 0, because(null), FRIDAY), AppointmentSaid.HasCome.class);
-        book.visits()
-                .cancel("visit-2", new cornerbook.app.book.visit.Because(null, "wrong car", "Ines", FRIDAY));
+        book.visits().cancel("visit-2", new cornerbook.app.book.visit.Because(null, "wrong car", "Ines", FRIDAY));
         assertThat(ledger.find("a").orElseThrow().state())
                 .as("a visit that was opened by mistake is none")
                 .isEqualTo(AppointmentState.BOOKED);
@@ -120,7 +117,9 @@ class AppointmentLedgerTest {
         refused(() -> book("b", FRIDAY), AppointmentSaid.AlreadyThatDay.class);
         refused(() -> book("b", TODAY.minusDays(1)), AppointmentSaid.DayIsPast.class);
         refused(() -> book("b", TODAY.plusYears(2).plusDays(1)), AppointmentSaid.DayTooFar.class);
-        refused(() -> ledger.change("b", "a", 0, plan(MONDAY), because(" "), TODAY), AppointmentSaid.ReasonMissing.class);
+        refused(
+                () -> ledger.change("b", "a", 0, plan(MONDAY), because(" "), TODAY),
+                AppointmentSaid.ReasonMissing.class);
         refused(() -> ledger.callOff("b", "a", 0, because(null)), AppointmentSaid.ReasonMissing.class);
         refused(() -> ledger.miss("b", "a", 0, because(null), TODAY), AppointmentSaid.NotYetMissed.class);
         refused(() -> ledger.callOff("b", "nothing", 0, because("rain")), AppointmentSaid.NoAppointment.class);
@@ -185,7 +184,8 @@ class AppointmentLedgerTest {
 
     private static void refused(ThrowingCallable change, Class<? extends Said> why) {
         assertThatThrownBy(change)
-                .isInstanceOfSatisfying(BookException.class, refusal -> assertThat(refusal.said())
-                        .isInstanceOf(why));
+                .isInstanceOfSatisfying(
+                        BookException.class,
+                        refusal -> assertThat(refusal.said()).isInstanceOf(why));
     }
 }

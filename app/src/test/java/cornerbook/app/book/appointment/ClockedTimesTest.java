@@ -85,7 +85,6 @@ class ClockedTimesTest {
 
     private void handOver(String id, int minutes) {
         book.bay()
-                .addDeparture(
-                        visit.id(), new Departure(id, "Ines", NINE.plusSeconds(60L * minutes), List.of(), null));
+                .addDeparture(visit.id(), new Departure(id, "Ines", NINE.plusSeconds(60L * minutes), List.of(), null));
     }
 }

@@ -65,7 +65,8 @@ class OrderLedgerTest {
     void whatIsNeededIsOrderedComesInAndGoesToItsCar() {
         double before = tyres().demand().mean();
         assertThat(tyres().toOrder()).isEqualTo(4);
-        assertThat(book.orders().order("line", TYRES, 6, "Invented supplier", "Ida", NOW)).isEqualTo(Arrival.STORED);
+        assertThat(book.orders().order("line", TYRES, 6, "Invented supplier", "Ida", NOW))
+                .isEqualTo(Arrival.STORED);
         assertThat(book.orders().order("line", TYRES, 6, "Invented supplier", "Ida", NOW))
                 .as("sent twice")
                 .isEqualTo(Arrival.ALREADY);
@@ -95,7 +96,8 @@ class OrderLedgerTest {
             book.orders().record("in-" + line, line, Event.CAME_IN, 2, "", NOW);
         }
         book.orders().give("give", TYRES, likeliest(), 4, "", NOW);
-        assertThat(book.orders().listLines()).allSatisfy(line -> assertThat(line.there()).isZero());
+        assertThat(book.orders().listLines())
+                .allSatisfy(line -> assertThat(line.there()).isZero());
     }
 
     @Test

@@ -2,8 +2,6 @@ package cornerbook.app.cli.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import tools.jackson.dataformat.csv.CsvMapper;
-import tools.jackson.dataformat.csv.CsvReadFeature;
 import cornerbook.app.book.Book;
 import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.demo.DemoShop;
@@ -17,6 +15,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import tools.jackson.dataformat.csv.CsvMapper;
+import tools.jackson.dataformat.csv.CsvReadFeature;
 
 /** What a general CSV reader (Jackson) finds in the list. The shop is invented. */
 class OrderVerbTest {
@@ -26,7 +26,9 @@ class OrderVerbTest {
     private String run(int exitCode, String... arguments) {
         var out = new StringWriter();
         var verb = new OrderVerb(new Terminal(Reader.DEFAULT, new PrintWriter(out)), () -> Book.open(folder));
-        assertThat(new CommandLine(verb).setErr(new PrintWriter(new StringWriter())).execute(arguments))
+        assertThat(new CommandLine(verb)
+                        .setErr(new PrintWriter(new StringWriter()))
+                        .execute(arguments))
                 .isEqualTo(exitCode);
         return out.toString();
     }

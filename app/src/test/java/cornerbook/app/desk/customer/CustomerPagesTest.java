@@ -59,7 +59,8 @@ class CustomerPagesTest {
             assertThat(shop.get("/cars/demo-08").body()).contains(Links.customer("person-1"));
             var page = shop.get(Links.customer("person-1")).body();
             assertThat(page)
-                    .contains(NAME, PHONE, EMAIL, car().vehicle().plate(), "Renew the pads", "Ottilie hears a scraping");
+                    .contains(
+                            NAME, PHONE, EMAIL, car().vehicle().plate(), "Renew the pads", "Ottilie hears a scraping");
             var file = new JsonMapper()
                     .readTree(shop.get(Links.customerFile("person-1")).body());
             assertThat(file.path("customer").path("phone").stringValue()).isEqualTo(PHONE);
@@ -139,7 +140,8 @@ class CustomerPagesTest {
                         car.vehicle(),
                         car.customer(),
                         car.sets(),
-                        List.of(first.withOdometer(ServedShop.TODAY.minusYears(7).minusDays(1), first.odometerKm())))))) {
+                        List.of(first.withOdometer(
+                                ServedShop.TODAY.minusYears(7).minusDays(1), first.odometerKm())))))) {
             assertThat(shop.get(Links.goneCustomers()).body()).contains(NAME, "230(4)(b)");
         }
     }

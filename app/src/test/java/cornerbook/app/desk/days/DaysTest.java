@@ -49,7 +49,10 @@ class DaysTest {
         page.getByText("Book the day").click();
         page.waitForURL("**" + Links.days(FRIDAY));
         assertThat(main(page)).contains("09:30").contains("125\u00a0min").contains("Booked");
-        assertThat(page.locator(".week a[aria-current]").innerText()).contains("27").contains("1 car").contains("2 h 5");
+        assertThat(page.locator(".week a[aria-current]").innerText())
+                .contains("27")
+                .contains("1 car")
+                .contains("2 h 5");
 
         page.getByText("Move or call off").click();
         page.locator("#day").fill("2026-12-01");
@@ -149,7 +152,8 @@ class DaysTest {
         var refused = shop.post("/shop/hours", Map.of("who", "Ines", "MONDAY", "all day"));
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("Monday: “all day” is no hours of work");
-        assertThat(shop.post("/shop/hours", Map.of("who", "Nobody")).statusCode()).isEqualTo(422);
+        assertThat(shop.post("/shop/hours", Map.of("who", "Nobody")).statusCode())
+                .isEqualTo(422);
         assertThat(shop.post("/shop/hours/close", Map.of("day", "soon")).statusCode())
                 .isEqualTo(422);
         assertThat(shop.book().hours().list()).containsOnlyKeys("Ines");
@@ -165,11 +169,16 @@ class DaysTest {
 
     private HttpResponse<String> post(Map<String, String> fields) throws Exception {
         var all = new HashMap<>(Map.of(
-                "id", UUID.randomUUID().toString(),
-                "car", CAR,
-                "day", FRIDAY.toString(),
-                "work", "WHEELS",
-                "state", "BOOKED"));
+                "id",
+                UUID.randomUUID().toString(),
+                "car",
+                CAR,
+                "day",
+                FRIDAY.toString(),
+                "work",
+                "WHEELS",
+                "state",
+                "BOOKED"));
         all.putAll(fields);
         return shop.post(Links.appointments(), all);
     }
