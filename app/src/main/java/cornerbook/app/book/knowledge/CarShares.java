@@ -38,6 +38,7 @@ final class CarShares {
      *
      * @param revision of the car when its history was read
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Row(String vehicleId, long revision, byte[] learning, byte[] readTwice) {}
 
     /** What is learned from these cars, in their order; only what has changed since the last time is taken anew. */
