@@ -10,6 +10,7 @@ import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -56,7 +57,7 @@ public final class OrderVerb implements Runnable {
 
     @Override
     public void run() {
-        var clock = Clock.systemDefaultZone();
+        var clock = Clock.system(ZoneId.systemDefault());
         var today = LocalDate.now(clock);
         try (var book = open.get()) {
             var learning = new Learning(book, new Assessor(LimitsFile.load()), clock);

@@ -24,7 +24,11 @@ public final class LoadOfWeeks {
 
     private LoadOfWeeks() {}
 
-    /** @param days whole weeks, from a Monday on */
+    /**
+     * Draws a strip for each week.
+     *
+     * @param days whole weeks, from a Monday on
+     */
     public static String svg(List<DayLoad> days, Reader reader) {
         var labels = reader.labels("app/picture/days");
         var svg = new Svg(WIDTH, days.size() / DAYS * STRIP, labels.of("load-of-weeks"));
@@ -34,7 +38,8 @@ public final class LoadOfWeeks {
                 .orElse(0);
         double perMinute = most == 0 ? 0 : (double) HIGHEST / most;
         for (int i = 0; i < days.size(); i++) {
-            double foot = (double) (i / DAYS) * STRIP + FOOT;
+            int week = i / DAYS;
+            double foot = week * STRIP + FOOT;
             if (i % DAYS == 0) {
                 svg.words(
                         0,

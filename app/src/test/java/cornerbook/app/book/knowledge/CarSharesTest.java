@@ -180,8 +180,9 @@ class CarSharesTest {
     }
 
     private static List<String> changed(Map<String, Kept> before, Map<String, Kept> after) {
-        return after.keySet().stream()
-                .filter(id -> !after.get(id).equals(before.get(id)))
+        return after.entrySet().stream()
+                .filter(kept -> !kept.getValue().equals(before.get(kept.getKey())))
+                .map(Map.Entry::getKey)
                 .toList();
     }
 }
