@@ -8,6 +8,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
+import cornerbook.app.cars.PlausibleReading;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.core.car.Measure;
@@ -312,7 +313,7 @@ class BaySheetBrowserTest {
             for (var input : page.locator("main .field:not(.words) input[id^='f.']:visible")
                     .all()) {
                 if (input.inputValue().isEmpty() && !step.equals("TORQUE")) {
-                    input.fill(plausible(String.valueOf(input.getAttribute("id"))));
+                    input.fill(PlausibleReading.of(String.valueOf(input.getAttribute("id"))));
                     input.press("Enter");
                 }
             }
@@ -378,22 +379,6 @@ class BaySheetBrowserTest {
         // The browser tells the page of its new address a moment later.
         assertThat(page.locator("main h2").first()).hasText(title);
         return true;
-    }
-
-    private static String plausible(String id) {
-        return switch (Measure.valueOf(id.split("\\.", 3)[1])) {
-            case TREAD_DEPTH -> "5";
-            case PRESSURE_FOUND, PRESSURE_SET -> "240";
-            case WHEEL_TORQUE -> "120";
-            case PAD_THICKNESS -> "7";
-            case DISC_THICKNESS -> "25";
-            case DISC_RUNOUT -> "0.02";
-            case DISC_THICKNESS_VARIATION -> "0.01";
-            case BATTERY_VOLTAGE -> "12.6";
-            case BATTERY_CRANKING_CURRENT -> "500";
-            case BRAKE_FLUID_BOILING_POINT -> "200";
-            default -> "5";
-        };
     }
 
     private static void type(Page page, String fieldId, String value) {

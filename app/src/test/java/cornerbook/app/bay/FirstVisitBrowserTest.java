@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import cornerbook.app.cars.PlausibleReading;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.Chromium;
-import cornerbook.core.car.Measure;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -126,7 +126,7 @@ class FirstVisitBrowserTest {
             if (!(boolean) place.evaluate("each => document.activeElement === each")) {
                 tap(place);
             }
-            page.keyboard().type(plausible(String.valueOf(place.getAttribute("id"))));
+            page.keyboard().type(PlausibleReading.of(String.valueOf(place.getAttribute("id"))));
             page.keyboard().press("Enter");
         }
     }
@@ -140,20 +140,5 @@ class FirstVisitBrowserTest {
         tap(next);
         assertThat(page.locator("main h2").first()).hasText(title);
         return true;
-    }
-
-    private static String plausible(String id) {
-        return switch (Measure.valueOf(id.split("\\.", 3)[1])) {
-            case PRESSURE_FOUND, PRESSURE_SET -> "240";
-            case WHEEL_TORQUE -> "120";
-            case PAD_THICKNESS -> "7";
-            case DISC_THICKNESS -> "25";
-            case DISC_RUNOUT -> "0.02";
-            case DISC_THICKNESS_VARIATION -> "0.01";
-            case BATTERY_VOLTAGE -> "12.6";
-            case BATTERY_CRANKING_CURRENT -> "500";
-            case BRAKE_FLUID_BOILING_POINT -> "200";
-            default -> "5";
-        };
     }
 }

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import cornerbook.app.bay.BayRoom;
+import cornerbook.app.cars.PlausibleReading;
 import cornerbook.app.desk.Room;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
-import cornerbook.core.car.Measure;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -198,7 +198,7 @@ class KeyboardVisitBrowserTest {
                 at = look(step + " chosen " + at.get("at"));
                 continue;
             } else if (is(at, "field")) {
-                page.keyboard().type(plausible(String.valueOf(at.get("id"))));
+                page.keyboard().type(PlausibleReading.of(String.valueOf(at.get("id"))));
             } else if (is(at, "wheels")) {
                 press("Enter");
                 assertThat(page.locator("main")).containsText("Recorded, in the book.");
@@ -250,20 +250,5 @@ class KeyboardVisitBrowserTest {
 
     private static boolean is(Map<?, ?> at, String kind) {
         return Boolean.TRUE.equals(at.get(kind));
-    }
-
-    private static String plausible(String id) {
-        return switch (Measure.valueOf(id.split("\\.", 3)[1])) {
-            case PRESSURE_FOUND, PRESSURE_SET -> "240";
-            case WHEEL_TORQUE -> "120";
-            case PAD_THICKNESS -> "7";
-            case DISC_THICKNESS -> "25";
-            case DISC_RUNOUT -> "0.02";
-            case DISC_THICKNESS_VARIATION -> "0.01";
-            case BATTERY_VOLTAGE -> "12.6";
-            case BATTERY_CRANKING_CURRENT -> "500";
-            case BRAKE_FLUID_BOILING_POINT -> "200";
-            default -> "5";
-        };
     }
 }
