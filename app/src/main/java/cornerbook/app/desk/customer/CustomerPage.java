@@ -2,6 +2,8 @@ package cornerbook.app.desk.customer;
 
 import cornerbook.app.book.customer.KeptOfCustomer;
 import cornerbook.app.desk.Form;
+import cornerbook.words.Language;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,4 +17,12 @@ public record CustomerPage(
         KeptOfCustomer kept,
         Form typed,
         @Nullable String person,
-        @Nullable String error) {}
+        @Nullable String error) {
+    /** In which the customer gets papers, by its own name; null for the shop's usual one. */
+    public @Nullable String language() {
+        return Optional.ofNullable(kept.customer().language())
+                .flatMap(Language::find)
+                .map(Language::title)
+                .orElse(null);
+    }
+}
