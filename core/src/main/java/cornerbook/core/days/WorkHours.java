@@ -1,9 +1,6 @@
 package cornerbook.core.days;
 
 import cornerbook.core.say.Refused;
-import java.time.Duration;
-import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -18,10 +15,25 @@ import java.util.stream.Stream;
 public record WorkHours(List<Span> spans) {
     public static final WorkHours NONE = new WorkHours(List.of());
 
-    private static final Pattern SPAN = Pattern.compile("(\\d{1,2}:\\d{2})\\s*[-–]\\s*(\\d{1,2}:\\d{2})");
+    private static final int MINUTES_OF_HOUR = 60;
+    private static final String TIME = "([01]?\\d|2[0-3]):([0-5]\\d)";
+    private static final Pattern SPAN = Pattern.compile(TIME + "\\s*[-–]\\s*" + TIME);
 
-    /** From the one until the other, of the same day. */
-    public record Span(LocalTime from, LocalTime until) {}
+    /** From the one until the other minute of the same day, counted from midnight. */
+    public record Span(int from, int until) {
+        /** As a clock shows it: "08:00-12:00". */
+        String written() {
+            return clock(from) + "-" + clock(until);
+        }
+
+        private static String clock(int minutes) {
+            return twoDigits(minutes / MINUTES_OF_HOUR) + ":" + twoDigits(minutes % MINUTES_OF_HOUR);
+        }
+
+        private static String twoDigits(int number) {
+            return number < 10 ? "0" + number : String.valueOf(number);
+        }
+    }
 
     public WorkHours {
         spans = List.copyOf(spans);
@@ -40,7 +52,7 @@ public record WorkHours(List<Span> spans) {
         var spans = new ArrayList<Span>();
         for (var part : typed.split(",", -1)) {
             var span = span(part.strip(), typed);
-            if (!spans.isEmpty() && !span.from().isAfter(spans.getLast().until())) {
+            if (!spans.isEmpty() && span.from() <= spans.getLast().until()) {
                 throw new Refused(new DaysSaid.HoursOverlap(typed));
             }
             spans.add(span);
@@ -51,29 +63,25 @@ public record WorkHours(List<Span> spans) {
     private static Span span(String part, String typed) {
         var match = SPAN.matcher(part);
         if (match.matches()) {
-            try {
-                var span = new Span(time(match.group(1)), time(match.group(2)));
-                if (span.from().isBefore(span.until())) {
-                    return span;
-                }
-            } catch (DateTimeParseException e) {
-                throw new Refused(new DaysSaid.NoHours(typed));
+            var span = new Span(minutes(match.group(1), match.group(2)), minutes(match.group(3), match.group(4)));
+            if (span.from() < span.until()) {
+                return span;
             }
         }
         throw new Refused(new DaysSaid.NoHours(typed));
     }
 
-    private static LocalTime time(String text) {
-        return LocalTime.parse(text.length() == 4 ? "0" + text : text);
+    private static int minutes(String hours, String minutes) {
+        return Integer.parseInt(hours) * MINUTES_OF_HOUR + Integer.parseInt(minutes);
     }
 
     /** As it is parsed again: "08:00-12:00, 12:30-17:00". */
     public String written() {
-        return spans.stream().map(span -> span.from() + "-" + span.until()).collect(Collectors.joining(", "));
+        return spans.stream().map(Span::written).collect(Collectors.joining(", "));
     }
 
-    private boolean holds(LocalTime time) {
-        return spans.stream().anyMatch(span -> !time.isBefore(span.from()) && time.isBefore(span.until()));
+    private boolean holds(int minute) {
+        return spans.stream().anyMatch(span -> minute >= span.from() && minute < span.until());
     }
 
     /**
@@ -92,10 +100,9 @@ public record WorkHours(List<Span> spans) {
                 .toList();
         long minutes = 0;
         for (int i = 1; i < moments.size(); i++) {
-            var from = moments.get(i - 1);
+            int from = moments.get(i - 1);
             long atWork = people.stream().filter(hours -> hours.holds(from)).count();
-            minutes += Duration.between(from, moments.get(i)).toMinutes()
-                    * (hoists == 0 ? atWork : Math.min(atWork, hoists));
+            minutes += (moments.get(i) - from) * (hoists == 0 ? atWork : Math.min(atWork, hoists));
         }
         return (int) minutes;
     }

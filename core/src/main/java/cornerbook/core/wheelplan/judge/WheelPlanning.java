@@ -1,5 +1,6 @@
 package cornerbook.core.wheelplan.judge;
 
+import cornerbook.core.car.Measure;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
@@ -62,8 +63,8 @@ public final class WheelPlanning {
     }
 
     /**
-     * The plan of a set, with the full-size spare that belongs to it where its depth is known; empty when it has not four wheels, wheels for another season stand among them, its tread was never
-     * measured, or sides and sizes leave no assignment. Rules on depth that no assignment keeps are left out, and the plan says so.
+     * The plan of a set, with the full-size spare that belongs to it where its depth is known; empty when it has not four wheels,
+     * wheels for another season stand among them, its tread was never measured, or sides and sizes leave no assignment. Rules on depth that no assignment keeps are left out, and the plan says so.
      *
      * @param from the day that it goes on
      * @param without rules that somebody asked to leave out
@@ -84,26 +85,41 @@ public final class WheelPlanning {
     }
 
     /**
-     * The wheels of the set with its full-size spare last; four where there is none, or nobody knows its depth. A temporary spare takes
-     * part in nothing.
+     * The wheels of the set with its full-size spare last; four where there is none. A temporary spare takes part in nothing, nor does
+     * a wheel that ran and lies apart unread, for it may have been replaced.
      */
     private WheelSet withSpare(WheelSet set) {
-        var all = given.history().sets().stream()
-                .filter(listed -> listed.id().equals(set.id()))
-                .flatMap(listed -> listed.wheels().stream())
+        var listed = given.history().sets().stream()
+                .filter(each -> each.id().equals(set.id()))
+                .flatMap(each -> each.wheels().stream())
                 .filter(wheel -> !wheel.tyre().isTemporarySpare())
                 .toList();
-        boolean asListed =
-                set.wheels().stream().allMatch(wheel -> wheel.tyre().isTemporarySpare() || all.contains(wheel));
-        if (!asListed || all.size() < CORNERS || all.size() > CORNERS + 1) {
+        var own = set.wheels().stream()
+                .filter(wheel -> !wheel.tyre().isTemporarySpare())
+                .toList();
+        if (!listed.containsAll(own) || listed.size() < CORNERS || listed.size() > CORNERS + 1) {
             return set;
         }
-        var onCar = all.size() == CORNERS ? all : lastOnCar(all);
-        var four = new WheelSet(set.id(), set.season(), set.storePlace(), onCar);
-        var wheels = new ArrayList<>(onCar);
-        all.stream().filter(wheel -> !onCar.contains(wheel)).forEach(wheels::add);
-        var whole = new WheelSet(set.id(), set.season(), set.storePlace(), wheels);
-        return forecaster.isKnown(whole) ? whole : four;
+        var four = own.size() == CORNERS ? own : listed.size() == CORNERS ? listed : lastOnCar(listed);
+        var spare = listed.stream().filter(wheel -> !four.contains(wheel)).findFirst();
+        if (spare.filter(this::mayRun).isPresent()) {
+            var onCar = lastOnCar(listed);
+            var wheels = new ArrayList<>(onCar);
+            listed.stream().filter(wheel -> !onCar.contains(wheel)).forEach(wheels::add);
+            var whole = new WheelSet(set.id(), set.season(), set.storePlace(), wheels);
+            if (forecaster.isKnown(whole)) {
+                return whole;
+            }
+        }
+        return new WheelSet(set.id(), set.season(), set.storePlace(), four);
+    }
+
+    /** It never ran, or its tread was read at this visit. */
+    private boolean mayRun(Wheel apart) {
+        return given.readings().ofWheel(Measure.TREAD_DEPTH, apart.tag()).isPresent()
+                || given.visits().stream()
+                        .noneMatch(each -> each.arrivedOn().containsValue(apart.tag())
+                                || each.leftOn().containsValue(apart.tag()));
     }
 
     /** The four that stood on the car before this visit, or when wheels of the set last did; the first four while they never did. */
@@ -154,7 +170,10 @@ public final class WheelPlanning {
     public record Needs(
             WheelSet set, PlanRequest request, DepthRules rules, SetSeasons seasons, WearPosterior posterior) {}
 
-    /** What a plan of the set is made from, the spare last where it has five wheels; empty when it has not as many or the depth of one is not known. */
+    /**
+     * What a plan of the set is made from, the spare last where it has five wheels; empty when it has not as many or the depth of one is
+     * not known.
+     */
     public Optional<Needs> find(WheelSet set, LocalDate from) {
         int wheelsOfSet = set.wheels().size();
         if (wheelsOfSet < CORNERS || wheelsOfSet > CORNERS + 1 || !forecaster.isKnown(set)) {
