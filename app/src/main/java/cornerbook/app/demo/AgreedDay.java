@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * A day that the invented shop has agreed with a customer.
  *
  * @param time null for any
+ * @param worker one of its people; null for anybody
  * @param note may be empty
  * @param missed whether the car did not come
  */
@@ -17,5 +18,6 @@ public record AgreedDay(
         LocalDate day,
         @Nullable LocalTime time,
         PlannedWork work,
+        @Nullable String worker,
         String note,
         boolean missed) {}

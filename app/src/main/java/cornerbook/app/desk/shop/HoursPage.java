@@ -43,6 +43,11 @@ public record HoursPage(
                 TextStyle.FULL_STANDALONE, Told.reader().language().locale());
     }
 
+    /** A name may have spaces, which no id of a page has. */
+    public String id(String person) {
+        return "person" + people.indexOf(person);
+    }
+
     /** What stands in the field of a person and a weekday. */
     public String at(String person, DayOfWeek weekday) {
         return typed.get("who").equals(person)
