@@ -51,6 +51,7 @@ public final class DeviceLedger {
             handle.execute("delete from device_person where person = ?", name);
             handle.execute("delete from preference where person = ?", name);
             handle.execute("delete from work_hours where person = ?", name);
+            handle.execute("delete from calendar_address where whose = ?", name);
             handle.execute("update person set removed_at = ?, pin_hash = '' where name = ?", at.toString(), name);
             return worksOn;
         });
