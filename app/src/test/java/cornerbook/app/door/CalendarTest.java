@@ -8,6 +8,7 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
+import cornerbook.app.book.store.BookFile;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
@@ -19,6 +20,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
+import java.sql.DriverManager;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -45,6 +47,9 @@ class CalendarTest {
     private static final String OUTSIDE = "https://bay.example";
     private static final Logger LOG = Logger.getLogger(Refusals.class.getName());
 
+    @TempDir
+    private Path folder;
+
     private final HttpClient client = HttpClient.newHttpClient();
     private final List<String> log = new ArrayList<>();
     private final Handler toList = new ToList(log);
@@ -54,7 +59,7 @@ class CalendarTest {
     private String desk;
 
     @BeforeEach
-    void open(@TempDir Path folder) throws IOException {
+    void open() throws IOException {
         LOG.setLevel(Level.INFO);
         LOG.addHandler(toList);
         book = Book.open(folder);
@@ -159,6 +164,24 @@ class CalendarTest {
                     .allSatisfy(personal -> assertThat(text).doesNotContain(personal));
         }
         assertThat(text).doesNotContain("call her husband", "asked by telephone", "Ines");
+    }
+
+    @Test
+    void aFaultTellsTheLogNoSecret() throws Exception {
+        var calendar = make("");
+        try (var file = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve(BookFile.NAME));
+                var damage = file.createStatement()) {
+            assertThat(damage.executeUpdate("update calendar_address set made_at = 'soon'"))
+                    .isEqualTo(1);
+        }
+        var faults = Logger.getLogger("cornerbook");
+        faults.addHandler(toList);
+        try {
+            assertThat(get(calendar).statusCode()).isEqualTo(500);
+            assertThat(log).singleElement().satisfies(line -> assertThat(line).endsWith("while answering GET /calendar/"));
+        } finally {
+            faults.removeHandler(toList);
+        }
     }
 
     private void make(String id, String car, AppointmentState state, @Nullable String worker) {
