@@ -15,6 +15,7 @@ import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
 import cornerbook.app.book.order.OrderLedger;
+import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.record.RecordLedger;
@@ -248,6 +249,11 @@ public final class Book implements AutoCloseable {
     /** The climate of the shop's place. */
     public ClimateLedger climate() {
         return new ClimateLedger(store);
+    }
+
+    /** Whose appointments calendars may read. */
+    public CalendarLedger calendars() {
+        return new CalendarLedger(store);
     }
 
     /** Who works on tablets, and which tablets are paired. */

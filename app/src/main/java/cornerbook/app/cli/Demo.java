@@ -58,9 +58,14 @@ final class Demo implements Runnable {
             if (book.cars().count() == 0) {
                 book.climate().put(DemoShop.climate());
                 DemoShop.tools(today).forEach(book.tools()::put);
+                DemoShop.people().forEach((person, hours) -> {
+                    book.devices().putPerson(person, "");
+                    book.hours().put(person, hours);
+                });
+                book.hours().close(DemoShop.closed(today), "invented");
                 if (first != null) {
                     add(book, first.join(), today);
-                    DemoShop.agreed(today).forEach(agreed -> agree(book, agreed));
+                    DemoShop.agreed(today).forEach(agreed -> agree(book, agreed, today));
                 }
             }
             addMissing(book, today);
@@ -110,12 +115,13 @@ final class Demo implements Runnable {
                                 null));
     }
 
-    /** Agreed a week before. */
-    private static void agree(Book book, AgreedDay agreed) {
+    /** Agreed a week before, or yesterday where that is earlier. */
+    private static void agree(Book book, AgreedDay agreed, LocalDate today) {
         var id = UUID.randomUUID().toString();
         var plan = new Plan(
-                agreed.day(), agreed.time(), agreed.work(), agreed.work().usualMinutes(), null, null, agreed.note());
-        var madeOn = agreed.day().minusWeeks(1);
+                agreed.day(), agreed.time(), agreed.work(), agreed.work().usualMinutes(), null, agreed.worker(), agreed.note());
+        var weekBefore = agreed.day().minusWeeks(1);
+        var madeOn = weekBefore.isBefore(today) ? weekBefore : today.minusDays(1);
         book.appointments().make(id, agreed.carId(), AppointmentState.BOOKED, plan, atNoonOf(madeOn), madeOn);
         if (agreed.missed()) {
             book.appointments().miss(UUID.randomUUID().toString(), id, 0, atNoonOf(agreed.day()), agreed.day());

@@ -1,11 +1,14 @@
 package cornerbook.app.demo;
 
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.days.WorkHours;
 import cornerbook.core.season.Climate;
 import cornerbook.core.tool.ShopTool;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -79,6 +82,16 @@ public final class DemoShop {
     /** The tools that it keeps. */
     public static List<ShopTool> tools(LocalDate today) {
         return DemoTools.kept(today);
+    }
+
+    /** Its people, and when they work by the day of the week. */
+    public static Map<String, Map<DayOfWeek, WorkHours>> people() {
+        return DemoHours.people();
+    }
+
+    /** A day in the weeks ahead on which it is closed. */
+    public static LocalDate closed(LocalDate today) {
+        return DemoHours.closed(today);
     }
 
     /** What it has agreed with its customers for the days around today. */

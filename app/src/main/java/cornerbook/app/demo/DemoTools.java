@@ -17,12 +17,12 @@ final class DemoTools {
 
     /** What the shop keeps now. */
     static List<ShopTool> kept(LocalDate today) {
-        return List.of(gauge(today), wrench(today), forgottenWrench(today), hoist(today));
+        return List.of(gauge(today), wrench(today), forgottenWrench(today), hoist("H-1", today), hoist("H-2", today));
     }
 
     /** What a visit was worked with, each as it was on that day. */
     static List<ShopTool> at(LocalDate day, int carNumber, boolean latest) {
-        return List.of(gauge(day), latest && carNumber == FORGOTTEN ? forgottenWrench(day) : wrench(day), hoist(day));
+        return List.of(gauge(day), latest && carNumber == FORGOTTEN ? forgottenWrench(day) : wrench(day), hoist("H-1", day));
     }
 
     private static ShopTool gauge(LocalDate day) {
@@ -39,9 +39,9 @@ final class DemoTools {
                 "W-2", ShopTool.Kind.TORQUE_WRENCH, "Old wrench (invented)", 40, 200, 0, day.minusDays(FORGOTTEN_DAYS));
     }
 
-    private static ShopTool hoist(LocalDate day) {
+    private static ShopTool hoist(String mark, LocalDate day) {
         return new ShopTool(
-                "H-1",
+                mark,
                 ShopTool.Kind.HOIST,
                 "Two-post hoist (invented)",
                 95,

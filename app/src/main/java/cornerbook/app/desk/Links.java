@@ -23,6 +23,10 @@ import org.jspecify.annotations.Nullable;
 public final class Links {
     public static final String DEVICES = "/devices";
     public static final String PAIR = "/pair";
+    /** Behind it stand the secret and {@link #CALENDAR_FILE}. */
+    public static final String CALENDAR = "/calendar/";
+
+    public static final String CALENDAR_FILE = ".ics";
 
     private Links() {}
 

@@ -87,7 +87,7 @@ public final class CornerbookServer {
             for (var room : rooms) {
                 room.open(routing, desk, pages);
             }
-            route(routing, pages, desk, letterhead, door, pairing, List.of(rooms));
+            route(routing, pages, desk, letterhead, door, pairing, new CalendarHandler(desk, refusals), List.of(rooms));
         };
         var certificate = door.certificates();
         Consumer<HttpRouting.Builder> certificates =
@@ -122,6 +122,7 @@ public final class CornerbookServer {
             Letterhead letterhead,
             Door door,
             Pairing pairing,
+            CalendarHandler calendar,
             List<Room> rooms) {
         var today = new TodayHandler(desk, pages);
         var days = new DaysHandler(desk, pages);
@@ -141,7 +142,7 @@ public final class CornerbookServer {
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
-        var hours = new HoursHandler(desk, pages);
+        var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
@@ -160,6 +161,9 @@ public final class CornerbookServer {
                 .post(HoursHandler.PAGE, hours::save)
                 .post(HoursHandler.PAGE + "/close", hours::close)
                 .post(HoursHandler.PAGE + "/open", hours::open)
+                .post(HoursHandler.PAGE + "/calendar", hours::makeCalendar)
+                .post(HoursHandler.PAGE + "/calendar/withdraw", hours::withdrawCalendar)
+                .get(Links.CALENDAR + "{file}", calendar::show)
                 .get(Links.newAppointment(), appointment::showNew)
                 .post(Links.appointments(), appointment::make)
                 .get(Links.appointments() + "/{id}", appointment::show)

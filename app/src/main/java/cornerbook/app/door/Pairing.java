@@ -2,16 +2,14 @@ package cornerbook.app.door;
 
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.people.PairedDevice;
+import cornerbook.app.book.people.Secret;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.core.say.Refused;
-import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
-import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Base64;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
@@ -76,7 +74,7 @@ public final class Pairing {
     synchronized String pair(String typedCode, String deviceName, String person, String pin) {
         var standing = code;
         boolean rightCode =
-                standing != null && clock.instant().isBefore(codeEnds) && same(standing, typedCode.replace(" ", ""));
+                standing != null && clock.instant().isBefore(codeEnds) && Secret.isSame(standing, typedCode.replace(" ", ""));
         if (!rightCode) {
             throw refused(Refusals.Reason.WRONG_CODE);
         }
@@ -89,11 +87,9 @@ public final class Pairing {
             throw refused(Refusals.Reason.WRONG_PIN);
         }
         code = null;
-        var secret = new byte[32];
-        random.nextBytes(secret);
-        var shown = Base64.getUrlEncoder().withoutPadding().encodeToString(secret);
+        var shown = Secret.make();
         var id = UUID.randomUUID().toString();
-        ledger.pair(new PairedDevice(id, deviceName, known.get(), clock.instant()), sha256(shown));
+        ledger.pair(new PairedDevice(id, deviceName, known.get(), clock.instant()), Secret.hash(shown));
         return id + "." + shown;
     }
 
@@ -108,7 +104,7 @@ public final class Pairing {
         var parts = shown.orElse("").split("\\.", 2);
         return parts.length < 2
                 ? Optional.empty()
-                : ledger.findAtWork(parts[0]).filter(tablet -> same(tablet.secretHash(), sha256(parts[1])));
+                : ledger.findAtWork(parts[0]).filter(tablet -> Secret.isSame(tablet.secretHash(), Secret.hash(parts[1])));
     }
 
     /**
@@ -155,7 +151,7 @@ public final class Pairing {
 
     private static boolean provesPin(String hash, String pin) {
         var parts = hash.split("\\$", 3);
-        return same(
+        return Secret.isSame(
                 parts[2],
                 HexFormat.of().formatHex(derive(pin, HexFormat.of().parseHex(parts[1]), Integer.parseInt(parts[0]))));
     }
@@ -168,19 +164,5 @@ public final class Pairing {
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException("every Java platform has PBKDF2 with HMAC-SHA-256", e);
         }
-    }
-
-    private static String sha256(String text) {
-        try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (GeneralSecurityException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
-    }
-
-    /** In a time that tells nothing about where they differ. */
-    private static boolean same(String one, String other) {
-        return MessageDigest.isEqual(one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -15,7 +15,8 @@ final class Refusals implements AutoCloseable {
         ANOTHER_SITE("changes sent by another site"),
         NOT_PAIRED("not paired"),
         WRONG_CODE("wrong pairing code"),
-        WRONG_PIN("wrong name or PIN");
+        WRONG_PIN("wrong name or PIN"),
+        UNKNOWN_CALENDAR("unknown calendar address");
 
         private final String words;
 

@@ -88,6 +88,18 @@ class PairingTest {
     }
 
     @Test
+    void whoHasNoPinYetPairsNothing() {
+        book.devices().putPerson("Cy", "");
+        for (var pin : List.of("", "4711")) {
+            assertThatThrownBy(() -> pairing.pair(pairing.code(), "Tablet", "Cy", pin))
+                    .extracting(InEnglish::told, STRING)
+                    .contains("not right");
+        }
+        book.devices().putPerson("Cy", pairing.hashPin("2580"));
+        assertThat(pairing.pair(pairing.code(), "Tablet", "Cy", "2580")).isNotEmpty();
+    }
+
+    @Test
     void strangersWhoGuessCodesEndNothing() {
         var code = pairing.code();
         for (int i = 0; i < 50; i++) {

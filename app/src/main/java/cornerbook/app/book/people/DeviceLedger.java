@@ -22,7 +22,11 @@ public final class DeviceLedger {
         this.store = store;
     }
 
-    /** A person who may pair tablets; a new PIN takes the place of the one before, and who had left is there again. */
+    /**
+     * A person who may pair tablets; a new PIN takes the place of the one before, and who had left is there again.
+     *
+     * @param pinHash empty for who has none yet, and pairs nothing
+     */
     public void putPerson(String name, String pinHash) {
         store.write(handle -> handle.execute(
                 "insert into person (name, pin_hash) values (?, ?) on conflict (name) do update set pin_hash = excluded.pin_hash, removed_at = null",
@@ -47,6 +51,7 @@ public final class DeviceLedger {
             handle.execute("delete from device_person where person = ?", name);
             handle.execute("delete from preference where person = ?", name);
             handle.execute("delete from work_hours where person = ?", name);
+            handle.execute("delete from calendar_address where whose = ?", name);
             handle.execute("update person set removed_at = ?, pin_hash = '' where name = ?", at.toString(), name);
             return worksOn;
         });
@@ -60,7 +65,7 @@ public final class DeviceLedger {
 
     public Optional<String> findPinHash(String person) {
         return store.read(
-                handle -> handle.select("select pin_hash from person where name = ? and removed_at is null", person)
+                handle -> handle.select("select pin_hash from person where name = ? and removed_at is null and pin_hash <> ''", person)
                         .mapTo(String.class)
                         .findFirst());
     }

@@ -1,5 +1,5 @@
 /**
- * Who works on tablets, and which tablets are paired.
+ * Who works on tablets, which tablets are paired, and whose appointments calendars may read.
  */
 @NullMarked
 package cornerbook.app.book.people;

@@ -1,13 +1,18 @@
 package cornerbook.app.desk.shop;
 
+import cornerbook.app.book.people.CalendarAddress;
+import cornerbook.app.book.people.Secret;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
 import cornerbook.core.days.WorkHours;
 import cornerbook.core.say.Refused;
+import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.DayOfWeek;
@@ -15,18 +20,23 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
 
-/** When people work, and when the shop is closed. */
+/** When people work, when the shop is closed, and which calendars may read the appointments. */
 public final class HoursHandler {
     public static final String PAGE = "/shop/hours";
     private static final int LONGEST_REASON = 80;
 
     private final Desk desk;
     private final Pages pages;
+    private final IntFunction<String> publicAddress;
 
-    public HoursHandler(Desk desk, Pages pages) {
+    /** @param publicAddress of the server, by the port that it was asked at */
+    public HoursHandler(Desk desk, Pages pages, IntFunction<String> publicAddress) {
         this.desk = desk;
         this.pages = pages;
+        this.publicAddress = publicAddress;
     }
 
     public void show(ServerRequest request, ServerResponse response) {
@@ -37,14 +47,18 @@ public final class HoursHandler {
     public void save(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         var person = typed.get("who");
-        if (!desk.book().devices().listPeople().contains(person)) {
-            throw new PageException(422, new ShopSaid.NobodyOfThatName(person));
-        }
+        requirePerson(person);
         try {
             desk.book().hours().put(person, read(typed));
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
             send(response, 422, typed, Typed.sentence(e));
+        }
+    }
+
+    private void requirePerson(String person) {
+        if (!desk.book().devices().listPeople().contains(person)) {
+            throw new PageException(422, new ShopSaid.NobodyOfThatName(person));
         }
     }
 
@@ -83,6 +97,38 @@ public final class HoursHandler {
         }
     }
 
+    /** A new address for the calendar of a person or of the shop. It is shown in this answer and never again. */
+    public void makeCalendar(ServerRequest request, ServerResponse response) {
+        var whose = whose(request);
+        var secret = Secret.make();
+        desk.book()
+                .calendars()
+                .put(new CalendarAddress(whose, Secret.hash(secret), Told.reader().language(), desk.now()));
+        response.header(HeaderNames.CACHE_CONTROL, "no-store");
+        send(
+                response,
+                200,
+                Form.EMPTY,
+                "",
+                new HoursPage.MadeCalendar(
+                        whose,
+                        publicAddress.apply(request.localPeer().port()) + Links.CALENDAR + secret + Links.CALENDAR_FILE));
+    }
+
+    /** What reads the calendar of a person or of the shop gets nothing any more. */
+    public void withdrawCalendar(ServerRequest request, ServerResponse response) {
+        desk.book().calendars().withdraw(whose(request));
+        Pages.redirect(response, PAGE);
+    }
+
+    private String whose(ServerRequest request) {
+        var whose = Form.read(request).get("whose");
+        if (!whose.equals(CalendarAddress.SHOP)) {
+            requirePerson(whose);
+        }
+        return whose;
+    }
+
     private LocalDate day(Form typed) {
         try {
             return LocalDate.parse(typed.get("day"));
@@ -92,6 +138,11 @@ public final class HoursHandler {
     }
 
     private void send(ServerResponse response, int status, Form typed, String error) {
+        send(response, status, typed, error, null);
+    }
+
+    private void send(
+            ServerResponse response, int status, Form typed, String error, HoursPage.@Nullable MadeCalendar made) {
         var hours = desk.book().hours();
         pages.send(
                 response,
@@ -102,6 +153,8 @@ public final class HoursHandler {
                         desk.book().devices().listPeople(),
                         hours.list(),
                         hours.listClosed(desk.today()),
+                        desk.book().calendars().list(),
+                        made,
                         typed,
                         error));
     }

@@ -1,7 +1,9 @@
 package cornerbook.app.desk.shop;
 
+import cornerbook.app.book.people.CalendarAddress;
 import cornerbook.app.desk.Form;
 import cornerbook.app.request.Told;
+import cornerbook.app.sheet.QrCode;
 import cornerbook.core.days.WorkHours;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -9,12 +11,16 @@ import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * When people work, and when the shop is closed.
+ * When people work, when the shop is closed, and which calendars may read the appointments.
  *
  * @param kept the hours of those who have any
  * @param closed the days from today on, with their reasons
+ * @param calendars which there are
+ * @param made the one that was made just now
  * @param typed what was refused; empty when nothing was
  * @param error one sentence, empty when nothing was refused
  */
@@ -23,11 +29,40 @@ public record HoursPage(
         List<String> people,
         Map<String, Map<DayOfWeek, WorkHours>> kept,
         NavigableMap<LocalDate, String> closed,
+        List<CalendarAddress> calendars,
+        @Nullable MadeCalendar made,
         Form typed,
         String error) {
     public HoursPage {
         people = List.copyOf(people);
         kept = Map.copyOf(kept);
+        calendars = List.copyOf(calendars);
+    }
+
+    /** The address of a calendar, which the book does not keep. */
+    public record MadeCalendar(String whose, String address) {
+        /** To be read by a telephone. */
+        public String code() {
+            return QrCode.svg(address, Told.labels("app/desk/shop").of("calendar-code"));
+        }
+    }
+
+    /** Whose calendars there may be: the shop's first. */
+    public List<String> owners() {
+        return Stream.concat(Stream.of(CalendarAddress.SHOP), people.stream()).toList();
+    }
+
+    public String ownerName(String whose) {
+        return whose.equals(CalendarAddress.SHOP) ? Told.labels("app/desk/shop").of("whole-shop") : whose;
+    }
+
+    /** The day on which the address of somebody was made; null when there is none. */
+    public @Nullable LocalDate madeOn(String whose) {
+        return calendars.stream()
+                .filter(each -> each.whose().equals(whose))
+                .map(each -> Told.reader().date(each.madeAt()))
+                .findFirst()
+                .orElse(null);
     }
 
     public List<DayOfWeek> weekdays() {
@@ -41,6 +76,11 @@ public record HoursPage(
     static String nameOf(DayOfWeek weekday) {
         return weekday.getDisplayName(
                 TextStyle.FULL_STANDALONE, Told.reader().language().locale());
+    }
+
+    /** A name may have spaces, which no id of a page has. */
+    public String id(String person) {
+        return "person" + people.indexOf(person);
     }
 
     /** What stands in the field of a person and a weekday. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.Cookie;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.desk.Links;
@@ -103,6 +104,23 @@ class DaysTest {
         page.locator("main .rows a").click();
         page.waitForURL("**" + Links.newAppointment(CAR));
         assertThat(main(page)).contains("Nivaro Lumen");
+    }
+
+    @Test
+    void nothingScrollsSidewaysInFrenchOnATelephone() {
+        shop.book().devices().putPerson("Marie-Ève des Trois-Rivières", "no hash");
+        var page = chromium.open(shop.address(Links.days()), 390);
+        page.context().addCookies(List.of(new Cookie("language", "fr").setUrl(shop.address("/"))));
+        for (var address : List.of(Links.days(), Links.weeks(), "/shop/hours")) {
+            page.navigate(shop.address(address));
+            assertThat(page.locator("html").getAttribute("lang")).isEqualTo("fr");
+            assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                    .as(address)
+                    .isEqualTo(0);
+        }
+        page.locator("li.calendar button").first().click();
+        page.locator(".secret").waitFor();
+        assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth")).isEqualTo(0);
     }
 
     @Test
