@@ -7,6 +7,9 @@ sealed interface OrderBookSaid extends Said {
     /** Fewer than one piece, or more than anybody orders. */
     record QuantityOutOfRange(int least, int most) implements OrderBookSaid {}
 
+    /** No car was judged to need it, and nobody ordered it before. */
+    record NoSuchArticle() implements OrderBookSaid {}
+
     record NoSuchLine() implements OrderBookSaid {}
 
     /** More than were ordered and have neither come in nor been called off. */

@@ -124,19 +124,36 @@ public final class OrderLedger {
     /**
      * So many were ordered; what was said already, by its id, counts once.
      *
-     * @throws BookException when nobody orders so many, or the supplier's name is too long
+     * @throws BookException when nobody orders so many, the supplier's name is too long, or no car needs it and
+     *     nobody ordered it before
      */
     public Arrival order(String id, Article article, int pieces, String supplier, String person, Instant madeAt) {
         check(pieces);
         if (supplier.length() > LONGEST_TEXT) {
             throw new BookException(new OrderBookSaid.TextTooLong(LONGEST_TEXT));
         }
-        return store.write(handle -> arrival(ArticleColumns.set(new TableRow("order_line").set("id", id), article)
-                .set("quantity", pieces)
-                .set("supplier", supplier)
-                .set("person", person)
-                .set("made_at", madeAt)
-                .insertOnce(handle)));
+        return store.write(handle -> {
+            if (!isKnown(handle, article)) {
+                throw new BookException(new OrderBookSaid.NoSuchArticle());
+            }
+            return arrival(ArticleColumns.set(new TableRow("order_line").set("id", id), article)
+                    .set("quantity", pieces)
+                    .set("supplier", supplier)
+                    .set("person", person)
+                    .set("made_at", madeAt)
+                    .insertOnce(handle));
+        });
+    }
+
+    private static boolean isKnown(Handle handle, Article article) {
+        var kind = Optional.ofNullable(article.kind()).orElse("");
+        return handle.select("""
+                select 1 from car_need where part = ? and kind = ? and article = ?
+                union all select 1 from order_line where part = ? and kind = ? and article = ?
+                """, article.part().name(), kind, article.text(), article.part().name(), kind, article.text())
+                .mapTo(Integer.class)
+                .findFirst()
+                .isPresent();
     }
 
     /**

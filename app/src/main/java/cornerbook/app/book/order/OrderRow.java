@@ -30,11 +30,24 @@ public record OrderRow(Article article, List<NeedOfCar> cars, List<OrderLine> li
     }
 
     /** Cars that count, and may well need it: with a chance of one in a hundred, or more. */
-    public int count() {
-        return (int) cars.stream()
+    public List<NeedOfCar> likely() {
+        return cars.stream()
                 .filter(NeedOfCar::counts)
                 .filter(car -> car.need().need().any() >= NAMED)
-                .count();
+                .toList();
+    }
+
+    /** Cars that count, but hardly need it. */
+    public List<NeedOfCar> hardly() {
+        return cars.stream()
+                .filter(NeedOfCar::counts)
+                .filter(car -> car.need().need().any() < NAMED)
+                .toList();
+    }
+
+    /** How many cars may well need it. */
+    public int count() {
+        return likely().size();
     }
 
     /** Pieces that are still to come. */

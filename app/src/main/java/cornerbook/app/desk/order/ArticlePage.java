@@ -15,10 +15,23 @@ import org.jspecify.annotations.Nullable;
  * One article: the cars behind its number, what was ordered, and what became of it.
  *
  * @param shop the time by which days are told
+ * @param again what was typed and refused, to be put right
  */
-public record ArticlePage(LocalDate today, Asked asked, OrderRow row, ZoneId shop) {
+public record ArticlePage(LocalDate today, Asked asked, OrderRow row, ZoneId shop, Again again) {
     private static final double NEARLY_NEVER = 0.005;
     private static final double NEARLY_ALWAYS = 0.995;
+
+    /**
+     * A form that was refused.
+     *
+     * @param error the sentence; empty when nothing was refused
+     * @param line of which pieces were said to have come or not to come; empty where it was another form
+     * @param pieces as they were typed
+     * @param supplier as it was typed
+     */
+    public record Again(String error, String line, String pieces, String supplier) {
+        static final Again NONE = new Again("", "", "", "");
+    }
 
     /** So many pieces are enough with this chance. */
     public record Enough(int pieces, Chance chance) {}
@@ -35,6 +48,24 @@ public record ArticlePage(LocalDate today, Asked asked, OrderRow row, ZoneId sho
             }
         }
         return steps;
+    }
+
+    /** Cars that may well need it, and those that have it or do not want it. */
+    public List<NeedOfCar> cars() {
+        return row.cars().stream().filter(car -> !row.hardly().contains(car)).toList();
+    }
+
+    /** What stands in the field of how many to order. */
+    public String piecesToOrder() {
+        if (!again.error().isEmpty() && again.line().isEmpty()) {
+            return again.pieces();
+        }
+        return row.toOrder() > 0 ? String.valueOf(row.toOrder()) : "";
+    }
+
+    /** What stands in the field of how many of this line. */
+    public String piecesOf(OrderLine line) {
+        return line.id().equals(again.line()) ? again.pieces() : String.valueOf(line.open());
     }
 
     public LocalDate dayOf(Instant moment) {

@@ -5,14 +5,14 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import cornerbook.app.book.order.OrderLedger;
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.order.OrderRow;
-import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Calls;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
-import cornerbook.app.request.Caller;
+import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.core.order.Article;
@@ -23,9 +23,14 @@ import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 
 /** What to order, who is called about it, and what came in. */
 public final class OrderListHandler {
+    /** What is typed cannot be. */
+    private static final int UNFIT = 422;
+
     private final Desk desk;
     private final Pages pages;
 
@@ -48,6 +53,10 @@ public final class OrderListHandler {
 
     public void showArticle(ServerRequest request, ServerResponse response) {
         var typed = Form.ofQuery(request);
+        sendArticle(response, 200, typed, ArticlePage.Again.NONE);
+    }
+
+    private void sendArticle(ServerResponse response, int status, Form typed, ArticlePage.Again again) {
         var asked = asked(typed);
         var article = article(typed);
         var row = list(asked)
@@ -55,57 +64,49 @@ public final class OrderListHandler {
                 .orElseGet(() -> new OrderRow(article, List.of(), List.of(), Demand.of(List.of()), 0));
         pages.send(
                 response,
-                200,
+                status,
                 "desk/order/article",
-                new ArticlePage(desk.today(), asked, row, desk.clock().getZone()));
+                new ArticlePage(desk.today(), asked, row, desk.clock().getZone(), again));
     }
 
     /** So many were ordered. */
     public void order(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
-        change(
-                typed,
-                response,
-                () -> desk.book()
-                        .orders()
-                        .order(
-                                typed.identity("id"),
-                                article(typed),
-                                pieces(typed),
-                                typed.get("supplier"),
-                                person(),
-                                desk.now()));
+        change(typed, response, () -> desk.book()
+                .orders()
+                .order(
+                        typed.identity("id"),
+                        article(typed),
+                        pieces(typed),
+                        typed.get("supplier"),
+                        person(typed),
+                        desk.now()));
     }
 
     /** Pieces of a line came in, or will not come. */
     public void record(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
-        var event = typed.get("event").equals(OrderLedger.Event.CALLED_OFF.name())
-                ? OrderLedger.Event.CALLED_OFF
-                : OrderLedger.Event.CAME_IN;
-        change(
-                typed,
-                response,
-                () -> desk.book()
-                        .orders()
-                        .record(typed.identity("id"), typed.get("line"), event, pieces(typed), person(), desk.now()));
+        var event = Stream.of(OrderLedger.Event.CAME_IN, OrderLedger.Event.CALLED_OFF)
+                .filter(each -> each.name().equals(typed.get("event")))
+                .findFirst()
+                .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood()));
+        change(typed, response, () -> desk.book()
+                .orders()
+                .record(typed.identity("id"), typed.get("line"), event, pieces(typed), person(typed), desk.now()));
     }
 
     /** Pieces that came in went to a car. */
     public void give(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
-        change(
-                typed,
-                response,
-                () -> desk.book()
-                        .orders()
-                        .give(
-                                typed.identity("id"),
-                                article(typed),
-                                typed.get("visit"),
-                                pieces(typed),
-                                person(),
-                                desk.now()));
+        change(typed, response, () -> desk.book()
+                .orders()
+                .give(
+                        typed.identity("id"),
+                        article(typed),
+                        typed.get("visit"),
+                        pieces(typed),
+                        person(typed),
+                        desk.now()));
     }
 
     /** Somebody says what came of calling a customer. */
@@ -124,15 +125,27 @@ public final class OrderListHandler {
                                 answer));
     }
 
-    /** Does what a form asks, and shows the article again. */
+    /** Does what a form asks, and shows the article again; what is refused, with what was typed. */
     private void change(Form typed, ServerResponse response, Runnable work) {
         var address = Links.article(article(typed)) + "&" + asked(typed).query();
         try {
             work.run();
         } catch (BookException e) {
-            throw new PageException(409, e.said());
+            sendArticle(response, 409, typed, again(typed, e));
+            return;
+        } catch (PageException e) {
+            if (e.status() != UNFIT) {
+                throw e;
+            }
+            sendArticle(response, UNFIT, typed, again(typed, e));
+            return;
         }
         Pages.redirect(response, address);
+    }
+
+    private static ArticlePage.Again again(Form typed, RuntimeException refused) {
+        return new ArticlePage.Again(
+                Typed.sentence(refused), typed.get("line"), typed.get("pieces"), typed.get("supplier"));
     }
 
     private Asked asked(Form typed) {
@@ -158,12 +171,12 @@ public final class OrderListHandler {
 
     private static int pieces(Form typed) {
         if (!typed.get("pieces").matches("\\d{1,7}")) {
-            throw new PageException(422, new OrderSaid.NoQuantity());
+            throw new PageException(UNFIT, new OrderSaid.NoQuantity());
         }
         return Integer.parseInt(typed.get("pieces"));
     }
 
-    private static String person() {
-        return Caller.current().tablet().map(TabletAtWork::person).orElse("");
+    private static String person(Form typed) {
+        return Objects.requireNonNullElse(typed.person(), "");
     }
 }

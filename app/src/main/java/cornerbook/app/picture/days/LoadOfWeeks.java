@@ -37,6 +37,7 @@ public final class LoadOfWeeks {
                 .max()
                 .orElse(0);
         double perMinute = most == 0 ? 0 : (double) HIGHEST / most;
+        boolean hasHours = days.stream().anyMatch(day -> day.capacityMinutes() > 0);
         for (int i = 0; i < days.size(); i++) {
             int week = i / DAYS;
             double foot = week * STRIP + FOOT;
@@ -51,15 +52,16 @@ public final class LoadOfWeeks {
                         reader.day(days.get(i).day()));
                 svg.line(0, foot, WIDTH, foot, Palette.HAIRLINE, 1, "");
             }
-            draw(svg, days.get(i), LEFT + i % DAYS * COLUMN, foot, perMinute);
+            draw(svg, days.get(i), hasHours, LEFT + i % DAYS * COLUMN, foot, perMinute);
         }
         return svg.close();
     }
 
-    private static void draw(Svg svg, DayLoad day, double x, double foot, double perMinute) {
+    /** Where nobody has said when anybody works, nothing is too much. */
+    private static void draw(Svg svg, DayLoad day, boolean hasHours, double x, double foot, double perMinute) {
         double takes = day.capacityMinutes() * perMinute;
-        double fits = Math.min(day.minutes(), day.capacityMinutes()) * perMinute;
-        double over = day.overMinutes() * perMinute;
+        double over = hasHours ? day.overMinutes() * perMinute : 0;
+        double fits = day.minutes() * perMinute - over;
         if (takes > 0) {
             svg.rectangle(x, foot - takes, VESSEL, takes, 0, Palette.PAPER, Palette.SLATE);
         }

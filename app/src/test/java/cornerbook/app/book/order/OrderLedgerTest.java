@@ -106,10 +106,12 @@ class OrderLedgerTest {
         var visitId = likeliest();
         refused(() -> book.orders().record("x", "line", Event.CAME_IN, 3, "", NOW), "2 pieces are still to come");
         refused(() -> book.orders().record("x", "nothing", Event.CAME_IN, 1, "", NOW), "no such line");
-        refused(() -> book.orders().give("x", TYRES, visitId, 1, "", NOW), "none of it has come in");
+        refused(() -> book.orders().give("x", TYRES, visitId, 1, "", NOW), "no piece of it lies in the shop");
         refused(() -> book.orders().give("x", TYRES, "no-visit", 1, "", NOW), "needs nothing of the kind");
         refused(() -> book.orders().order("x", TYRES, 0, "", "", NOW), "whole number from 1 to");
         refused(() -> book.orders().order("x", TYRES, 1, "n".repeat(201), "", NOW), "longer than 200");
+        var unknown = new Article(OrderPart.TYRE, "SUMMER", "1/1R1");
+        refused(() -> book.orders().order("x", unknown, 1, "", "", NOW), "no car needs such an article");
         assertThat(book.orders().listLines())
                 .singleElement()
                 .satisfies(line -> assertThat(line.became()).isEqualTo(new OrderLine.Became(0, 0, 0)));
