@@ -119,7 +119,13 @@ final class Demo implements Runnable {
     private static void agree(Book book, AgreedDay agreed, LocalDate today) {
         var id = UUID.randomUUID().toString();
         var plan = new Plan(
-                agreed.day(), agreed.time(), agreed.work(), agreed.work().usualMinutes(), null, agreed.worker(), agreed.note());
+                agreed.day(),
+                agreed.time(),
+                agreed.work(),
+                agreed.work().usualMinutes(),
+                null,
+                agreed.worker(),
+                agreed.note());
         var weekBefore = agreed.day().minusWeeks(1);
         var madeOn = weekBefore.isBefore(today) ? weekBefore : today.minusDays(1);
         book.appointments().make(id, agreed.carId(), AppointmentState.BOOKED, plan, atNoonOf(madeOn), madeOn);

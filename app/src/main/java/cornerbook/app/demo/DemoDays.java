@@ -16,8 +16,8 @@ record DemoDays(LocalDate today) {
     private static final int DAYS_WITH_CARS = 5;
     private static final int CARS_OF_FULL_DAY = 9;
 
-    private static final List<PlannedWork> WORKS =
-            List.of(PlannedWork.WHEELS_AND_BRAKES, PlannedWork.WHEELS_AND_BRAKES, PlannedWork.BRAKES, PlannedWork.WHEELS);
+    private static final List<PlannedWork> WORKS = List.of(
+            PlannedWork.WHEELS_AND_BRAKES, PlannedWork.WHEELS_AND_BRAKES, PlannedWork.BRAKES, PlannedWork.WHEELS);
 
     List<AgreedDay> agreed() {
         return Stream.concat(around(), ahead()).toList();
@@ -29,7 +29,14 @@ record DemoDays(LocalDate today) {
                 of(8, today, LocalTime.of(8, 0), PlannedWork.WHEELS_AND_BRAKES, null, "", false),
                 of(3, today, LocalTime.of(15, 30), PlannedWork.RETORQUE, DemoHours.REMI, "", false),
                 of(2, open(1), LocalTime.of(9, 0), PlannedWork.RETORQUE, null, "", false),
-                of(4, open(1), LocalTime.of(10, 0), PlannedWork.BRAKES, DemoHours.ODILE, "invented: pulls to the left", false),
+                of(
+                        4,
+                        open(1),
+                        LocalTime.of(10, 0),
+                        PlannedWork.BRAKES,
+                        DemoHours.ODILE,
+                        "invented: pulls to the left",
+                        false),
                 of(5, open(2), null, PlannedWork.OTHER, null, "invented: noise from the rear", false),
                 of(6, open(3), LocalTime.of(8, 0), PlannedWork.WHEELS_AND_BRAKES, DemoHours.ODILE, "", false),
                 of(7, open(3), LocalTime.of(9, 30), PlannedWork.WHEELS, DemoHours.REMI, "", false),
@@ -42,10 +49,19 @@ record DemoDays(LocalDate today) {
         for (int week = 2; week <= WEEKS_AHEAD; week++) {
             for (int place = 0; place < DAYS_WITH_CARS; place++) {
                 var day = monday().plusWeeks(week).plusDays(place);
-                for (int turn = 0; turn < CARS_OF_FULL_DAY - place - week && !day.equals(DemoHours.closed(today)); turn++) {
+                for (int turn = 0;
+                        turn < CARS_OF_FULL_DAY - place - week && !day.equals(DemoHours.closed(today));
+                        turn++) {
                     int car = 1 + (place * 3 + week * 5 + turn) % DemoShop.TOLD_CARS;
                     var worker = turn % 2 == 0 ? DemoHours.ODILE : DemoHours.REMI;
-                    agreed.add(of(car, day, LocalTime.of(8 + 2 * (turn / 2), 30), WORKS.get((place + turn) % WORKS.size()), worker, "", false));
+                    agreed.add(of(
+                            car,
+                            day,
+                            LocalTime.of(8 + 2 * (turn / 2), 30),
+                            WORKS.get((place + turn) % WORKS.size()),
+                            worker,
+                            "",
+                            false));
                 }
             }
         }
@@ -73,6 +89,7 @@ record DemoDays(LocalDate today) {
             @Nullable String worker,
             String note,
             boolean missed) {
-        return new AgreedDay(DemoShop.CAR_ID_BEGINS + (car < 10 ? "0" : "") + car, day, time, work, worker, note, missed);
+        return new AgreedDay(
+                DemoShop.CAR_ID_BEGINS + (car < 10 ? "0" : "") + car, day, time, work, worker, note, missed);
     }
 }

@@ -22,7 +22,8 @@ final class DemoTools {
 
     /** What a visit was worked with, each as it was on that day. */
     static List<ShopTool> at(LocalDate day, int carNumber, boolean latest) {
-        return List.of(gauge(day), latest && carNumber == FORGOTTEN ? forgottenWrench(day) : wrench(day), hoist("H-1", day));
+        return List.of(
+                gauge(day), latest && carNumber == FORGOTTEN ? forgottenWrench(day) : wrench(day), hoist("H-1", day));
     }
 
     private static ShopTool gauge(LocalDate day) {

@@ -35,12 +35,16 @@ final class CalendarHandler {
             return new PageException(404, new DoorSaid.NoPage());
         });
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
-        Pages.sendPacked(response, "text/calendar; charset=utf-8", write(address).getBytes(UTF_8));
+        Pages.sendPacked(
+                response, "text/calendar; charset=utf-8", write(address).getBytes(UTF_8));
     }
 
     /** Each that there is is compared, so that the time tells nothing of them. */
     private Optional<CalendarAddress> find(String file) {
-        var hash = Secret.hash(file.endsWith(Links.CALENDAR_FILE) ? file.substring(0, file.length() - Links.CALENDAR_FILE.length()) : "");
+        var hash = Secret.hash(
+                file.endsWith(Links.CALENDAR_FILE)
+                        ? file.substring(0, file.length() - Links.CALENDAR_FILE.length())
+                        : "");
         return desk.book().calendars().list().stream()
                 .filter(address -> Secret.isSame(address.secretHash(), hash))
                 .findFirst();
@@ -58,7 +62,8 @@ final class CalendarHandler {
                         .appointments()
                         .list(desk.today().minusWeeks(WEEKS_BACK), desk.today().plusYears(YEARS_AHEAD))
                         .stream()
-                        .filter(each -> ofShop || address.whose().equals(each.plan().worker()))
+                        .filter(each ->
+                                ofShop || address.whose().equals(each.plan().worker()))
                         .toList(),
                 zone,
                 reader);

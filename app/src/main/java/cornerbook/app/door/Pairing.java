@@ -73,8 +73,9 @@ public final class Pairing {
      */
     synchronized String pair(String typedCode, String deviceName, String person, String pin) {
         var standing = code;
-        boolean rightCode =
-                standing != null && clock.instant().isBefore(codeEnds) && Secret.isSame(standing, typedCode.replace(" ", ""));
+        boolean rightCode = standing != null
+                && clock.instant().isBefore(codeEnds)
+                && Secret.isSame(standing, typedCode.replace(" ", ""));
         if (!rightCode) {
             throw refused(Refusals.Reason.WRONG_CODE);
         }
@@ -104,7 +105,8 @@ public final class Pairing {
         var parts = shown.orElse("").split("\\.", 2);
         return parts.length < 2
                 ? Optional.empty()
-                : ledger.findAtWork(parts[0]).filter(tablet -> Secret.isSame(tablet.secretHash(), Secret.hash(parts[1])));
+                : ledger.findAtWork(parts[0])
+                        .filter(tablet -> Secret.isSame(tablet.secretHash(), Secret.hash(parts[1])));
     }
 
     /**

@@ -29,7 +29,8 @@ class DemoDaysPropertyTest {
                 .extracting(agreed -> agreed.carId() + " " + agreed.day())
                 .doesNotHaveDuplicates();
         assertThat(DemoShop.agreed(today)).extracting(AgreedDay::day).doesNotContain(DemoShop.closed(today));
-        assertThat(DemoShop.people().get(DemoHours.ODILE)).containsKey(DemoShop.closed(today).getDayOfWeek());
+        assertThat(DemoShop.people().get(DemoHours.ODILE))
+                .containsKey(DemoShop.closed(today).getDayOfWeek());
         assertThat(DemoShop.agreed(today))
                 .flatExtracting(agreed -> agreed.worker() == null ? List.<String>of() : List.of(agreed.worker()))
                 .containsOnlyElementsOf(DemoShop.people().keySet());
@@ -41,12 +42,14 @@ class DemoDaysPropertyTest {
         var load = DemoShop.agreed(today).stream()
                 .filter(agreed -> agreed.day().isAfter(today))
                 .collect(Collectors.groupingBy(
-                        AgreedDay::day, Collectors.mapping(AgreedDay::work, Collectors.summingInt(PlannedWork::usualMinutes))));
+                        AgreedDay::day,
+                        Collectors.mapping(AgreedDay::work, Collectors.summingInt(PlannedWork::usualMinutes))));
         assertThat(load.entrySet().stream().filter(day -> day.getValue() > capacityMinutes(day.getKey())))
                 .singleElement()
                 .satisfies(day -> assertThat(day.getKey().getDayOfWeek()).isEqualTo(DayOfWeek.SATURDAY));
-        assertThat(load).anySatisfy((day, minutes) -> assertThat(minutes)
-                .isBetween(capacityMinutes(day) * 2 / 3, capacityMinutes(day)));
+        assertThat(load)
+                .anySatisfy((day, minutes) ->
+                        assertThat(minutes).isBetween(capacityMinutes(day) * 2 / 3, capacityMinutes(day)));
     }
 
     private static int capacityMinutes(LocalDate day) {

@@ -89,7 +89,8 @@ class CalendarTest {
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.headers().firstValue("Content-Type")).hasValue("text/calendar; charset=utf-8");
         assertThat(answer.headers().firstValue("Cache-Control")).hasValue("no-store");
-        for (var wrong : List.of(first.replace(".ics", ""), first.replace(".ics", "a.ics"), "/calendar/.ics", "/calendar/")) {
+        for (var wrong :
+                List.of(first.replace(".ics", ""), first.replace(".ics", "a.ics"), "/calendar/.ics", "/calendar/")) {
             assertThat(get(wrong).statusCode()).as(wrong).isEqualTo(404);
         }
         assertThat(get("/days").statusCode()).as("not paired").isEqualTo(401);
@@ -112,7 +113,9 @@ class CalendarTest {
 
         server.stop();
         assertThat(log.stream()
-                        .flatMap(line -> Pattern.compile("([0-9]+) unknown calendar").matcher(line).results())
+                        .flatMap(line -> Pattern.compile("([0-9]+) unknown calendar")
+                                .matcher(line)
+                                .results())
                         .mapToInt(found -> Integer.parseInt(found.group(1)))
                         .sum())
                 .as("refused")
@@ -151,14 +154,22 @@ class CalendarTest {
         make("b", OTHER_CAR, AppointmentState.BOOKED, null);
         var ofShop = make("");
         assertThat(read(ofShop)).hasSize(2);
-        assertThat(read(make("Ines"))).singleElement().satisfies(event -> assertThat(
-                        event.getSummary().getValue())
-                .isEqualTo(ServedShop.car(CAR).vehicle().plate() + " wheels changed"));
+        assertThat(read(make("Ines")))
+                .singleElement()
+                .satisfies(event -> assertThat(event.getSummary().getValue())
+                        .isEqualTo(ServedShop.car(CAR).vehicle().plate() + " wheels changed"));
         var text = get(ofShop).body().replace("\r\n ", "");
         for (var car : List.of(CAR, OTHER_CAR)) {
             var customer = ServedShop.car(car).customer();
             var vehicle = ServedShop.car(car).vehicle();
-            assertThat(Stream.of(customer.id(), customer.name(), customer.phone(), customer.email(), vehicle.vin(), vehicle.id(), vehicle.name())
+            assertThat(Stream.of(
+                                    customer.id(),
+                                    customer.name(),
+                                    customer.phone(),
+                                    customer.email(),
+                                    vehicle.vin(),
+                                    vehicle.id(),
+                                    vehicle.name())
                             .filter(Objects::nonNull))
                     .hasSizeGreaterThan(4)
                     .allSatisfy(personal -> assertThat(text).doesNotContain(personal));
@@ -178,7 +189,9 @@ class CalendarTest {
         faults.addHandler(toList);
         try {
             assertThat(get(calendar).statusCode()).isEqualTo(500);
-            assertThat(log).singleElement().satisfies(line -> assertThat(line).endsWith("while answering GET /calendar/"));
+            assertThat(log)
+                    .singleElement()
+                    .satisfies(line -> assertThat(line).endsWith("while answering GET /calendar/"));
         } finally {
             faults.removeHandler(toList);
         }
@@ -196,7 +209,8 @@ class CalendarTest {
     /** The path behind an address that the desk makes. */
     private String make(String whose) throws Exception {
         var page = post(desk, "/shop/hours/calendar", whose).body();
-        var shown = Pattern.compile(Pattern.quote(OUTSIDE) + "(/calendar/[A-Za-z0-9_-]{43}\\.ics)").matcher(page);
+        var shown = Pattern.compile(Pattern.quote(OUTSIDE) + "(/calendar/[A-Za-z0-9_-]{43}\\.ics)")
+                .matcher(page);
         assertThat(shown.find()).isTrue();
         return shown.group(1);
     }
@@ -206,8 +220,7 @@ class CalendarTest {
     }
 
     private HttpResponse<String> get(String path) throws Exception {
-        return client.send(
-                HttpRequest.newBuilder(URI.create(proxied + path)).build(), BodyHandlers.ofString());
+        return client.send(HttpRequest.newBuilder(URI.create(proxied + path)).build(), BodyHandlers.ofString());
     }
 
     private HttpResponse<String> post(String base, String path, String whose) throws Exception {

@@ -147,10 +147,17 @@ public final class OrderLedger {
 
     private static boolean isKnown(Handle handle, Article article) {
         var kind = Optional.ofNullable(article.kind()).orElse("");
-        return handle.select("""
+        return handle.select(
+                        """
                 select 1 from car_need where part = ? and kind = ? and article = ?
                 union all select 1 from order_line where part = ? and kind = ? and article = ?
-                """, article.part().name(), kind, article.text(), article.part().name(), kind, article.text())
+                """,
+                        article.part().name(),
+                        kind,
+                        article.text(),
+                        article.part().name(),
+                        kind,
+                        article.text())
                 .mapTo(Integer.class)
                 .findFirst()
                 .isPresent();

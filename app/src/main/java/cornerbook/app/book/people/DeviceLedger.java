@@ -64,10 +64,10 @@ public final class DeviceLedger {
     }
 
     public Optional<String> findPinHash(String person) {
-        return store.read(
-                handle -> handle.select("select pin_hash from person where name = ? and removed_at is null and pin_hash <> ''", person)
-                        .mapTo(String.class)
-                        .findFirst());
+        return store.read(handle -> handle.select(
+                        "select pin_hash from person where name = ? and removed_at is null and pin_hash <> ''", person)
+                .mapTo(String.class)
+                .findFirst());
     }
 
     public void pair(PairedDevice device, String secretHash) {

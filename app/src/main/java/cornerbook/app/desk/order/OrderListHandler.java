@@ -72,15 +72,18 @@ public final class OrderListHandler {
     /** So many were ordered. */
     public void order(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
-        change(typed, response, () -> desk.book()
-                .orders()
-                .order(
-                        typed.identity("id"),
-                        article(typed),
-                        pieces(typed),
-                        typed.get("supplier"),
-                        person(typed),
-                        desk.now()));
+        change(
+                typed,
+                response,
+                () -> desk.book()
+                        .orders()
+                        .order(
+                                typed.identity("id"),
+                                article(typed),
+                                pieces(typed),
+                                typed.get("supplier"),
+                                person(typed),
+                                desk.now()));
     }
 
     /** Pieces of a line came in, or will not come. */
@@ -90,23 +93,35 @@ public final class OrderListHandler {
                 .filter(each -> each.name().equals(typed.get("event")))
                 .findFirst()
                 .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood()));
-        change(typed, response, () -> desk.book()
-                .orders()
-                .record(typed.identity("id"), typed.get("line"), event, pieces(typed), person(typed), desk.now()));
+        change(
+                typed,
+                response,
+                () -> desk.book()
+                        .orders()
+                        .record(
+                                typed.identity("id"),
+                                typed.get("line"),
+                                event,
+                                pieces(typed),
+                                person(typed),
+                                desk.now()));
     }
 
     /** Pieces that came in went to a car. */
     public void give(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
-        change(typed, response, () -> desk.book()
-                .orders()
-                .give(
-                        typed.identity("id"),
-                        article(typed),
-                        typed.get("visit"),
-                        pieces(typed),
-                        person(typed),
-                        desk.now()));
+        change(
+                typed,
+                response,
+                () -> desk.book()
+                        .orders()
+                        .give(
+                                typed.identity("id"),
+                                article(typed),
+                                typed.get("visit"),
+                                pieces(typed),
+                                person(typed),
+                                desk.now()));
     }
 
     /** Somebody says what came of calling a customer. */

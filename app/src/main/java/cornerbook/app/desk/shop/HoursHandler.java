@@ -103,7 +103,8 @@ public final class HoursHandler {
         var secret = Secret.make();
         desk.book()
                 .calendars()
-                .put(new CalendarAddress(whose, Secret.hash(secret), Told.reader().language(), desk.now()));
+                .put(new CalendarAddress(
+                        whose, Secret.hash(secret), Told.reader().language(), desk.now()));
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
         send(
                 response,
@@ -112,7 +113,10 @@ public final class HoursHandler {
                 "",
                 new HoursPage.MadeCalendar(
                         whose,
-                        publicAddress.apply(request.localPeer().port()) + Links.CALENDAR + secret + Links.CALENDAR_FILE));
+                        publicAddress.apply(request.localPeer().port())
+                                + Links.CALENDAR
+                                + secret
+                                + Links.CALENDAR_FILE));
     }
 
     /** What reads the calendar of a person or of the shop gets nothing any more. */

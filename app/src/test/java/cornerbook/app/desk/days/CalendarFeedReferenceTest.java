@@ -43,13 +43,15 @@ class CalendarFeedReferenceTest {
 
     /** RFC 5545, section 3.1: 75 octets without the end of the line; what is long goes on after a space. */
     @ParameterizedTest
-    @CsvSource({"a, 75, 1", "a, 76, 2", "é, 37, 1", "é, 38, 2", "é, 75, 3", "\uD83D\uDE97, 18, 1", "\uD83D\uDE97, 19, 2"})
+    @CsvSource({"a, 75, 1", "a, 76, 2", "é, 37, 1", "é, 38, 2", "é, 75, 3", "\uD83D\uDE97, 18, 1", "\uD83D\uDE97, 19, 2"
+    })
     void longLinesAreFoldedBetweenLetters(String letter, int times, int lines) {
         var line = letter.repeat(times);
         var folded = CalendarFeed.fold(line);
-        assertThat(folded.split("\r\n", -1)).hasSize(lines).allSatisfy(each -> assertThat(
-                        each.getBytes(StandardCharsets.UTF_8).length)
-                .isLessThanOrEqualTo(75));
+        assertThat(folded.split("\r\n", -1))
+                .hasSize(lines)
+                .allSatisfy(each ->
+                        assertThat(each.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75));
         assertThat(folded.replace("\r\n ", "")).isEqualTo(line);
     }
 
@@ -60,7 +62,8 @@ class CalendarFeedReferenceTest {
         assertThat(event.getUid().getValue()).isEqualTo("8a1d-7@cornerbook");
         assertThat(event.getSequence().getValue()).isEqualTo(3);
         assertThat(event.getDateTimeStamp().getValue().toInstant()).isEqualTo("2026-11-20T15:04:05Z");
-        assertThat(event.getSummary().getValue()).isEqualTo(plate + " changement de roues, freins dégrippés et mesurés");
+        assertThat(event.getSummary().getValue())
+                .isEqualTo(plate + " changement de roues, freins dégrippés et mesurés");
         assertThat(event.getDescription()).isNull();
     }
 
@@ -84,7 +87,8 @@ class CalendarFeedReferenceTest {
     void withoutATimeItIsTheWholeDay() {
         var event = read(appointment(AppointmentState.BOOKED, 0, DAY, null, "QX 1093"));
         assertThat(event.getDateStart().getValue().hasTime()).isFalse();
-        assertThat(event.getDateStart().getValue().getRawComponents().toString(false, false)).isEqualTo("20261127");
+        assertThat(event.getDateStart().getValue().getRawComponents().toString(false, false))
+                .isEqualTo("20261127");
         assertThat(event.getDateEnd()).as("one day then, section 3.6.1").isNull();
     }
 
@@ -93,11 +97,12 @@ class CalendarFeedReferenceTest {
     void statusIsOneOfThree(AppointmentState state) {
         var status = read(appointment(state, 0, DAY, null, "QX 1093")).getStatus();
         assertThat(List.of(status.isTentative(), status.isConfirmed(), status.isCancelled()))
-                .isEqualTo(switch (state) {
-                    case ASKED -> List.of(true, false, false);
-                    case BOOKED, CAME -> List.of(false, true, false);
-                    case MISSED, CALLED_OFF -> List.of(false, false, true);
-                });
+                .isEqualTo(
+                        switch (state) {
+                            case ASKED -> List.of(true, false, false);
+                            case BOOKED, CAME -> List.of(false, true, false);
+                            case MISSED, CALLED_OFF -> List.of(false, false, true);
+                        });
     }
 
     /** The one event of a calendar that is as the standard has it. */
@@ -105,12 +110,14 @@ class CalendarFeedReferenceTest {
         var reader = new Reader(Language.FRENCH, UnitSystem.METRIC, ZoneOffset.UTC);
         var text = CalendarFeed.of("Rendez-vous, Ines", List.of(appointment), ZONE, reader);
         assertThat(Arrays.stream(text.split("\r\n", -1)))
-                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(75).doesNotContain("\n", "\r"));
+                .allSatisfy(
+                        line -> assertThat(line).hasSizeLessThanOrEqualTo(75).doesNotContain("\n", "\r"));
         ICalendar calendar = Biweekly.parse(text).first();
         assertThat(calendar.validate(ICalVersion.V2_0).getWarnings()).isEmpty();
         assertThat(calendar.getVersion()).isEqualTo(ICalVersion.V2_0);
-        assertThat(calendar.getNames()).singleElement().satisfies(name -> assertThat(name.getValue())
-                .isEqualTo("Rendez-vous, Ines"));
+        assertThat(calendar.getNames())
+                .singleElement()
+                .satisfies(name -> assertThat(name.getValue()).isEqualTo("Rendez-vous, Ines"));
         assertThat(calendar.getEvents()).hasSize(1);
         return calendar.getEvents().getFirst();
     }

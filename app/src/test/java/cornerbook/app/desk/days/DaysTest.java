@@ -120,7 +120,8 @@ class DaysTest {
         }
         page.locator("li.calendar button").first().click();
         page.locator(".secret").waitFor();
-        assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth")).isEqualTo(0);
+        assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                .isEqualTo(0);
     }
 
     @Test

@@ -83,11 +83,12 @@ class OrderPagesTest {
     void theListIsAFileForSpreadsheets() throws Exception {
         var answer = shop.get(Links.order() + ".csv");
         assertThat(answer.statusCode()).isEqualTo(200);
-        assertThat(answer.headers().firstValue("Content-Type")).hasValueSatisfying(type -> assertThat(type)
-                .startsWith("text/csv"));
+        assertThat(answer.headers().firstValue("Content-Type"))
+                .hasValueSatisfying(type -> assertThat(type).startsWith("text/csv"));
         var lines = answer.body().split("\r\n", -1);
         assertThat(lines[0]).startsWith("part,article,").endsWith(",to order");
-        assertThat(lines).anySatisfy(line -> assertThat(line).contains("235/50R19").endsWith(",0,0," + row().toOrder()));
+        assertThat(lines)
+                .anySatisfy(line -> assertThat(line).contains("235/50R19").endsWith(",0,0," + row().toOrder()));
     }
 
     @Test
@@ -110,13 +111,15 @@ class OrderPagesTest {
         assertThat(shop.book().orders().listLines()).isEmpty();
 
         assertThat(post("", Map.of("pieces", "4", "part", "SAIL")).statusCode()).isEqualTo(400);
-        assertThat(post("", Map.of("pieces", "4", "kind", "MONSOON")).statusCode()).isEqualTo(400);
+        assertThat(post("", Map.of("pieces", "4", "kind", "MONSOON")).statusCode())
+                .isEqualTo(400);
         refused(409, "No car needs such an article", "", Map.of("pieces", "4", "text", "1/1R1"));
         assertThat(post("", Map.of("pieces", "4", "id", "")).statusCode()).isEqualTo(400);
         assertThat(post("/answer", Map.of("visit", row().cars().getFirst().visitId(), "answer", "SANG"))
                         .statusCode())
                 .isEqualTo(400);
-        for (var query : List.of("?until=soon", "?level=0", "?level=100", "?level=some", "?missing=10", "?missing=-1&left=2")) {
+        for (var query :
+                List.of("?until=soon", "?level=0", "?level=100", "?level=some", "?missing=10", "?missing=-1&left=2")) {
             assertThat(shop.get(Links.order() + query).statusCode()).as(query).isEqualTo(400);
         }
         assertThat(shop.book().orders().listLines()).isEmpty();
@@ -160,19 +163,24 @@ class OrderPagesTest {
 
     private HttpResponse<String> post(String action, Map<String, String> fields) throws Exception {
         var all = new HashMap<>(Map.of(
-                "id", UUID.randomUUID().toString(),
-                "part", TYRES.part().name(),
-                "kind", "SUMMER",
-                "text", TYRES.text(),
-                "until", "",
-                "level", "90"));
+                "id",
+                UUID.randomUUID().toString(),
+                "part",
+                TYRES.part().name(),
+                "kind",
+                "SUMMER",
+                "text",
+                TYRES.text(),
+                "until",
+                "",
+                "level",
+                "90"));
         all.putAll(fields);
         return shop.post(Links.order() + action, all);
     }
 
     private OrderRow row() {
-        return OrderList.of(
-                        shop.book().orders(), ServedShop.TODAY, OrderList.usualUntil(ServedShop.TODAY), 0.9)
+        return OrderList.of(shop.book().orders(), ServedShop.TODAY, OrderList.usualUntil(ServedShop.TODAY), 0.9)
                 .find(TYRES)
                 .orElseThrow();
     }
