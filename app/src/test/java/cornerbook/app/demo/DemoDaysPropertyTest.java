@@ -33,7 +33,7 @@ class DemoDaysPropertyTest {
                 .containsKey(DemoShop.closed(today).getDayOfWeek());
         assertThat(DemoShop.agreed(today))
                 .flatExtracting(agreed -> agreed.worker() == null ? List.<String>of() : List.of(agreed.worker()))
-                .containsOnlyElementsOf(DemoShop.people().keySet());
+                .hasSameElementsAs(DemoShop.people().keySet());
     }
 
     @ParameterizedTest
