@@ -2,7 +2,7 @@ package cornerbook.app.desk;
 
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.request.PageException;
-import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 
 /** What a person at the desk says came of calling a customer. */
@@ -16,9 +16,7 @@ public final class Calls {
      */
     public static CallAnswer answer(Form typed, Desk desk) {
         return new CallAnswer(
-                Arrays.stream(CallAnswer.Kind.values())
-                        .filter(kind -> kind.name().equals(typed.get("answer")))
-                        .findFirst()
+                typed.choice("answer", List.of(CallAnswer.Kind.values()))
                         .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood())),
                 Objects.requireNonNullElse(typed.person(), ""),
                 desk.now());

@@ -12,6 +12,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -94,6 +95,11 @@ public record Form(Map<String, String> fields) {
     public @Nullable String person() {
         var name = Caller.current().tablet().map(TabletAtWork::person).orElse(get("person"));
         return name.isEmpty() ? null : name;
+    }
+
+    /** Which of these a field names by its constant; empty where it names none of them. */
+    public <E extends Enum<E>> Optional<E> choice(String name, List<E> choices) {
+        return choices.stream().filter(each -> each.name().equals(get(name))).findFirst();
     }
 
     public boolean has(String name) {

@@ -48,10 +48,7 @@ public final class CarListHandler {
 
     private void send(ServerResponse response, Form form, boolean adds) {
         var text = form.get(CarListPage.TEXT);
-        var season = Arrays.stream(SeasonKind.values())
-                .filter(each -> each.name().equals(form.get(CarListPage.SEASON)))
-                .findFirst()
-                .orElse(null);
+        var season = form.choice(CarListPage.SEASON, List.of(SeasonKind.values())).orElse(null);
         var page = CarListPage.EMPTY.of(text, season);
         try {
             var rows = SpreadsheetText.parse(text);

@@ -24,7 +24,6 @@ import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,10 +54,8 @@ public final class AppointmentHandler {
             return;
         }
         var history = car.isEmpty() ? desk.getHistoryOfVisit(visit) : desk.getHistory(car);
-        var asked = Pages.queryValue(request, "work");
-        var work = Arrays.stream(PlannedWork.values())
-                .filter(each -> each.name().equals(asked))
-                .findFirst()
+        var work = Form.ofQuery(request)
+                .choice("work", List.of(PlannedWork.values()))
                 .orElse(PlannedWork.WHEELS_AND_BRAKES);
         var fields = Map.of(
                 "id", UUID.randomUUID().toString(),
@@ -83,7 +80,7 @@ public final class AppointmentHandler {
                     .make(
                             id,
                             history.vehicle().id(),
-                            choice(AppointmentState.ofNew(), typed.get("state")),
+                            choice(AppointmentState.ofNew(), typed, "state"),
                             plan,
                             because(typed),
                             desk.today());
@@ -123,7 +120,8 @@ public final class AppointmentHandler {
         try {
             switch (choice(
                     List.of(AppointmentState.BOOKED, AppointmentState.MISSED, AppointmentState.CALLED_OFF),
-                    typed.get("state"))) {
+                    typed,
+                    "state")) {
                 case MISSED -> ledger.miss(entryId, agreed.id(), seenTurn(typed), because(typed), desk.today());
                 case CALLED_OFF -> ledger.callOff(entryId, agreed.id(), seenTurn(typed), because(typed));
                 default -> ledger.confirm(entryId, agreed.id(), seenTurn(typed), because(typed));
@@ -147,7 +145,7 @@ public final class AppointmentHandler {
 
     private Plan plan(Form typed) {
         var choices = choices();
-        var work = choice(List.of(PlannedWork.values()), typed.get("work"));
+        var work = choice(List.of(PlannedWork.values()), typed, "work");
         var minutes = typed.get("minutes");
         return new Plan(
                 day(typed.get("day")),
@@ -195,11 +193,8 @@ public final class AppointmentHandler {
         return text;
     }
 
-    private static <E extends Enum<E>> E choice(List<E> choices, String name) {
-        return choices.stream()
-                .filter(each -> each.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood()));
+    private static <E extends Enum<E>> E choice(List<E> choices, Form typed, String name) {
+        return typed.choice(name, choices).orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood()));
     }
 
     private static int seenTurn(Form typed) {

@@ -21,10 +21,8 @@ import cornerbook.core.order.OrderPart;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 
 /** What to order, who is called about it, and what came in. */
 public final class OrderListHandler {
@@ -89,9 +87,7 @@ public final class OrderListHandler {
     /** Pieces of a line came in, or will not come. */
     public void record(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
-        var event = Stream.of(OrderLedger.Event.CAME_IN, OrderLedger.Event.CALLED_OFF)
-                .filter(each -> each.name().equals(typed.get("event")))
-                .findFirst()
+        var event = typed.choice("event", List.of(OrderLedger.Event.CAME_IN, OrderLedger.Event.CALLED_OFF))
                 .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood()));
         change(
                 typed,
@@ -172,9 +168,7 @@ public final class OrderListHandler {
     }
 
     private static Article article(Form typed) {
-        var part = Arrays.stream(OrderPart.values())
-                .filter(each -> each.name().equals(typed.get("part")))
-                .findFirst()
+        var part = typed.choice("part", List.of(OrderPart.values()))
                 .orElseThrow(() -> new PageException(400, new OrderSaid.NoArticle()));
         var kind = typed.get("kind");
         try {

@@ -24,10 +24,7 @@ record ToolForm(Form typed, UnitSystem system) {
 
     /** Refuses with one sentence what cannot be. */
     ShopTool tool() {
-        var kind = Arrays.stream(ShopTool.Kind.values())
-                .filter(each -> each.name().equals(typed.get("kind")))
-                .findFirst()
-                .orElse(ShopTool.Kind.TORQUE_WRENCH);
+        var kind = typed.choice("kind", List.of(ShopTool.Kind.values())).orElse(ShopTool.Kind.TORQUE_WRENCH);
         return new ShopTool(
                 typed.get("id"),
                 kind,

@@ -18,8 +18,8 @@ import cornerbook.core.say.Saying;
 import cornerbook.core.season.judge.OdometerRange;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
-import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -72,10 +72,7 @@ public final class VisitDataHandler {
         var open = desk.getOpenVisit(Pages.pathValue(request, "id"));
         var typed = Form.read(request);
         var to = typed.get("to").isEmpty() ? open.visit().id() : typed.get("to");
-        var corner = Arrays.stream(Corner.values())
-                .filter(each -> each.name().equals(typed.get("corner")))
-                .findFirst()
-                .orElse(null);
+        var corner = typed.choice("corner", List.of(Corner.values())).orElse(null);
         try {
             desk.book()
                     .misplaced()
