@@ -48,7 +48,8 @@ public final class CarListHandler {
 
     private void send(ServerResponse response, Form form, boolean adds) {
         var text = form.get(CarListPage.TEXT);
-        var season = form.choice(CarListPage.SEASON, List.of(SeasonKind.values())).orElse(null);
+        var season =
+                form.choice(CarListPage.SEASON, List.of(SeasonKind.values())).orElse(null);
         var page = CarListPage.EMPTY.of(text, season);
         try {
             var rows = SpreadsheetText.parse(text);
