@@ -18,6 +18,7 @@ import cornerbook.core.brake.seizing.judge.SeizingFindings;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.DataGap;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.changeover.ChangeOverOfPlace;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
@@ -91,7 +92,7 @@ public final class Assessor {
 
     private final LimitTable limits;
     private final Knowledge knowledge;
-    private final @Nullable Climate climate;
+    private final @Nullable ChangeOverOfPlace place;
 
     /**
      * An assessor by these limits.
@@ -102,10 +103,10 @@ public final class Assessor {
         this(new LimitTable(limits), Knowledge.NONE, null);
     }
 
-    private Assessor(LimitTable limits, Knowledge knowledge, @Nullable Climate climate) {
+    private Assessor(LimitTable limits, Knowledge knowledge, @Nullable ChangeOverOfPlace place) {
         this.limits = limits;
         this.knowledge = knowledge;
-        this.climate = climate;
+        this.place = place;
     }
 
     /** The limits that it judges by. */
@@ -115,12 +116,12 @@ public final class Assessor {
 
     /** The same with what the book has learned from all its cars. */
     public Assessor with(Knowledge learned) {
-        return new Assessor(limits, learned, climate);
+        return new Assessor(limits, learned, place);
     }
 
-    /** The same with the climate of the place; null when it is not known, and a usual cold morning serves. */
-    public Assessor in(@Nullable Climate place) {
-        return new Assessor(limits, knowledge, place);
+    /** The same with the climate of the place; null when it is not known, and a usual cold morning and usual days serve. */
+    public Assessor in(@Nullable Climate climate) {
+        return new Assessor(limits, knowledge, climate == null ? null : new ChangeOverOfPlace(climate));
     }
 
     /** Readings of a visit that the wear model, from all visits before, finds incredible: to be read again. */
@@ -154,7 +155,7 @@ public final class Assessor {
 
     /** A visit with everything that judging it rests on. */
     public Case caseOf(CarHistory history, String visitId) {
-        return new Case(history, visitId, limits, knowledge, climate);
+        return new Case(history, visitId, limits, knowledge, place);
     }
 
     /** The set that the car leaves on, as {@link Case#goingOn} has it. */
@@ -211,6 +212,7 @@ public final class Assessor {
                 SeizingCurve.of(given),
                 BatteryCurve.of(given.vehicle(), given.visits()),
                 PressureOutlook.find(given).orElse(null),
+                given.changeOverDays().orElse(null),
                 given.workDone());
     }
 

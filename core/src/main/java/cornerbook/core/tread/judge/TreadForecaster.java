@@ -59,18 +59,31 @@ public final class TreadForecaster {
     private final Visit today;
     private final RunHistory runs;
     private final Knowledge knowledge;
+    private final ChangeOver changeOver;
     private final Map<String, StandingReadings> currentByVisit = new HashMap<>();
 
-    public TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs, Knowledge knowledge) {
+    private TreadForecaster(
+            CarHistory history,
+            List<Visit> visits,
+            Visit today,
+            RunHistory runs,
+            Knowledge knowledge,
+            ChangeOver changeOver) {
         this.history = history;
         this.visits = visits;
         this.today = today;
         this.runs = runs;
         this.knowledge = knowledge;
+        this.changeOver = changeOver;
+    }
+
+    /** Where no day is asked for, only depths. */
+    public TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs, Knowledge knowledge) {
+        this(history, visits, today, runs, knowledge, ChangeOver.USUAL);
     }
 
     public TreadForecaster(Case given) {
-        this(given.history(), given.visits(), given.visit(), given.runs(), given.knowledge());
+        this(given.history(), given.visits(), given.visit(), given.runs(), given.knowledge(), given.changeOver());
     }
 
     private StandingReadings current(Visit visit) {
@@ -297,9 +310,9 @@ public final class TreadForecaster {
             return span.from().plusDays(daysOnTheCar);
         }
         var others = kind == SeasonKind.WINTER ? SeasonKind.SUMMER : SeasonKind.WINTER;
-        var again = ChangeOver.ofWheelsThatStay(span.until(), others);
+        var again = changeOver.ofWheelsThatStay(span.until(), others);
         // At one km a day the distance is the days.
-        return new SetSeasons(kind, again, 1).dayAt((double) (daysOnTheCar - thisSeason));
+        return new SetSeasons(kind, again, 1, changeOver).dayAt((double) (daysOnTheCar - thisSeason));
     }
 
     private TyreForecast tyre(
