@@ -162,6 +162,8 @@ interface CliSaid extends Said {
             int cars)
             implements CliSaid {}
 
+    record Widened(Amount times) implements CliSaid {}
+
     record NotLearned(Said what) implements CliSaid {}
 
     record Distance(SeasonKind season, PlusMinus perDay, int cars) implements CliSaid {}

@@ -99,7 +99,7 @@ public final class TreadForecaster {
     /** What the book knows of sets like this one, or the defaults. */
     WearParameters parameters(WheelSet set) {
         return learned(set)
-                .map(row -> row.learned().parameters())
+                .map(row -> row.learned().forecasting())
                 .orElse(WearParameters.defaults(history.vehicle().wearsAs()));
     }
 
@@ -123,7 +123,8 @@ public final class TreadForecaster {
                         set.season(),
                         row.drive(),
                         row.tyreModel(),
-                        Objects.requireNonNull(knowledge.learnedOn())))
+                        Objects.requireNonNull(knowledge.learnedOn()),
+                        row.learned().widening() > 1 ? new Amount(row.learned().widening(), "", 1) : null))
                 .orElse(TreadSaid.Label.WEAR_NOT_LEARNED);
     }
 
