@@ -36,6 +36,7 @@ import cornerbook.app.book.verdict.VerdictLedger;
 import cornerbook.app.book.visit.ReadingLedger;
 import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
+import cornerbook.app.book.year.YearLedger;
 import cornerbook.core.say.Said;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -206,6 +207,11 @@ public final class Book implements AutoCloseable {
     /** What cars may need, what was ordered for them, and what became of it. */
     public OrderLedger orders() {
         return new OrderLedger(store);
+    }
+
+    /** What a year comes to. */
+    public YearLedger year() {
+        return new YearLedger(store);
     }
 
     /** Tells when something was written. */

@@ -49,6 +49,11 @@ public final class Links {
         return "/order";
     }
 
+    /** The year in pictures. */
+    public static String year() {
+        return "/year";
+    }
+
     /** One article of it, with the cars behind it. */
     public static String article(Article article) {
         var kind = article.kind();

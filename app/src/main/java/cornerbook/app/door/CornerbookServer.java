@@ -32,6 +32,7 @@ import cornerbook.app.desk.visit.EntryHandler;
 import cornerbook.app.desk.visit.NewVisitHandler;
 import cornerbook.app.desk.visit.VisitDataHandler;
 import cornerbook.app.desk.wheel.WheelHandler;
+import cornerbook.app.desk.year.YearHandler;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
@@ -141,6 +142,7 @@ public final class CornerbookServer {
         var shop = new ShopHandler(desk, pages);
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
+        var year = new YearHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
@@ -174,6 +176,11 @@ public final class CornerbookServer {
                 .post("/shop/rules", shop::save)
                 .get(Links.stepOrder(), stepOrder::show)
                 .post(Links.stepOrder(), stepOrder::save)
+                .get(Links.year(), year::show)
+                .get(Links.year() + "/months.csv", year::sendMonths)
+                .get(Links.year() + "/not-seen.csv", year::sendNotSeen)
+                .get(Links.year() + "/pads", year::showPads)
+                .get(Links.year() + "/pads.csv", year::sendPads)
                 .get(Links.order(), orderList::show)
                 .post(Links.order(), orderList::order)
                 .get(Links.order() + ".csv", orderList::sendCsv)

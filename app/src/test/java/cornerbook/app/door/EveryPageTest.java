@@ -63,6 +63,8 @@ class EveryPageTest {
                 "/bench",
                 "/shop",
                 "/shop/order",
+                Links.year(),
+                Links.year() + "/pads",
                 Links.order(),
                 Links.order() + "?missing=25&left=7,50",
                 Links.article(new Article(OrderPart.TYRE, "SUMMER", "235/50R19")),
