@@ -10,6 +10,7 @@ import cornerbook.app.book.bay.Misplaced;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
+import cornerbook.app.book.coming.ComingLedger;
 import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.move.BookMove;
@@ -206,6 +207,11 @@ public final class Book implements AutoCloseable {
     /** What cars may need, what was ordered for them, and what became of it. */
     public OrderLedger orders() {
         return new OrderLedger(store);
+    }
+
+    /** Who is to be asked to come back, and what came of it. */
+    public ComingLedger coming() {
+        return new ComingLedger(store);
     }
 
     /** Tells when something was written. */

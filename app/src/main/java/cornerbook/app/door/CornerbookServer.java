@@ -14,6 +14,7 @@ import cornerbook.app.desk.car.CarDataHandler;
 import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
+import cornerbook.app.desk.coming.ComingHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
@@ -141,6 +142,7 @@ public final class CornerbookServer {
         var shop = new ShopHandler(desk, pages);
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
+        var coming = new ComingHandler(desk, pages, letterhead);
         var kinds = new KindsHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
@@ -174,6 +176,9 @@ public final class CornerbookServer {
                 .post("/shop/rules", shop::save)
                 .get(Links.stepOrder(), stepOrder::show)
                 .post(Links.stepOrder(), stepOrder::save)
+                .get(Links.coming(), coming::show)
+                .post(Links.coming() + "/answer", coming::answer)
+                .post(Links.coming() + "/agree", coming::agree)
                 .get(Links.order(), orderList::show)
                 .post(Links.order(), orderList::order)
                 .get(Links.order() + ".csv", orderList::sendCsv)

@@ -63,6 +63,7 @@ class EveryPageTest {
                 "/bench",
                 "/shop",
                 "/shop/order",
+                Links.coming(),
                 Links.order(),
                 Links.order() + "?missing=25&left=7,50",
                 Links.article(new Article(OrderPart.TYRE, "SUMMER", "235/50R19")),

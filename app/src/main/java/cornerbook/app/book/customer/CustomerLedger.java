@@ -31,7 +31,7 @@ public final class CustomerLedger {
                 join vehicle on vehicle.id = visit.vehicle_id
             where vehicle.customer_id = ?
             union all
-            select null, day, 'APPOINTMENT', trim(note || ' ' || coalesce(reason, '')), null, turn
+            select null, day, case state when 'MISSED' then state else 'APPOINTMENT' end, trim(note || ' ' || coalesce(reason, '')), null, turn
                 from appointment join vehicle on vehicle.id = appointment.vehicle_id
             where vehicle.customer_id = ?
             order by on_day, visit_id, kind, place_in_list""";

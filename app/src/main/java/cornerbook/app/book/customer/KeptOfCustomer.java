@@ -62,14 +62,19 @@ public record KeptOfCustomer(
             DECLINED,
             /** The car was taken though something was unsafe. */
             ACKNOWLEDGED,
-            /** The customer was called, about wheels to be tightened again or about a part. */
+            /** The customer was called, about wheels to be tightened again, a part or another visit. */
             CALLED,
+            NOT_REACHED,
+            /** A message or an e-mail was sent. */
+            WRITTEN,
             /** The customer will come for it. */
             WILL_COME,
             /** The customer did not want it. */
             CALL_DECLINED,
             /** A day was agreed, moved or called off. */
-            APPOINTMENT
+            APPOINTMENT,
+            /** The customer did not come on the day. */
+            MISSED
         }
     }
 }
