@@ -11,6 +11,7 @@ import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
 import cornerbook.app.book.coming.ComingLedger;
+import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.move.BookMove;
@@ -152,6 +153,11 @@ public final class Book implements AutoCloseable {
     /** What the book keeps of people, and how that is erased. */
     public CustomerLedger customers() {
         return new CustomerLedger(store);
+    }
+
+    /** What customers said to being called and written to. */
+    public ContactLedger contacts() {
+        return new ContactLedger(store);
     }
 
     /** All that the book has of a car, to go from one book to another; new cars come in by it. */

@@ -91,6 +91,16 @@ public final class Links {
         return customer(customerId) + "/file";
     }
 
+    /** Where it stands whether a customer is called and written to. */
+    public static String contact(String customerId) {
+        return customer(customerId) + "#contact";
+    }
+
+    /** Where that is said. */
+    public static String contactAnswer(String customerId) {
+        return customer(customerId) + "/contact";
+    }
+
     public static String eraseCustomer(String customerId) {
         return customer(customerId) + "/erase";
     }

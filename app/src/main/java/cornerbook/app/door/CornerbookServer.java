@@ -15,6 +15,7 @@ import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.coming.ComingHandler;
+import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
@@ -148,6 +149,7 @@ public final class CornerbookServer {
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
+        var contact = new ContactHandler(desk);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
@@ -204,6 +206,7 @@ public final class CornerbookServer {
                 .get("/customers/{id}", customer::show)
                 .get("/customers/{id}/file", customer::sendFile)
                 .post("/customers/{id}/erase", customer::erase)
+                .post("/customers/{id}/contact", contact::save)
                 .get("/bench/{name}", bench::show)
                 .get("/cars/new", newCar::show)
                 .post("/cars/new", newCar::save)

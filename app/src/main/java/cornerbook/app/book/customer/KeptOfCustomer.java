@@ -11,16 +11,19 @@ import org.jspecify.annotations.Nullable;
  *
  * @param cars those of this customer, by name
  * @param mentions what was written of this person at visits and appointments, earliest first
+ * @param contact what this person said to being called and written to, earliest first
  * @param erased why and by whom the data were erased; null where they were not
  */
 public record KeptOfCustomer(
         Customer customer,
         List<KnownCar> cars,
         List<Mention> mentions,
+        List<ContactAnswer> contact,
         @Nullable Because erased) {
     public KeptOfCustomer {
         cars = List.copyOf(cars);
         mentions = List.copyOf(mentions);
+        contact = List.copyOf(contact);
     }
 
     /** Photos of all cars. */

@@ -1,7 +1,6 @@
 package cornerbook.app.desk.coming;
 
 import cornerbook.app.book.coming.AskedMatter;
-import cornerbook.app.book.coming.ComingCustomer;
 import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.CallAnswer;
@@ -48,25 +47,17 @@ public final class ComingHandler {
         var days = days(asked);
         int from = numberOf(asked.get("from"));
         var found = desk.book().coming().list(days, from, CUSTOMERS_ON_A_PAGE);
+        var rows = new ComingRows(desk, letterhead);
         pages.send(
                 response,
                 status,
                 "desk/coming/coming",
                 new ComingPage(
                         days,
-                        new Slice<>(found.list().stream().map(this::row).toList(), from, found.all(), CUSTOMERS_ON_A_PAGE),
+                        new Slice<>(found.list().stream().map(rows::of).toList(), from, found.all(), CUSTOMERS_ON_A_PAGE),
                         desk.book().orders().countNotJudged(),
                         agreed,
                         error));
-    }
-
-    private ComingPage.Row row(ComingCustomer customer) {
-        var reader = desk.reader(customer.customer());
-        return new ComingPage.Row(
-                customer,
-                customer.last().map(answer -> desk.dayOf(answer.at())).orElse(null),
-                CustomerMessage.of(customer, letterhead, desk.today(), reader),
-                reader.language().tag());
     }
 
     /** Somebody says what came of asking a customer. */

@@ -4,8 +4,10 @@ import cornerbook.app.book.coming.ComingCustomer;
 import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Slice;
+import cornerbook.core.coming.Matter;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,13 +23,21 @@ public record ComingPage(
      * A customer.
      *
      * @param calledOn when something came of asking last; null before anybody did
-     * @param language tag of the language of the message
+     * @param callAbout matters about which he or she is called
+     * @param offers what may be written; none where nothing may
+     * @param language tag of the language of the messages
      */
     public record Row(
             ComingCustomer customer,
             @Nullable LocalDate calledOn,
-            CustomerMessage message,
+            Set<Matter> callAbout,
+            List<Offer> offers,
             String language) {
+        public Row {
+            callAbout = Set.copyOf(callAbout);
+            offers = List.copyOf(offers);
+        }
+
         public @Nullable String phone() {
             return customer.customer().phone();
         }
@@ -35,7 +45,25 @@ public record ComingPage(
         public @Nullable String email() {
             return customer.customer().email();
         }
+
+        /** What the customer does not want to be called about, though something else; in their order. */
+        public List<Matter> notCalledAbout() {
+            return customer.matters().stream()
+                    .filter(matter -> !callAbout.contains(matter))
+                    .toList();
+        }
     }
+
+    /**
+     * What may be written to a customer.
+     *
+     * @param phone to which as a message; null where not as one
+     * @param email to which as an e-mail; null where not as one
+     */
+    public record Offer(
+            CustomerMessage message,
+            @Nullable String phone,
+            @Nullable String email) {}
 
     /** The days by which something is due first, in their order. */
     public List<LocalDate> firstDays() {

@@ -5,10 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.coming.ComingCustomer;
 import cornerbook.app.book.coming.ComingLedger.Days;
+import cornerbook.app.book.customer.ContactAnswer;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
+import cornerbook.core.car.Customer;
+import cornerbook.core.coming.Channel;
+import cornerbook.core.coming.Matter;
+import cornerbook.core.coming.Purpose;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -90,6 +95,58 @@ class ComingPagesTest {
         assertThat(shop.send(shop.request(Links.coming()).header("Accept-Language", "fr"))
                         .body())
                 .contains("lang=\"fr\">Bonjour " + customer.name() + ". ");
+    }
+
+    /** Who said no to one way is not offered it; what safety depends on was not declined with it. */
+    @Test
+    void aWayThatWasDeclinedIsNotOffered() throws Exception {
+        var customer = all().stream()
+                .filter(each -> each.matters().contains(Matter.NEXT_VISIT))
+                .findFirst()
+                .orElseThrow()
+                .customer();
+        var page = chromium.open(shop.address(Links.customer(customer.id())), 390);
+        page.locator("[name='purpose.SEASON']").check();
+        page.locator("[name='channel.MESSAGE']").check();
+        page.getByText("The customer declines").click();
+        page.getByText("text message: no, declined").waitFor();
+        assertThat(row(customer)).doesNotContain("href=\"sms:").contains("href=\"mailto:", "href=\"tel:");
+
+        decline(customer, Purpose.SEASON, Channel.E_MAIL);
+        assertThat(row(customer)).doesNotContain("href=\"mailto:").contains("href=\"tel:");
+        decline(customer, Purpose.SEASON, Channel.TELEPHONE);
+        assertThat(row(customer)).doesNotContain("href=\"tel:").contains("not to be called");
+
+        var retorque = all().stream()
+                .filter(each -> each.matters().contains(Matter.RETORQUE))
+                .findFirst()
+                .orElseThrow()
+                .customer();
+        decline(retorque, Purpose.SEASON, Channel.TELEPHONE);
+        assertThat(row(retorque)).contains("href=\"tel:");
+        decline(retorque, Purpose.SAFETY, Channel.TELEPHONE);
+        assertThat(row(retorque)).doesNotContain("href=\"tel:");
+    }
+
+    private String row(Customer customer) throws Exception {
+        var body = shop.get(Links.coming()).body();
+        int start = body.indexOf("href=\"" + Links.customer(customer.id()));
+        return body.substring(start, nextRow(body, start));
+    }
+
+    private static int nextRow(String body, int start) {
+        int next = body.indexOf("<li class=\"coming\"", start);
+        return next < 0 ? body.length() : next;
+    }
+
+    private void decline(Customer customer, Purpose purpose, Channel channel) {
+        shop.book()
+                .contacts()
+                .add(
+                        UUID.randomUUID().toString(),
+                        customer.id(),
+                        List.of(new ContactAnswer(
+                                purpose, channel, false, "May we?", "Ida", ServedShop.CLOCK.instant())));
     }
 
     @Test
