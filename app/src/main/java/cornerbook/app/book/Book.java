@@ -10,6 +10,8 @@ import cornerbook.app.book.bay.Misplaced;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
+import cornerbook.app.book.coming.ComingLedger;
+import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.move.BookMove;
@@ -154,6 +156,11 @@ public final class Book implements AutoCloseable {
         return new CustomerLedger(store);
     }
 
+    /** What customers said to being called and written to. */
+    public ContactLedger contacts() {
+        return new ContactLedger(store);
+    }
+
     /** All that the book has of a car, to go from one book to another; new cars come in by it. */
     public RecordLedger records() {
         return new RecordLedger(store);
@@ -212,6 +219,9 @@ public final class Book implements AutoCloseable {
     /** What a year comes to. */
     public YearLedger year() {
         return new YearLedger(store);
+    /** Who is to be asked to come back, and what came of it. */
+    public ComingLedger coming() {
+        return new ComingLedger(store);
     }
 
     /** Tells when something was written. */

@@ -44,6 +44,11 @@ public final class Links {
         return stepOrder() + "?car=" + segment(vehicleId);
     }
 
+    /** Who is to be asked to come back. */
+    public static String coming() {
+        return "/coming";
+    }
+
     /** What to order until the coming change-over. */
     public static String order() {
         return "/order";
@@ -89,6 +94,16 @@ public final class Links {
     /** The same as a file. */
     public static String customerFile(String customerId) {
         return customer(customerId) + "/file";
+    }
+
+    /** Where it stands whether a customer is called and written to. */
+    public static String contact(String customerId) {
+        return customer(customerId) + "#contact";
+    }
+
+    /** Where that is said. */
+    public static String contactAnswer(String customerId) {
+        return customer(customerId) + "/contact";
     }
 
     public static String eraseCustomer(String customerId) {
@@ -335,6 +350,17 @@ public final class Links {
     /** Calls a number where the page is open on a telephone (RFC 3966); only what is dialled stands in it. */
     public static String call(String number) {
         return "tel:" + number.replaceAll("[^0-9+*#]", "");
+    }
+
+    /** Writes a message to a telephone, for the person to send (RFC 5724). */
+    public static String message(String number, String text) {
+        return "sms:" + number.replaceAll("[^0-9+]", "") + "?body=" + segment(text);
+    }
+
+    /** Writes an e-mail, for the person to send (RFC 6068). */
+    public static String mail(String address, String subject, String text) {
+        return "mailto:" + segment(address).replace("%40", "@") + "?subject=" + segment(subject) + "&body="
+                + segment(text.replace("\n", "\r\n"));
     }
 
     /** Where somebody says what came of asking for a re-torque. */

@@ -14,6 +14,8 @@ import cornerbook.app.desk.car.CarDataHandler;
 import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
+import cornerbook.app.desk.coming.ComingHandler;
+import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
@@ -143,11 +145,13 @@ public final class CornerbookServer {
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
         var year = new YearHandler(desk, pages);
+        var coming = new ComingHandler(desk, pages, letterhead);
         var kinds = new KindsHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
+        var contact = new ContactHandler(desk);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
@@ -181,6 +185,9 @@ public final class CornerbookServer {
                 .get(Links.year() + "/not-seen.csv", year::sendNotSeen)
                 .get(Links.year() + "/pads", year::showPads)
                 .get(Links.year() + "/pads.csv", year::sendPads)
+                .get(Links.coming(), coming::show)
+                .post(Links.coming() + "/answer", coming::answer)
+                .post(Links.coming() + "/agree", coming::agree)
                 .get(Links.order(), orderList::show)
                 .post(Links.order(), orderList::order)
                 .get(Links.order() + ".csv", orderList::sendCsv)
@@ -206,6 +213,7 @@ public final class CornerbookServer {
                 .get("/customers/{id}", customer::show)
                 .get("/customers/{id}/file", customer::sendFile)
                 .post("/customers/{id}/erase", customer::erase)
+                .post("/customers/{id}/contact", contact::save)
                 .get("/bench/{name}", bench::show)
                 .get("/cars/new", newCar::show)
                 .post("/cars/new", newCar::save)

@@ -65,6 +65,7 @@ class EveryPageTest {
                 "/shop/order",
                 Links.year(),
                 Links.year() + "/pads",
+                Links.coming(),
                 Links.order(),
                 Links.order() + "?missing=25&left=7,50",
                 Links.article(new Article(OrderPart.TYRE, "SUMMER", "235/50R19")),

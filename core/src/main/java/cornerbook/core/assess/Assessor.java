@@ -19,6 +19,8 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.DataGap;
 import cornerbook.core.car.WheelSet;
 import cornerbook.core.changeover.ChangeOverOfPlace;
+import cornerbook.core.coming.DueMatter;
+import cornerbook.core.coming.judge.DueMatters;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
@@ -231,21 +233,24 @@ public final class Assessor {
      * What a visit comes to for lists of many cars.
      *
      * @param needs what the car may need by its coming visit
+     * @param matters for what the car is to come back
      */
-    public record Outcome(List<Finding> findings, List<CarNeed> needs) {
+    public record Outcome(List<Finding> findings, List<CarNeed> needs, List<DueMatter> matters) {
         public Outcome {
             findings = List.copyOf(findings);
             needs = List.copyOf(needs);
+            matters = List.copyOf(matters);
         }
     }
 
-    /** The findings of a visit, and what follows from them for the shop's orders. */
+    /** The findings of a visit, and what follows from them for the shop's orders and calls. */
     public Outcome outcome(CarHistory history, String visitId) {
         var given = caseOf(history, visitId);
         var forecaster = new TreadForecaster(given);
         var forecasts = TreadFindings.forecasts(given, forecaster);
         var findings = findings(given, forecaster, forecasts);
-        return new Outcome(findings, CarNeeds.of(given, forecaster, forecasts, findings));
+        return new Outcome(
+                findings, CarNeeds.of(given, forecaster, forecasts, findings), DueMatters.of(given, findings));
     }
 
     /** Gravest first. */

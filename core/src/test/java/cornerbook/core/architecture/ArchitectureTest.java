@@ -81,6 +81,7 @@ class ArchitectureTest {
                     "cornerbook.core.brake.pads",
                     "cornerbook.core.brake.seizing",
                     "cornerbook.core.changeover",
+                    "cornerbook.core.coming",
                     "cornerbook.core.cost",
                     "cornerbook.core.cost.renew",
                     "cornerbook.core.days",
