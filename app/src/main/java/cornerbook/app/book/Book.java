@@ -18,6 +18,8 @@ import cornerbook.app.book.order.OrderLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
+import cornerbook.app.book.rack.RackLedger;
+import cornerbook.app.book.rack.StockLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
@@ -206,6 +208,16 @@ public final class Book implements AutoCloseable {
     /** What cars may need, what was ordered for them, and what became of it. */
     public OrderLedger orders() {
         return new OrderLedger(store);
+    }
+
+    /** The racks of the store and their places. */
+    public RackLedger racks() {
+        return new RackLedger(store);
+    }
+
+    /** Which set lies where in the store, and how it came there. */
+    public StockLedger stock() {
+        return new StockLedger(store);
     }
 
     /** Tells when something was written. */

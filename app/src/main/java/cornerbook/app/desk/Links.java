@@ -56,6 +56,40 @@ public final class Links {
                 + "&text=" + segment(article.text());
     }
 
+    /** The places of the store, and what lies there. */
+    public static String store() {
+        return "/store";
+    }
+
+    /** Where sets go in and out by scan. */
+    public static String scan() {
+        return store() + "/scan";
+    }
+
+    /** The same with a set in hand that waits for its place. */
+    public static String scanOf(String tag) {
+        return scan() + "?tag=" + segment(tag);
+    }
+
+    /** The same after a place was scanned. */
+    public static String scanAt(String place) {
+        return scan() + "?place=" + segment(place);
+    }
+
+    /** The same to fetch sets for the car of a visit. */
+    public static String scanFor(String visitId) {
+        return scan() + "?visit=" + segment(visitId);
+    }
+
+    /**
+     * The same after a set was moved.
+     *
+     * @param visitId for whose car more sets are fetched; may be empty
+     */
+    public static String scanned(String tag, String visitId) {
+        return scan() + "?was=" + segment(tag) + (visitId.isEmpty() ? "" : "&visit=" + segment(visitId));
+    }
+
     /** The data sheets of kinds of cars. */
     public static String kinds() {
         return "/shop/kinds";

@@ -26,6 +26,8 @@ import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
+import cornerbook.app.desk.store.ScanHandler;
+import cornerbook.app.desk.store.StoreHandler;
 import cornerbook.app.desk.today.TodayHandler;
 import cornerbook.app.desk.tools.ToolsHandler;
 import cornerbook.app.desk.visit.EntryHandler;
@@ -142,6 +144,8 @@ public final class CornerbookServer {
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
+        var store = new StoreHandler(desk, pages);
+        var scan = new ScanHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
@@ -181,6 +185,12 @@ public final class CornerbookServer {
                 .post(Links.order() + "/event", orderList::record)
                 .post(Links.order() + "/give", orderList::give)
                 .post(Links.order() + "/answer", orderList::answer)
+                .get(Links.store(), store::show)
+                .post(Links.store(), store::save)
+                .post(Links.store() + "/down", store::takeDown)
+                .get(Links.store() + "/labels.pdf", store::sendLabels)
+                .get(Links.scan(), scan::show)
+                .post(Links.scan(), scan::scan)
                 .get(Links.kinds(), kinds::show)
                 .post(Links.kinds(), kinds::save)
                 .get(Links.kinds() + "/file", kinds::sendFile)

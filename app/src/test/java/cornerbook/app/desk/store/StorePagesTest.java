@@ -1,0 +1,146 @@
+package cornerbook.app.desk.store;
+
+import static java.nio.charset.StandardCharsets.US_ASCII;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import cornerbook.app.book.rack.KeptSet;
+import cornerbook.app.book.rack.SetMove;
+import cornerbook.app.desk.Links;
+import cornerbook.app.door.Chromium;
+import cornerbook.app.door.ServedShop;
+import cornerbook.app.sheet.LabelPaper;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The store by hand and by scanner. Car 03 has left on its winter set, car 08 is here today. All invented. */
+class StorePagesTest {
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
+    @AutoClose
+    private ServedShop shop;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        shop = new ServedShop(folder, ServedShop.cars());
+    }
+
+    /** A scanner types what it reads, and Enter; the field that it types into has the focus. */
+    private static void scan(Page page, String code) {
+        page.locator("#code:focus").waitFor();
+        page.waitForResponse(answer -> answer.request().isNavigationRequest(), () -> {
+            page.keyboard().type(code);
+            page.keyboard().press("Enter");
+        });
+        page.waitForLoadState();
+    }
+
+    private KeptSet set(String tag) {
+        return shop.book().stock().find(tag).orElseThrow();
+    }
+
+    private void nameRack(Page page) {
+        page.navigate(shop.address(Links.store()));
+        page.locator("[id='room.new']").fill("Cellar");
+        page.getByLabel("Name of a place").fill("K-#-##");
+        page.getByLabel("Shelves above each other").fill("3");
+        page.getByLabel("Places on a shelf").fill("8");
+        page.getByText("Name this rack").click();
+        page.getByRole(AriaRole.IMG).first().waitFor();
+    }
+
+    @Test
+    void aRackIsNamedASetGoesInByScanAndTheWrongCarIsStopped() {
+        var page = chromium.open(shop.address(Links.store()), 1180);
+        nameRack(page);
+        assertThat(page.locator(".rack svg").getAttribute("aria-label")).isEqualTo("Rack K-#-##: 24 of 24 free");
+
+        page.getByText("Sets in and out").click();
+        scan(page, "03S2");
+        assertThat(page.locator("main").innerText()).contains("In hand").contains("Free for it: K-1-02");
+        scan(page, "K-2-05");
+        assertThat(page.locator("[role=status]").innerText()).startsWith("Lies at K-2-05");
+        assertThat(set("03S1").place()).isEqualTo("K-2-05");
+
+        page.navigate(shop.address(Links.scanFor("demo-08-v7")));
+        scan(page, "03S2");
+        assertThat(page.locator("[role=alert]").innerText())
+                .startsWith("Stop: wheel 03S2 belongs to")
+                .contains(ServedShop.car("demo-08").vehicle().plate())
+                .endsWith("it stays here.");
+        assertThat(set("03S1").lies()).isTrue();
+        scan(page, "08W3");
+        assertThat(page.locator("[role=status]").innerText()).startsWith("Fetched for its car");
+        assertThat(set("08W1").last()).extracting(SetMove::visitId).isEqualTo("demo-08-v7");
+        page.navigate(shop.address(Links.store()));
+        assertThat(page.locator("section[aria-labelledby=out]").innerText()).contains("fetched for the car");
+    }
+
+    /** What technicians typed so far becomes racks by one tap each. */
+    @Test
+    void typedPlacesGoOnTheMap() throws Exception {
+        var page = chromium.open(shop.address(Links.store()), 390);
+        int groups = page.getByText("Put on the map").count();
+        assertThat(groups).isEqualTo(2);
+        for (int i = 0; i < groups; i++) {
+            page.getByText("Put on the map").first().click();
+            page.locator(".rack").nth(i).waitFor();
+        }
+        assertThat(page.getByText("Put on the map").count()).isZero();
+        assertThat(shop.book().racks().map().find("Rack W, bay 8")).isPresent();
+        assertThat(new String(shop.getBytes(Links.store() + "/labels.pdf?paper=" + LabelPaper.values()[0]), 0, 5, US_ASCII)).isEqualTo("%PDF-");
+    }
+
+    @Test
+    void whatCannotBeIsOneSentenceAndChangesNothing() throws Exception {
+        refused(422, "so the name must have “#” at two spots", "", rack(Map.of("pattern", "K-#")));
+        refused(422, "How many is a whole number, as 4, not “many”.", "", rack(Map.of("places", "many")));
+        refused(422, "The way from the door must be from", "", rack(Map.of("x", "99999")));
+        refused(422, "from 1 to 40 characters", "", rack(Map.of("room", " ")));
+        refused(409, "There is no such rack any more.", "/down", Map.of("rack", "nothing", "turn", "0"));
+        assertThat(shop.book().racks().list()).isEmpty();
+        assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
+        refused(409, "Another rack has a place “K-1-01”.", "", rack(Map.of()));
+        for (var code : List.of("", "nothing", "<script>", "K-9-99")) {
+            refused(409, "is neither the tag of a wheel nor a place", "/scan", Map.of("code", code));
+        }
+        refused(409, "Scan a wheel of the set", "/scan", Map.of("code", "K-1-01", "visit", "demo-08-v7"));
+        assertThat(post("/scan", Map.of("code", "03S1", "visit", "demo-08-v7", "id", "x")).statusCode())
+                .isEqualTo(400);
+        assertThat(post("/scan", Map.of("code", "K-1-01", "tag", "03S1", "id", "")).statusCode())
+                .isEqualTo(400);
+        assertThat(shop.get(Links.scanFor("nobody")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(Links.store() + "/labels.pdf?rack=nothing").statusCode()).isEqualTo(404);
+        assertThat(shop.get(Links.store() + "/labels.pdf?paper=silk").statusCode()).isEqualTo(422);
+    }
+
+    private static Map<String, String> rack(Map<String, String> other) {
+        var fields = new HashMap<>(Map.of(
+                "room", "Cellar", "pattern", "K-#-##", "shelves", "2", "places", "5", "capacity", "1", "width", "1"));
+        fields.putAll(other);
+        return fields;
+    }
+
+    private HttpResponse<String> post(String to, Map<String, String> typed) throws Exception {
+        var fields = new HashMap<>(typed);
+        fields.putIfAbsent("id", UUID.randomUUID().toString());
+        return shop.post(Links.store() + to, fields);
+    }
+
+    private void refused(int status, String sentence, String to, Map<String, String> typed) throws Exception {
+        var answer = post(to, typed);
+        assertThat(answer.statusCode()).as(sentence).isEqualTo(status);
+        assertThat(answer.body()).contains(sentence).doesNotContain("Exception").doesNotContain("<script>.");
+    }
+}
