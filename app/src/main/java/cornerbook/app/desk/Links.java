@@ -61,6 +61,16 @@ public final class Links {
         return "/store";
     }
 
+    /** Which sets are fetched for the next day, in walking order. */
+    public static String fetch() {
+        return store() + "/fetch";
+    }
+
+    /** The same for this day. */
+    public static String fetch(LocalDate day) {
+        return fetch() + "?day=" + day;
+    }
+
     /** Where sets go in and out by scan. */
     public static String scan() {
         return store() + "/scan";

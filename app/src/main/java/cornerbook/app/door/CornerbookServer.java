@@ -26,6 +26,7 @@ import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
+import cornerbook.app.desk.store.FetchHandler;
 import cornerbook.app.desk.store.ScanHandler;
 import cornerbook.app.desk.store.StoreHandler;
 import cornerbook.app.desk.today.TodayHandler;
@@ -146,6 +147,7 @@ public final class CornerbookServer {
         var kinds = new KindsHandler(desk, pages);
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);
+        var fetch = new FetchHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
@@ -189,6 +191,7 @@ public final class CornerbookServer {
                 .post(Links.store(), store::save)
                 .post(Links.store() + "/down", store::takeDown)
                 .get(Links.store() + "/labels.pdf", store::sendLabels)
+                .get(Links.fetch(), fetch::show)
                 .get(Links.scan(), scan::show)
                 .post(Links.scan(), scan::scan)
                 .get(Links.kinds(), kinds::show)

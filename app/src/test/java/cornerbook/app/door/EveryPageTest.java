@@ -68,6 +68,7 @@ class EveryPageTest {
                 Links.article(new Article(OrderPart.TYRE, "SUMMER", "235/50R19")),
                 Links.store(),
                 Links.scan(),
+                Links.fetch(),
                 Links.scanOf("03S1"),
                 Links.scanFor("demo-08-v7"),
                 "/shop/reread",

@@ -13,6 +13,9 @@ sealed interface StoreSaid extends Said {
     /** A code that is neither a wheel's nor a place's. */
     record UnknownCode(String code) implements StoreSaid {}
 
+    /** How many sets are carried at once. */
+    record NoCarried(int least, int most) implements StoreSaid {}
+
     /** A place was scanned where a wheel is to be. */
     record PlaceNotWheel(String code) implements StoreSaid {}
 }

@@ -87,6 +87,43 @@ class StorePagesTest {
         assertThat(page.locator("section[aria-labelledby=out]").innerText()).contains("fetched for the car");
     }
 
+    /** K-1-01 stands 2 m from the door, K-1-08 9 m, and L-1 behind it 15 m: by their names one would walk K-1-01, K-1-08, L-1. */
+    @Test
+    void setsOfTomorrowAreListedAsOneWalks() throws Exception {
+        assertThat(post("", rack(Map.of("x", "0", "y", "2", "along", "INWARD", "places", "8"))).statusCode())
+                .isEqualTo(303);
+        assertThat(post("", rack(Map.of("pattern", "A", "shelves", "1", "places", "1", "x", "3", "y", "12")))
+                        .statusCode())
+                .isEqualTo(303);
+        lay("02S1", "A");
+        lay("03S1", "K-1-08");
+        lay("04S1", "K-2-01");
+        for (var car : List.of("demo-02", "demo-03", "demo-04")) {
+            assertThat(shop.post(
+                                    Links.appointments(),
+                                    Map.of(
+                                            "id", UUID.randomUUID().toString(), "car", car, "day", "2026-11-27",
+                                            "work", "WHEELS", "state", "BOOKED", "minutes", "35"))
+                            .statusCode())
+                    .isEqualTo(303);
+        }
+        var page = chromium.open(shop.address(Links.fetch() + "?carried=4"), 390);
+        assertThat(page.locator("main h1").innerText()).contains("27 Nov 2026");
+        assertThat(page.locator("ol .when").allInnerTexts()).containsExactly("K-2-01", "K-1-08", "A");
+        assertThat(page.locator("main").innerText())
+                .contains("3 sets in one round, 30\u00a0m to walk")
+                .contains("No way is shorter.");
+        page.navigate(shop.address(Links.fetch() + "?carried=1"));
+        assertThat(page.locator("main").innerText()).contains("3 sets in 3 rounds, 52\u00a0m to walk");
+        assertThat(shop.get(Links.fetch() + "?carried=0").statusCode()).isEqualTo(400);
+        assertThat(shop.get(Links.fetch() + "?day=soon").statusCode()).isEqualTo(400);
+    }
+
+    private void lay(String tag, String place) throws Exception {
+        var answer = post("/scan", Map.of("tag", tag, "code", place));
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
+    }
+
     /** What technicians typed so far becomes racks by one tap each. */
     @Test
     void typedPlacesGoOnTheMap() throws Exception {
