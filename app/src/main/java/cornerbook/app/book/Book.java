@@ -18,6 +18,7 @@ import cornerbook.app.book.order.OrderLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
+import cornerbook.app.book.rack.CountLedger;
 import cornerbook.app.book.rack.RackLedger;
 import cornerbook.app.book.rack.StockLedger;
 import cornerbook.app.book.record.RecordLedger;
@@ -218,6 +219,11 @@ public final class Book implements AutoCloseable {
     /** Which set lies where in the store, and how it came there. */
     public StockLedger stock() {
         return new StockLedger(store);
+    }
+
+    /** Counts of what lies in the store. */
+    public CountLedger counts() {
+        return new CountLedger(store);
     }
 
     /** Tells when something was written. */

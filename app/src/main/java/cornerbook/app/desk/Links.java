@@ -61,6 +61,20 @@ public final class Links {
         return "/store";
     }
 
+    /** Counts of what lies in the store. */
+    public static String count() {
+        return store() + "/count";
+    }
+
+    /**
+     * One of them.
+     *
+     * @param place that was scanned last; may be empty
+     */
+    public static String count(String countId, String place) {
+        return count() + "?count=" + segment(countId) + (place.isEmpty() ? "" : "&place=" + segment(place));
+    }
+
     /** Which sets are fetched for the next day, in walking order. */
     public static String fetch() {
         return store() + "/fetch";

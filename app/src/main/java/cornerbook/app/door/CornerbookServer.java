@@ -26,6 +26,7 @@ import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
+import cornerbook.app.desk.store.CountHandler;
 import cornerbook.app.desk.store.FetchHandler;
 import cornerbook.app.desk.store.ScanHandler;
 import cornerbook.app.desk.store.StoreHandler;
@@ -148,6 +149,7 @@ public final class CornerbookServer {
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);
         var fetch = new FetchHandler(desk, pages);
+        var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
@@ -192,6 +194,11 @@ public final class CornerbookServer {
                 .post(Links.store() + "/down", store::takeDown)
                 .get(Links.store() + "/labels.pdf", store::sendLabels)
                 .get(Links.fetch(), fetch::show)
+                .get(Links.count(), count::show)
+                .post(Links.count(), count::begin)
+                .post(Links.count() + "/scan", count::scan)
+                .post(Links.count() + "/end", count::end)
+                .post(Links.count() + "/answer", count::answer)
                 .get(Links.scan(), scan::show)
                 .post(Links.scan(), scan::scan)
                 .get(Links.kinds(), kinds::show)

@@ -69,6 +69,7 @@ class EveryPageTest {
                 Links.store(),
                 Links.scan(),
                 Links.fetch(),
+                Links.count(),
                 Links.scanOf("03S1"),
                 Links.scanFor("demo-08-v7"),
                 "/shop/reread",

@@ -31,4 +31,17 @@ sealed interface RackSaid extends Said {
     record WrongCar(String tag, String carOfSet, String plateOfSet, String car, String plate) implements RackSaid {}
 
     record NoVisit() implements RackSaid {}
+
+    record NoCount() implements RackSaid {}
+
+    /** A count goes on: a second one would not know what is counted. */
+    record CountGoesOn() implements RackSaid {}
+
+    record CountEnded() implements RackSaid {}
+
+    /** Nothing of the kind can be done about what the count found. */
+    record NoAnswer() implements RackSaid {}
+
+    /** The set lies elsewhere than when the count ended. */
+    record MovedSince() implements RackSaid {}
 }

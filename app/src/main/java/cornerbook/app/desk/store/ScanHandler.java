@@ -13,9 +13,7 @@ import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Sets in and out by scan: a wheel, then the place where its set is laid; or wheels that are fetched for the car of a visit. */
@@ -98,7 +96,7 @@ public final class ScanHandler {
             stock.handOut(typed.identity("id"), tag, by, desk.today());
             return Links.scanned(tag, "");
         }
-        var wheel = findTag(code);
+        var wheel = Codes.findTag(desk, code);
         var place = desk.book().racks().map().find(code);
         if (!typed.get("visit").isEmpty()) {
             if (wheel.isEmpty() && place.isPresent()) {
@@ -123,13 +121,5 @@ public final class ScanHandler {
 
     private static PageException unknown(String code) {
         return new PageException(REFUSED, new StoreSaid.UnknownCode(code));
-    }
-
-    /** As it was scanned, or typed in small letters. */
-    private Optional<String> findTag(String code) {
-        return Stream.of(code, code.toUpperCase(Locale.ROOT))
-                .filter(each -> !each.isEmpty())
-                .filter(each -> desk.book().stock().find(each).isPresent())
-                .findFirst();
     }
 }

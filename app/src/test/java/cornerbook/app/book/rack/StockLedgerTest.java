@@ -129,6 +129,79 @@ class StockLedgerTest {
         refused("no such rack", () -> book.racks().takeDown("f", "rack", 2, NOW));
     }
 
+    /** Car 03 lies where the book has it, 04 was laid elsewhere, 05 is not found; a strange wheel lies there; nobody looked at 02's place. */
+    @Test
+    void aCountFindsWhatIsOtherwiseAndEachIsSettledOnce() {
+        book.racks().name("rack", rack("K-##", 6, 1), NOW);
+        book.stock().put("2", "02S1", "K-02", NOW, TODAY);
+        book.stock().put("3", "03S1", "K-03", NOW, TODAY);
+        book.stock().put("4", "04S1", "K-04", NOW, TODAY);
+        book.stock().put("5", "05S1", "K-05", NOW, TODAY);
+        var counts = book.counts();
+        counts.begin("count", NOW);
+        assertThat(counts.begin("count", NOW)).isEqualTo(Arrival.ALREADY);
+        refused("a count goes on", () -> counts.begin("second", NOW));
+        counts.scan("s1", "count", "K-03", "03S4", NOW);
+        assertThat(counts.scan("s1", "count", "K-03", "03S4", NOW)).isEqualTo(Arrival.ALREADY);
+        counts.scan("s2", "count", "K-04", "", NOW);
+        counts.scan("s3", "count", "K-05", "", NOW);
+        counts.scan("s4", "count", "K-06", "04S2", NOW);
+        counts.scan("s5", "count", "K-06", "XX1", NOW);
+        refused("no place “K-9”", () -> counts.scan("s6", "count", "K-9", "", NOW));
+        refused("no such count", () -> counts.scan("s6", "nothing", "K-03", "", NOW));
+        refused("no wheel of the book", () -> counts.scan("s6", "count", "K-03", "x".repeat(61), NOW));
+        counts.end("count", NOW);
+        refused("has ended", () -> counts.scan("s6", "count", "K-03", "", NOW));
+        refused("has ended", () -> counts.end("count", NOW));
+        var found = counts.listDifferences("count");
+        assertThat(found)
+                .extracting(StockDifference::kind, StockDifference::bookPlace, StockDifference::foundPlace)
+                .containsExactlyInAnyOrder(
+                        tuple(StockDifference.Kind.ELSEWHERE, "K-04", "K-06"),
+                        tuple(StockDifference.Kind.MISSING, "K-05", null),
+                        tuple(StockDifference.Kind.UNKNOWN, null, "K-06"));
+        assertThat(counts.find("count"))
+                .hasValueSatisfying(count -> assertThat(
+                                List.of(count.places(), count.sets(), count.differences(), count.open()))
+                        .containsExactly(4, 2, 3, 3));
+
+        for (var each : found) {
+            var answer = each.answers().getLast();
+            if (each.kind() == StockDifference.Kind.ELSEWHERE) {
+                answer = StockDifference.Answer.BOOK_FOLLOWS;
+            }
+            var chosen = answer;
+            assertThat(counts.answer("m" + each.id(), each.id(), chosen, NOW, TODAY)).isEqualTo(Arrival.STORED);
+            assertThat(counts.answer("n" + each.id(), each.id(), chosen, NOW, TODAY)).isEqualTo(Arrival.ALREADY);
+        }
+        assertThat(set("04S1").place()).isEqualTo("K-06");
+        assertThat(set("05S1").isLost()).isTrue();
+        assertThat(counts.list()).singleElement().satisfies(count -> assertThat(count.open())
+                .isZero());
+        refused(
+                "cannot be done",
+                () -> counts.answer("x", "nothing", StockDifference.Answer.LEFT_SO, NOW, TODAY));
+        assertThat(book.check()).isEmpty();
+    }
+
+    @Test
+    void whatWasMovedSinceTheCountIsLeftAlone() {
+        book.racks().name("rack", rack("K-##", 6, 1), NOW);
+        book.stock().put("3", "03S1", "K-03", NOW, TODAY);
+        book.counts().begin("count", NOW);
+        book.counts().scan("s1", "count", "K-04", "03S4", NOW);
+        book.counts().end("count", NOW);
+        var difference = book.counts().listDifferences("count").getFirst();
+        book.stock().put("4", "03S1", "K-05", NOW, TODAY);
+        refused(
+                "moved after the count",
+                () -> book.counts()
+                        .answer("m", difference.id(), StockDifference.Answer.BOOK_FOLLOWS, NOW, TODAY));
+        assertThat(set("03S1").place()).isEqualTo("K-05");
+        assertThat(book.counts().answer("m", difference.id(), StockDifference.Answer.LAID_BACK, NOW, TODAY))
+                .isEqualTo(Arrival.STORED);
+    }
+
     @Test
     void rowsOfTheStoreStay() {
         book.racks().name("rack", rack("K-##", 4, 1), NOW);

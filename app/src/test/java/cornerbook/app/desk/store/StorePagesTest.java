@@ -119,6 +119,35 @@ class StorePagesTest {
         assertThat(shop.get(Links.fetch() + "?day=soon").statusCode()).isEqualTo(400);
     }
 
+    @Test
+    void theStoreIsCountedByScanning() throws Exception {
+        assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
+        lay("03S1", "K-1-01");
+        lay("04S1", "K-1-02");
+        var page = chromium.open(shop.address(Links.count()), 1180);
+        page.getByText("Begin a count").click();
+        scan(page, "03S1");
+        assertThat(page.locator("[role=alert]").innerText()).isEqualTo("Scan the place first, then the wheels that lie there.");
+        scan(page, "K-1-01");
+        scan(page, "04S3");
+        scan(page, "K-1-02");
+        assertThat(page.locator("main").innerText()).contains("2 places looked at, one set found").contains("8 places not looked at");
+        page.getByText("The count is done").click();
+        page.getByText("At another place than in the book").waitFor();
+        page.getByText("It stays there: change the book").click();
+        page.locator("[role=alert]").waitFor();
+        assertThat(page.locator("[role=alert]").innerText()).startsWith("“K-1-01” is full");
+        page.getByText("It is not in the store").click();
+        page.getByText("not in the store").waitFor();
+        page.getByText("It stays there: change the book").click();
+        page.getByText("stays there, the book says so").waitFor();
+        assertThat(set("04S1").place()).isEqualTo("K-1-01");
+        assertThat(set("03S1").place()).isNull();
+        assertThat(shop.get(Links.count("nothing", "")).statusCode()).isEqualTo(404);
+        refused(409, "There is no such count.", "/count/end", Map.of("count", "nothing"));
+        assertThat(post("/count/answer", Map.of("answer", "SING")).statusCode()).isEqualTo(400);
+    }
+
     private void lay(String tag, String place) throws Exception {
         var answer = post("/scan", Map.of("tag", tag, "code", place));
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
