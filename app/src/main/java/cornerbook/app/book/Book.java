@@ -20,6 +20,9 @@ import cornerbook.app.book.order.OrderLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
+import cornerbook.app.book.rack.CountLedger;
+import cornerbook.app.book.rack.RackLedger;
+import cornerbook.app.book.rack.StockLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
@@ -222,6 +225,19 @@ public final class Book implements AutoCloseable {
     /** Who is to be asked to come back, and what came of it. */
     public ComingLedger coming() {
         return new ComingLedger(store);
+    /** The racks of the store and their places. */
+    public RackLedger racks() {
+        return new RackLedger(store);
+    }
+
+    /** Which set lies where in the store, and how it came there. */
+    public StockLedger stock() {
+        return new StockLedger(store);
+    }
+
+    /** Counts of what lies in the store. */
+    public CountLedger counts() {
+        return new CountLedger(store);
     }
 
     /** Tells when something was written. */

@@ -28,6 +28,10 @@ import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
+import cornerbook.app.desk.store.CountHandler;
+import cornerbook.app.desk.store.FetchHandler;
+import cornerbook.app.desk.store.ScanHandler;
+import cornerbook.app.desk.store.StoreHandler;
 import cornerbook.app.desk.today.TodayHandler;
 import cornerbook.app.desk.tools.ToolsHandler;
 import cornerbook.app.desk.visit.EntryHandler;
@@ -147,6 +151,10 @@ public final class CornerbookServer {
         var year = new YearHandler(desk, pages);
         var coming = new ComingHandler(desk, pages, letterhead);
         var kinds = new KindsHandler(desk, pages);
+        var store = new StoreHandler(desk, pages);
+        var scan = new ScanHandler(desk, pages);
+        var fetch = new FetchHandler(desk, pages);
+        var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
@@ -195,6 +203,18 @@ public final class CornerbookServer {
                 .post(Links.order() + "/event", orderList::record)
                 .post(Links.order() + "/give", orderList::give)
                 .post(Links.order() + "/answer", orderList::answer)
+                .get(Links.store(), store::show)
+                .post(Links.store(), store::save)
+                .post(Links.store() + "/down", store::takeDown)
+                .get(Links.store() + "/labels.pdf", store::sendLabels)
+                .get(Links.fetch(), fetch::show)
+                .get(Links.count(), count::show)
+                .post(Links.count(), count::begin)
+                .post(Links.count() + "/scan", count::scan)
+                .post(Links.count() + "/end", count::end)
+                .post(Links.count() + "/answer", count::answer)
+                .get(Links.scan(), scan::show)
+                .post(Links.scan(), scan::scan)
                 .get(Links.kinds(), kinds::show)
                 .post(Links.kinds(), kinds::save)
                 .get(Links.kinds() + "/file", kinds::sendFile)

@@ -88,6 +88,7 @@ class ArchitectureTest {
                     "cornerbook.core.lift",
                     "cornerbook.core.order",
                     "cornerbook.core.reread",
+                    "cornerbook.core.store",
                     "cornerbook.core.tool",
                     "cornerbook.core.torque",
                     "cornerbook.core.tread",
