@@ -17,6 +17,7 @@ import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
 import cornerbook.app.book.order.OrderLedger;
+import cornerbook.app.book.out.OutLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
@@ -167,6 +168,11 @@ public final class Book implements AutoCloseable {
     /** All that the book has of a car, to go from one book to another; new cars come in by it. */
     public RecordLedger records() {
         return new RecordLedger(store);
+    }
+
+    /** All that was measured and done, car after car, for other programs. */
+    public OutLedger out() {
+        return new OutLedger(store);
     }
 
     /** When cars were here, on which wheels they came and left, and what was put right of that. */
