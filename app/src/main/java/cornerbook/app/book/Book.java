@@ -18,6 +18,7 @@ import cornerbook.app.book.order.OrderLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
+import cornerbook.app.book.price.PriceLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
@@ -206,6 +207,11 @@ public final class Book implements AutoCloseable {
     /** What cars may need, what was ordered for them, and what became of it. */
     public OrderLedger orders() {
         return new OrderLedger(store);
+    }
+
+    /** What things cost, and whose taxes the shop's papers bear. */
+    public PriceLedger prices() {
+        return new PriceLedger(store);
     }
 
     /** Tells when something was written. */

@@ -54,4 +54,7 @@ public sealed interface DeskSaid extends Said {
     record NoAdvice() implements DeskSaid {}
 
     record NameTooLong(int most) implements DeskSaid {}
+
+    /** What was written is no amount of this coin. */
+    record NoMoney(String typed, String currency) implements DeskSaid {}
 }

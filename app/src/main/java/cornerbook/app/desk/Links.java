@@ -56,6 +56,11 @@ public final class Links {
                 + "&text=" + segment(article.text());
     }
 
+    /** What the shop's work and parts cost. */
+    public static String prices() {
+        return "/shop/prices";
+    }
+
     /** The data sheets of kinds of cars. */
     public static String kinds() {
         return "/shop/kinds";

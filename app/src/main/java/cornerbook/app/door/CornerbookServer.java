@@ -20,6 +20,7 @@ import cornerbook.app.desk.days.DaysHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
 import cornerbook.app.desk.plan.PlanHandler;
+import cornerbook.app.desk.price.PricesHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.HoursHandler;
 import cornerbook.app.desk.shop.KindsHandler;
@@ -141,6 +142,7 @@ public final class CornerbookServer {
         var shop = new ShopHandler(desk, pages);
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
+        var prices = new PricesHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
@@ -181,6 +183,11 @@ public final class CornerbookServer {
                 .post(Links.order() + "/event", orderList::record)
                 .post(Links.order() + "/give", orderList::give)
                 .post(Links.order() + "/answer", orderList::answer)
+                .get(Links.prices(), prices::show)
+                .post(Links.prices() + "/place", prices::savePlace)
+                .post(Links.prices() + "/work", prices::saveWork)
+                .post(Links.prices() + "/tyre", prices::saveTyre)
+                .post(Links.prices() + "/part", prices::savePart)
                 .get(Links.kinds(), kinds::show)
                 .post(Links.kinds(), kinds::save)
                 .get(Links.kinds() + "/file", kinds::sendFile)

@@ -67,6 +67,7 @@ class EveryPageTest {
                 Links.order() + "?missing=25&left=7,50",
                 Links.article(new Article(OrderPart.TYRE, "SUMMER", "235/50R19")),
                 "/shop/reread",
+                Links.prices(),
                 "/shop/cars",
                 "/shop/customers",
                 Links.customer(ServedShop.car("demo-08").customer().id()),

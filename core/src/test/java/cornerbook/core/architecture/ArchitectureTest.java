@@ -86,6 +86,7 @@ class ArchitectureTest {
                     "cornerbook.core.days",
                     "cornerbook.core.lift",
                     "cornerbook.core.order",
+                    "cornerbook.core.price",
                     "cornerbook.core.reread",
                     "cornerbook.core.tool",
                     "cornerbook.core.torque",
