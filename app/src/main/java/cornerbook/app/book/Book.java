@@ -24,6 +24,7 @@ import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.rack.CountLedger;
 import cornerbook.app.book.rack.RackLedger;
 import cornerbook.app.book.rack.StockLedger;
+import cornerbook.app.book.price.PriceLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
@@ -244,6 +245,9 @@ public final class Book implements AutoCloseable {
     /** Counts of what lies in the store. */
     public CountLedger counts() {
         return new CountLedger(store);
+    /** What things cost, and whose taxes the shop's papers bear. */
+    public PriceLedger prices() {
+        return new PriceLedger(store);
     }
 
     /** Tells when something was written. */

@@ -22,6 +22,7 @@ import cornerbook.app.desk.days.DaysHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
 import cornerbook.app.desk.plan.PlanHandler;
+import cornerbook.app.desk.price.PricesHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.HoursHandler;
 import cornerbook.app.desk.shop.KindsHandler;
@@ -150,6 +151,7 @@ public final class CornerbookServer {
         var orderList = new OrderListHandler(desk, pages);
         var year = new YearHandler(desk, pages);
         var coming = new ComingHandler(desk, pages, letterhead);
+        var prices = new PricesHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);
@@ -215,6 +217,11 @@ public final class CornerbookServer {
                 .post(Links.count() + "/answer", count::answer)
                 .get(Links.scan(), scan::show)
                 .post(Links.scan(), scan::scan)
+                .get(Links.prices(), prices::show)
+                .post(Links.prices() + "/place", prices::savePlace)
+                .post(Links.prices() + "/work", prices::saveWork)
+                .post(Links.prices() + "/tyre", prices::saveTyre)
+                .post(Links.prices() + "/part", prices::savePart)
                 .get(Links.kinds(), kinds::show)
                 .post(Links.kinds(), kinds::save)
                 .get(Links.kinds() + "/file", kinds::sendFile)

@@ -75,6 +75,7 @@ class ArchitectureTest {
             .layer("ground")
             .definedBy(
                     "cornerbook.app.file..",
+                    "cornerbook.app.law..",
                     "cornerbook.app.limits..",
                     "cornerbook.app.log..",
                     "cornerbook.app.parquet..",

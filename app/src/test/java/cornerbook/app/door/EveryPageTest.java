@@ -76,6 +76,7 @@ class EveryPageTest {
                 Links.scanOf("03S1"),
                 Links.scanFor("demo-08-v7"),
                 "/shop/reread",
+                Links.prices(),
                 "/shop/cars",
                 "/shop/customers",
                 Links.customer(ServedShop.car("demo-08").customer().id()),

@@ -87,6 +87,7 @@ class ArchitectureTest {
                     "cornerbook.core.days",
                     "cornerbook.core.lift",
                     "cornerbook.core.order",
+                    "cornerbook.core.price",
                     "cornerbook.core.reread",
                     "cornerbook.core.store",
                     "cornerbook.core.tool",
