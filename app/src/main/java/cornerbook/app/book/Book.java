@@ -229,9 +229,13 @@ public final class Book implements AutoCloseable {
     /** What a year comes to. */
     public YearLedger year() {
         return new YearLedger(store);
+    }
+
     /** Who is to be asked to come back, and what came of it. */
     public ComingLedger coming() {
         return new ComingLedger(store);
+    }
+
     /** The racks of the store and their places. */
     public RackLedger racks() {
         return new RackLedger(store);
@@ -245,6 +249,8 @@ public final class Book implements AutoCloseable {
     /** Counts of what lies in the store. */
     public CountLedger counts() {
         return new CountLedger(store);
+    }
+
     /** What things cost, and whose taxes the shop's papers bear. */
     public PriceLedger prices() {
         return new PriceLedger(store);

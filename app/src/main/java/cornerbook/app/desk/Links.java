@@ -122,6 +122,8 @@ public final class Links {
      */
     public static String scanned(String tag, String visitId) {
         return scan() + "?was=" + segment(tag) + (visitId.isEmpty() ? "" : "&visit=" + segment(visitId));
+    }
+
     /** What the shop's work and parts cost. */
     public static String prices() {
         return "/shop/prices";

@@ -182,6 +182,8 @@ public record YearPage(
                 .of(
                         switch (kind) {
                             case CALLED -> "called";
+                            case NOT_REACHED -> "not-reached";
+                            case WRITTEN -> "written";
                             case WILL_COME -> "will-come";
                             case DECLINED -> "declined";
                         });

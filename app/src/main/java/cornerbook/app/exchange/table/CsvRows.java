@@ -3,12 +3,12 @@ package cornerbook.app.exchange.table;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.parquet.ParquetColumn;
+import cornerbook.app.text.CsvLine;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -32,11 +32,6 @@ final class CsvRows implements TableWriter {
     }
 
     private void write(Stream<String> cells) throws IOException {
-        out.write(cells.map(CsvRows::quoted).collect(Collectors.joining(",", "", "\r\n")));
-    }
-
-    private static String quoted(String cell) {
-        boolean plain = cell.chars().noneMatch(each -> each == ',' || each == '"' || each == '\n' || each == '\r');
-        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+        out.write(CsvLine.of(cells.toList()));
     }
 }
