@@ -14,6 +14,7 @@ import cornerbook.app.book.coming.ComingLedger;
 import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
+import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
 import cornerbook.app.book.order.OrderLedger;
@@ -218,6 +219,11 @@ public final class Book implements AutoCloseable {
     /** Who is to be asked to come back, and what came of it. */
     public ComingLedger coming() {
         return new ComingLedger(store);
+    }
+
+    /** What was written to customers by e-mail, and by which server. */
+    public MailLedger mails() {
+        return new MailLedger(store);
     }
 
     /** Tells when something was written. */

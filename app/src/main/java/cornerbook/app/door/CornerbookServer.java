@@ -15,6 +15,7 @@ import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.coming.ComingHandler;
+import cornerbook.app.desk.coming.ComingMailHandler;
 import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
@@ -26,6 +27,7 @@ import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.HoursHandler;
 import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
+import cornerbook.app.desk.shop.MailServerHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
 import cornerbook.app.desk.today.TodayHandler;
@@ -144,6 +146,8 @@ public final class CornerbookServer {
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
         var coming = new ComingHandler(desk, pages, letterhead);
+        var comingMail = new ComingMailHandler(desk, pages, letterhead);
+        var mailServer = new MailServerHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
@@ -181,6 +185,13 @@ public final class CornerbookServer {
                 .get(Links.coming(), coming::show)
                 .post(Links.coming() + "/answer", coming::answer)
                 .post(Links.coming() + "/agree", coming::agree)
+                .get(Links.comingMail(), comingMail::show)
+                .post(Links.comingMail(), comingMail::send)
+                .get(Links.sentMail(), comingMail::showSent)
+                .post(Links.sentMail(), comingMail::sendAgain)
+                .get(Links.mailServer(), mailServer::show)
+                .post(Links.mailServer(), mailServer::save)
+                .post(Links.mailServer() + "/remove", mailServer::remove)
                 .get(Links.order(), orderList::show)
                 .post(Links.order(), orderList::order)
                 .get(Links.order() + ".csv", orderList::sendCsv)

@@ -77,6 +77,7 @@ class ArchitectureTest {
                     "cornerbook.app.file..",
                     "cornerbook.app.limits..",
                     "cornerbook.app.log..",
+                    "cornerbook.app.mail..",
                     "cornerbook.app.photo..",
                     "cornerbook.app.preference..",
                     "cornerbook.app.text..",
