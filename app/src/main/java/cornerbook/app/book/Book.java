@@ -11,6 +11,7 @@ import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
 import cornerbook.app.book.coming.ComingLedger;
+import cornerbook.app.book.customer.CardLedger;
 import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
@@ -154,6 +155,11 @@ public final class Book implements AutoCloseable {
     /** What the book keeps of people, and how that is erased. */
     public CustomerLedger customers() {
         return new CustomerLedger(store);
+    }
+
+    /** People from cards. */
+    public CardLedger cards() {
+        return new CardLedger(store);
     }
 
     /** What customers said to being called and written to. */

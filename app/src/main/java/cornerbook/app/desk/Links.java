@@ -120,6 +120,11 @@ public final class Links {
         return customer(customerId) + "/erase";
     }
 
+    /** Customers taken from cards. */
+    public static String cards() {
+        return goneCustomers() + "/cards";
+    }
+
     /** Customers who were not here for long. */
     public static String goneCustomers() {
         return "/shop/customers";

@@ -16,6 +16,7 @@ import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.coming.ComingHandler;
 import cornerbook.app.desk.coming.ComingMailHandler;
+import cornerbook.app.desk.customer.CardHandler;
 import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
@@ -154,6 +155,7 @@ public final class CornerbookServer {
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
         var contact = new ContactHandler(desk);
+        var cards = new CardHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
@@ -214,6 +216,9 @@ public final class CornerbookServer {
                 .post(Links.carList(), carList::look)
                 .post(Links.carList() + "/add", carList::add)
                 .get(Links.goneCustomers(), customer::listGone)
+                .get(Links.cards(), cards::show)
+                .post(Links.cards(), cards::look)
+                .post(Links.cards() + "/take", cards::take)
                 .get("/customers/{id}", customer::show)
                 .get("/customers/{id}/file", customer::sendFile)
                 .post("/customers/{id}/erase", customer::erase)

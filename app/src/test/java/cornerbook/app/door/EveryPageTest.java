@@ -73,6 +73,7 @@ class EveryPageTest {
                 "/shop/reread",
                 "/shop/cars",
                 "/shop/customers",
+                Links.cards(),
                 Links.customer(ServedShop.car("demo-08").customer().id()),
                 Links.stepOrder(),
                 "/shop/tools",
