@@ -11,9 +11,11 @@ import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
 import cornerbook.app.book.coming.ComingLedger;
+import cornerbook.app.book.customer.CardLedger;
 import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
+import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
 import cornerbook.app.book.order.OrderLedger;
@@ -161,6 +163,11 @@ public final class Book implements AutoCloseable {
         return new CustomerLedger(store);
     }
 
+    /** People from cards. */
+    public CardLedger cards() {
+        return new CardLedger(store);
+    }
+
     /** What customers said to being called and written to. */
     public ContactLedger contacts() {
         return new ContactLedger(store);
@@ -254,6 +261,11 @@ public final class Book implements AutoCloseable {
     /** What things cost, and whose taxes the shop's papers bear. */
     public PriceLedger prices() {
         return new PriceLedger(store);
+    }
+
+    /** What was written to customers by e-mail, and by which server. */
+    public MailLedger mails() {
+        return new MailLedger(store);
     }
 
     /** Tells when something was written. */

@@ -49,6 +49,21 @@ public final class Links {
         return "/coming";
     }
 
+    /** The e-mails that may be written to them, before they are sent. */
+    public static String comingMail() {
+        return coming() + "/mail";
+    }
+
+    /** The e-mails that were written. */
+    public static String sentMail() {
+        return comingMail() + "/sent";
+    }
+
+    /** The server that takes the shop's e-mails. */
+    public static String mailServer() {
+        return "/shop/mail";
+    }
+
     /** What to order until the coming change-over. */
     public static String order() {
         return "/order";
@@ -171,6 +186,11 @@ public final class Links {
 
     public static String eraseCustomer(String customerId) {
         return customer(customerId) + "/erase";
+    }
+
+    /** Customers taken from cards. */
+    public static String cards() {
+        return goneCustomers() + "/cards";
     }
 
     /** Customers who were not here for long. */

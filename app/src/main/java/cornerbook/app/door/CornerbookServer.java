@@ -15,6 +15,8 @@ import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.coming.ComingHandler;
+import cornerbook.app.desk.coming.ComingMailHandler;
+import cornerbook.app.desk.customer.CardHandler;
 import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
@@ -27,6 +29,7 @@ import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.HoursHandler;
 import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
+import cornerbook.app.desk.shop.MailServerHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
 import cornerbook.app.desk.store.CountHandler;
@@ -152,6 +155,8 @@ public final class CornerbookServer {
         var year = new YearHandler(desk, pages);
         var coming = new ComingHandler(desk, pages, letterhead);
         var prices = new PricesHandler(desk, pages);
+        var comingMail = new ComingMailHandler(desk, pages, letterhead);
+        var mailServer = new MailServerHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);
@@ -162,6 +167,7 @@ public final class CornerbookServer {
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
         var contact = new ContactHandler(desk);
+        var cards = new CardHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
@@ -198,6 +204,13 @@ public final class CornerbookServer {
                 .get(Links.coming(), coming::show)
                 .post(Links.coming() + "/answer", coming::answer)
                 .post(Links.coming() + "/agree", coming::agree)
+                .get(Links.comingMail(), comingMail::show)
+                .post(Links.comingMail(), comingMail::send)
+                .get(Links.sentMail(), comingMail::showSent)
+                .post(Links.sentMail(), comingMail::sendAgain)
+                .get(Links.mailServer(), mailServer::show)
+                .post(Links.mailServer(), mailServer::save)
+                .post(Links.mailServer() + "/remove", mailServer::remove)
                 .get(Links.order(), orderList::show)
                 .post(Links.order(), orderList::order)
                 .get(Links.order() + ".csv", orderList::sendCsv)
@@ -237,6 +250,9 @@ public final class CornerbookServer {
                 .post(Links.carList(), carList::look)
                 .post(Links.carList() + "/add", carList::add)
                 .get(Links.goneCustomers(), customer::listGone)
+                .get(Links.cards(), cards::show)
+                .post(Links.cards(), cards::look)
+                .post(Links.cards() + "/take", cards::take)
                 .get("/customers/{id}", customer::show)
                 .get("/customers/{id}/file", customer::sendFile)
                 .post("/customers/{id}/erase", customer::erase)

@@ -79,6 +79,7 @@ class ArchitectureTest {
                     "cornerbook.app.limits..",
                     "cornerbook.app.log..",
                     "cornerbook.app.parquet..",
+                    "cornerbook.app.mail..",
                     "cornerbook.app.photo..",
                     "cornerbook.app.preference..",
                     "cornerbook.app.text..",

@@ -4,15 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.coming.AskedMatter;
 import cornerbook.app.book.customer.ContactAnswer;
+import cornerbook.app.book.mail.Letter;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.ServedShop;
+import cornerbook.app.mail.Delivery;
+import cornerbook.app.mail.Delivery.Outcome;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
 import cornerbook.core.coming.Channel;
+import cornerbook.core.coming.Matter;
 import cornerbook.core.coming.Purpose;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -60,6 +65,19 @@ class CustomerPagesTest {
                         "person-1",
                         List.of(new ContactAnswer(
                                 Purpose.SEASON, Channel.E_MAIL, false, "Ottilie hears enough of us", "Bo", WHEN)));
+        book.mails()
+                .begin(
+                        new Letter(
+                                "m-1",
+                                "person-1",
+                                EMAIL,
+                                "fr",
+                                "Ottilie’s car",
+                                "Bonjour Ottilie, bientôt",
+                                List.of(new AskedMatter(visit, Matter.NEXT_VISIT))),
+                        "Bo",
+                        WHEN);
+        book.mails().end("m-1", new Delivery(Outcome.REFUSED, "550 no mailbox " + EMAIL), WHEN);
         book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
     }
 
@@ -103,6 +121,10 @@ class CustomerPagesTest {
             assertThat(shop.book().contacts().listOf("person-1").agreed(Purpose.SEASON, Channel.E_MAIL))
                     .as("that there was an answer stays")
                     .isFalse();
+            assertThat(shop.book().mails().listOf("person-1"))
+                    .as("that there was an e-mail stays")
+                    .singleElement()
+                    .satisfies(mail -> assertThat(mail.last().outcome()).isEqualTo(Outcome.REFUSED));
             assertThat(shop.book().search().find("ottilie", 0, 10).cars()).isEmpty();
             assertThat(shop.get("/cars/demo-08").statusCode()).isEqualTo(200);
         }
@@ -112,6 +134,8 @@ class CustomerPagesTest {
         assertThat(inFiles("ottilie")).as("words by which cars are found").isEmpty();
         assertThat(inFiles("hears a scraping")).isEmpty();
         assertThat(inFiles("hears enough of us")).isEmpty();
+        assertThat(inFiles("Bonjour Ottilie")).isEmpty();
+        assertThat(inFiles("no mailbox")).isEmpty();
         assertThat(inFiles(plate)).isEmpty();
         assertThat(inFiles(car().vehicle().name())).as("found where it stands").isNotEmpty();
     }
