@@ -19,6 +19,7 @@ import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.rack.CountLedger;
+import cornerbook.app.book.rack.IntakeLedger;
 import cornerbook.app.book.rack.RackLedger;
 import cornerbook.app.book.rack.StockLedger;
 import cornerbook.app.book.record.RecordLedger;
@@ -224,6 +225,11 @@ public final class Book implements AutoCloseable {
     /** Counts of what lies in the store. */
     public CountLedger counts() {
         return new CountLedger(store);
+    }
+
+    /** How sets were when they were taken into the store. */
+    public IntakeLedger intakes() {
+        return new IntakeLedger(store);
     }
 
     /** Tells when something was written. */

@@ -16,6 +16,11 @@ sealed interface StoreSaid extends Said {
     /** How many sets are carried at once. */
     record NoCarried(int least, int most) implements StoreSaid {}
 
+    record NoSet() implements StoreSaid {}
+
+    /** Nobody said how the wheels lie. */
+    record NoLying() implements StoreSaid {}
+
     record NoCount() implements StoreSaid {}
 
     /** A wheel was scanned before any place. */
