@@ -76,6 +76,11 @@ public final class Links {
         return store() + "/receipt.pdf?car=" + segment(vehicleId) + "&set=" + segment(setId);
     }
 
+    /** Stored sets that nobody fetched. */
+    public static String left() {
+        return store() + "/left";
+    }
+
     /** Counts of what lies in the store. */
     public static String count() {
         return store() + "/count";

@@ -28,6 +28,7 @@ import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
 import cornerbook.app.desk.store.CountHandler;
 import cornerbook.app.desk.store.FetchHandler;
+import cornerbook.app.desk.store.LeftHandler;
 import cornerbook.app.desk.store.ScanHandler;
 import cornerbook.app.desk.store.SetHandler;
 import cornerbook.app.desk.store.StoreHandler;
@@ -150,6 +151,7 @@ public final class CornerbookServer {
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);
         var fetch = new FetchHandler(desk, pages);
+        var left = new LeftHandler(desk, pages);
         var storedSet = new SetHandler(desk, pages, letterhead);
         var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
@@ -199,6 +201,9 @@ public final class CornerbookServer {
                 .get(Links.storedSet(), storedSet::show)
                 .post(Links.storedSet(), storedSet::takeIn)
                 .get(Links.store() + "/receipt.pdf", storedSet::sendReceipt)
+                .get(Links.left(), left::show)
+                .post(Links.left(), left::answer)
+                .get(Links.store() + ".csv", left::sendCsv)
                 .get(Links.count(), count::show)
                 .post(Links.count(), count::begin)
                 .post(Links.count() + "/scan", count::scan)

@@ -26,6 +26,8 @@ sealed interface StoreSaid extends Said {
     /** A wheel was scanned before any place. */
     record PlaceFirst() implements StoreSaid {}
 
+    record NoMonths(int least, int most) implements StoreSaid {}
+
     /** A place was scanned where a wheel is to be. */
     record PlaceNotWheel(String code) implements StoreSaid {}
 }

@@ -3,6 +3,7 @@ package cornerbook.app.desk.store;
 import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import cornerbook.app.book.rack.KeptSet;
@@ -200,6 +201,35 @@ class StorePagesTest {
                 .map(read -> String.format(Locale.ROOT, "%.1f / ", read.value()))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** By the visits of the invented cars: whose stored set was on the car last more than a month ago. */
+    @Test
+    void whoeverDidNotFetchASetIsCalled() throws Exception {
+        assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
+        var page = chromium.open(shop.address(Links.left() + "?months=1"), 390);
+        var first = page.locator("main .rows > li").first();
+        var all = page.locator("main .rows > li .name").allInnerTexts();
+        assertThat(all).isNotEmpty();
+        first.getByText("Called", new Locator.GetByTextOptions().setExact(true)).click();
+        page.getByText("called 25 Nov 2026").first().waitFor();
+        assertThat(page.locator("a[href^='tel:']").first().getAttribute("href")).startsWith("tel:");
+        var days = shop.book().stock().list().stream()
+                .filter(KeptSet::lies)
+                .flatMap(set -> set.since(ServedShop.CLOCK.getZone()).stream())
+                .filter(day -> !day.isAfter(ServedShop.TODAY.minusMonths(1)))
+                .count();
+        assertThat(all).hasSize((int) days);
+        assertThat(shop.get(Links.left() + "?months=0").statusCode()).isEqualTo(400);
+        assertThat(post("/left", Map.of("visit", "nothing", "answer", "CALLED")).statusCode())
+                .isGreaterThanOrEqualTo(400);
+
+        var lines = shop.get(Links.store() + ".csv").body().split("\r\n", -1);
+        assertThat(lines[0]).isEqualTo("place,room,car,plate,customer,telephone,set,wheels,since,out");
+        assertThat(lines).anySatisfy(line -> assertThat(line)
+                .startsWith("\"Rack S, bay 3\",,")
+                .contains("03S1 03S2 03S3 03S4")
+                .endsWith(",no"));
     }
 
     private void lay(String tag, String place) throws Exception {
