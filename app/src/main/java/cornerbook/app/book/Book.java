@@ -24,6 +24,7 @@ import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.rack.CountLedger;
+import cornerbook.app.book.rack.IntakeLedger;
 import cornerbook.app.book.rack.RackLedger;
 import cornerbook.app.book.rack.StockLedger;
 import cornerbook.app.book.price.PriceLedger;
@@ -266,6 +267,11 @@ public final class Book implements AutoCloseable {
     /** What was written to customers by e-mail, and by which server. */
     public MailLedger mails() {
         return new MailLedger(store);
+    }
+
+    /** How sets were when they were taken into the store. */
+    public IntakeLedger intakes() {
+        return new IntakeLedger(store);
     }
 
     /** Tells when something was written. */

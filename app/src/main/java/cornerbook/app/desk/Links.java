@@ -86,6 +86,26 @@ public final class Links {
         return "/store";
     }
 
+    /** Where it is said how a set was taken in. */
+    public static String storedSet() {
+        return store() + "/set";
+    }
+
+    /** One set, on its car or in the store. */
+    public static String storedSet(String vehicleId, String setId) {
+        return storedSet() + "?car=" + segment(vehicleId) + "&set=" + segment(setId);
+    }
+
+    /** The receipt for it. */
+    public static String receipt(String vehicleId, String setId) {
+        return store() + "/receipt.pdf?car=" + segment(vehicleId) + "&set=" + segment(setId);
+    }
+
+    /** Stored sets that nobody fetched. */
+    public static String left() {
+        return store() + "/left";
+    }
+
     /** Counts of what lies in the store. */
     public static String count() {
         return store() + "/count";

@@ -34,7 +34,9 @@ import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
 import cornerbook.app.desk.store.CountHandler;
 import cornerbook.app.desk.store.FetchHandler;
+import cornerbook.app.desk.store.LeftHandler;
 import cornerbook.app.desk.store.ScanHandler;
+import cornerbook.app.desk.store.SetHandler;
 import cornerbook.app.desk.store.StoreHandler;
 import cornerbook.app.desk.today.TodayHandler;
 import cornerbook.app.desk.tools.ToolsHandler;
@@ -161,6 +163,8 @@ public final class CornerbookServer {
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);
         var fetch = new FetchHandler(desk, pages);
+        var left = new LeftHandler(desk, pages);
+        var storedSet = new SetHandler(desk, pages, letterhead);
         var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
@@ -223,6 +227,12 @@ public final class CornerbookServer {
                 .post(Links.store() + "/down", store::takeDown)
                 .get(Links.store() + "/labels.pdf", store::sendLabels)
                 .get(Links.fetch(), fetch::show)
+                .get(Links.storedSet(), storedSet::show)
+                .post(Links.storedSet(), storedSet::takeIn)
+                .get(Links.store() + "/receipt.pdf", storedSet::sendReceipt)
+                .get(Links.left(), left::show)
+                .post(Links.left(), left::answer)
+                .get(Links.store() + ".csv", left::sendCsv)
                 .get(Links.count(), count::show)
                 .post(Links.count(), count::begin)
                 .post(Links.count() + "/scan", count::scan)

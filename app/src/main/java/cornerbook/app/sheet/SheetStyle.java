@@ -4,7 +4,7 @@ import cornerbook.app.picture.Palette;
 import cornerbook.words.Labels;
 
 /** How the sheet looks: A4, one column, the colours of the house. */
-final class SheetStyle {
+public final class SheetStyle {
     private static final String CSS = """
             @page { size: A4; margin: 9mm 15mm 11mm 15mm;
               @bottom-right { content: "PAGE " counter(page) " OF " counter(pages); font: 7.5pt B612; color: SLATE; } }
@@ -74,7 +74,7 @@ final class SheetStyle {
 
     private SheetStyle() {}
 
-    static String css(Labels labels) {
+    public static String css(Labels labels) {
         return CSS.replace("PAGE", labels.of("page")).replace("OF", labels.of("page-of"));
     }
 }

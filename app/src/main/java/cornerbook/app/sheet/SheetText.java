@@ -3,7 +3,7 @@ package cornerbook.app.sheet;
 import java.text.Normalizer;
 
 /** Words as a paper can hold them. */
-final class SheetText {
+public final class SheetText {
     private static final int LONGEST_LINE = 240;
     /** What was advised, with what was found. */
     private static final int LONGEST_ADVICE = 400;
@@ -25,7 +25,7 @@ final class SheetText {
         return shorten(words, LONGEST_ADVICE);
     }
 
-    static String name(String words) {
+    public static String name(String words) {
         return shorten(words, LONGEST_NAME);
     }
 

@@ -76,6 +76,8 @@ class EveryPageTest {
                 Links.scan(),
                 Links.fetch(),
                 Links.count(),
+                Links.left() + "?months=1",
+                Links.storedSet("demo-03", "demo-03-S"),
                 Links.scanOf("03S1"),
                 Links.scanFor("demo-08-v7"),
                 "/shop/reread",
