@@ -69,6 +69,7 @@ class EveryPageTest {
                 "/shop/reread",
                 "/shop/cars",
                 "/shop/customers",
+                Links.out(),
                 Links.customer(ServedShop.car("demo-08").customer().id()),
                 Links.stepOrder(),
                 "/shop/tools",
