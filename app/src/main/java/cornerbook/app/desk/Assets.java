@@ -62,6 +62,7 @@ final class Assets {
             "mark.svg",
             "judged-rows.mjs",
             "next-field.mjs",
+            "out-progress.mjs",
             "sits.mjs",
             "unsaved.mjs",
             "worker.mjs");

@@ -218,6 +218,16 @@ public final class Links {
         return "/shop/customers";
     }
 
+    /** Where the whole book is taken out. */
+    public static String out() {
+        return "/shop/out";
+    }
+
+    /** What was taken out, as one file. */
+    public static String outFile() {
+        return out() + "/file";
+    }
+
     public static String newCar() {
         return "/cars/new";
     }

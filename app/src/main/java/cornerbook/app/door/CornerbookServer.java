@@ -23,6 +23,7 @@ import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
+import cornerbook.app.desk.out.OutRoom;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.price.PricesHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
@@ -52,6 +53,7 @@ import io.helidon.webserver.http.HttpRouting;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** The running web server. It listens on loopback only, unless its door is open to the shop's network. */
 public final class CornerbookServer {
@@ -84,9 +86,15 @@ public final class CornerbookServer {
         return start(book, assessor, Door.local(port), clock, letterhead, rooms);
     }
 
-    /** The same where its door is. */
+    /**
+     * The same where its door is.
+     *
+     * @param others are opened beside the server's own
+     */
     public static CornerbookServer start(
-            Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... rooms) {
+            Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... others) {
+        var rooms = Stream.concat(Stream.of(new OutRoom(book, clock)), Stream.of(others))
+                .toList();
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
         var lists = new CarLists(book, learning, clock);
@@ -100,14 +108,14 @@ public final class CornerbookServer {
             for (var room : rooms) {
                 room.open(routing, desk, pages);
             }
-            route(routing, pages, desk, letterhead, door, pairing, new CalendarHandler(desk, refusals), List.of(rooms));
+            route(routing, pages, desk, letterhead, door, pairing, new CalendarHandler(desk, refusals), rooms);
         };
         var certificate = door.certificates();
         Consumer<HttpRouting.Builder> certificates =
                 certificate == null ? routing -> {} : new CertificateHandler(pages, door, certificate)::route;
         var listeners = new Listeners(door, routes, certificates, connections);
         lists.start();
-        return new CornerbookServer(listeners, refusals, learning, lists, List.of(rooms));
+        return new CornerbookServer(listeners, refusals, learning, lists, rooms);
     }
 
     public int port() {

@@ -103,9 +103,10 @@ final class RequestGuard implements Filter {
                 || path.startsWith("/assets/");
     }
 
-    /** Only this machine pairs and unpairs others. */
+    /** Only this machine pairs and unpairs others, and takes the whole book out. */
     private static boolean onlyDesk(RoutingRequest request) {
-        return request.path().path().startsWith(Links.DEVICES);
+        var path = request.path().path();
+        return path.startsWith(Links.DEVICES) || path.startsWith(Links.out());
     }
 
     /** Tells the browser to load, frame and guess nothing else than what comes from here. */

@@ -85,6 +85,7 @@ class EveryPageTest {
                 "/shop/cars",
                 "/shop/customers",
                 Links.cards(),
+                Links.out(),
                 Links.customer(ServedShop.car("demo-08").customer().id()),
                 Links.stepOrder(),
                 "/shop/tools",
