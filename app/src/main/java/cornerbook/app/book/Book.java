@@ -11,6 +11,7 @@ import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
 import cornerbook.app.book.customer.CustomerLedger;
+import cornerbook.app.book.estimate.EstimateLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
@@ -212,6 +213,11 @@ public final class Book implements AutoCloseable {
     /** What things cost, and whose taxes the shop's papers bear. */
     public PriceLedger prices() {
         return new PriceLedger(store);
+    }
+
+    /** What work would cost, and what customers said to it. */
+    public EstimateLedger estimates() {
+        return new EstimateLedger(store);
     }
 
     /** Tells when something was written. */

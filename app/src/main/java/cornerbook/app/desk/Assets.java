@@ -62,6 +62,7 @@ final class Assets {
             "mark.svg",
             "judged-rows.mjs",
             "next-field.mjs",
+            "sign-here.mjs",
             "sits.mjs",
             "unsaved.mjs",
             "worker.mjs");

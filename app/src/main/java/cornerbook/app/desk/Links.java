@@ -28,6 +28,9 @@ public final class Links {
 
     public static final String CALENDAR_FILE = ".ics";
 
+    /** Behind it stands the secret of an estimate that a customer answers without pairing. */
+    public static final String AGREE = "/agree/";
+
     private Links() {}
 
     public static String car(String vehicleId) {
@@ -54,6 +57,21 @@ public final class Links {
         var kind = article.kind();
         return order() + "/article?part=" + article.part().name() + "&kind=" + segment(kind == null ? "" : kind)
                 + "&text=" + segment(article.text());
+    }
+
+    /** What the work of a visit would cost, and what the customer said to it. */
+    public static String estimate(String visitId) {
+        return visit(visitId) + "/estimate";
+    }
+
+    /** One of its estimates, for paper. */
+    public static String estimatePdf(String visitId, int turn) {
+        return estimate(visitId) + ".pdf?turn=" + turn;
+    }
+
+    /** Where the customer answers the last estimate on a tablet of the shop. */
+    public static String agree(String visitId) {
+        return visit(visitId) + "/agree";
     }
 
     /** What the shop's work and parts cost. */

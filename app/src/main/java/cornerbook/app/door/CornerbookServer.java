@@ -17,6 +17,7 @@ import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
+import cornerbook.app.desk.estimate.EstimateHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
 import cornerbook.app.desk.plan.PlanHandler;
@@ -88,7 +89,7 @@ public final class CornerbookServer {
             for (var room : rooms) {
                 room.open(routing, desk, pages);
             }
-            route(routing, pages, desk, letterhead, door, pairing, new CalendarHandler(desk, refusals), List.of(rooms));
+            route(routing, pages, desk, letterhead, door, pairing, refusals, List.of(rooms));
         };
         var certificate = door.certificates();
         Consumer<HttpRouting.Builder> certificates =
@@ -123,8 +124,11 @@ public final class CornerbookServer {
             Letterhead letterhead,
             Door door,
             Pairing pairing,
-            CalendarHandler calendar,
+            Refusals refusals,
             List<Room> rooms) {
+        var calendar = new CalendarHandler(desk, refusals);
+        var agree = new AgreeHandler(desk, pages, refusals, letterhead.shopName());
+        var estimate = new EstimateHandler(desk, pages, letterhead, door::publicAddress);
         var today = new TodayHandler(desk, pages);
         var days = new DaysHandler(desk, pages);
         var appointment = new AppointmentHandler(desk, pages);
@@ -228,6 +232,14 @@ public final class CornerbookServer {
                 .get("/visits/{id}/findings", findings::show)
                 .post("/visits/{id}/photos/{photo}", findings::choosePhoto)
                 .post("/visits/{id}/declined", findings::decline)
+                .get("/visits/{id}/estimate", estimate::show)
+                .post("/visits/{id}/estimate", estimate::keep)
+                .get("/visits/{id}/estimate.pdf", estimate::sendPdf)
+                .post("/visits/{id}/estimate/link", estimate::makeLink)
+                .get("/visits/{id}/agree", estimate::showAgree)
+                .post("/visits/{id}/agree", estimate::agree)
+                .get(Links.AGREE + "{secret}", agree::show)
+                .post(Links.AGREE + "{secret}", agree::take)
                 .get("/visits/{id}/plan", plan::show)
                 .get("/visits/{id}/burnish", burnish::show)
                 .get("/visits/{id}/tags.pdf", plan::sendTags)

@@ -47,7 +47,7 @@ class EveryPageTest {
     static Stream<String> addresses() {
         var visits = Stream.of(OPEN_VISIT, FINISHED_VISIT)
                 .flatMap(visit ->
-                        Stream.of("", "/data", "/findings", "/plan", "/burnish").map(visit::concat));
+                        Stream.of("", "/data", "/findings", "/plan", "/burnish", "/estimate").map(visit::concat));
         var others = List.of(
                 "/",
                 "/cars/new",

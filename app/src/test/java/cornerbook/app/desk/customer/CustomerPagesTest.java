@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.estimate.Agreement;
+import cornerbook.app.book.estimate.Estimate;
+import cornerbook.app.book.estimate.EstimateLine;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.desk.Links;
@@ -11,6 +14,7 @@ import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
+import cornerbook.words.Language;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -18,6 +22,8 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.json.JsonMapper;
@@ -49,7 +55,39 @@ class CustomerPagesTest {
     private static void write(Book book) {
         var visit = last(car()).id();
         book.bay().addDeclined(visit, new Declined("d-1", "PADS", "Renew the pads", true, NAME, "Bo", WHEN));
+        book.estimates().keep(estimate(visit));
+        book.estimates()
+                .agree(
+                        new Agreement(
+                                "g-1",
+                                "e-1",
+                                Agreement.Way.TELEPHONE,
+                                NAME,
+                                PHONE,
+                                Language.FRENCH,
+                                "Oui",
+                                "M1 2L3 4",
+                                Map.of(0, true),
+                                "Bo",
+                                WHEN),
+                        ServedShop.TODAY);
         book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
+    }
+
+    private static Estimate estimate(String visitId) {
+        return new Estimate(
+                "e-1",
+                visitId,
+                0,
+                Language.FRENCH,
+                ServedShop.TODAY,
+                ServedShop.TODAY,
+                "CA-QC",
+                CurrencyUnit.CAD,
+                List.of(new EstimateLine("A", "", null, "Plaquettes", "", "", false, Money.parse("CAD 1.00"))),
+                List.of(),
+                "Bo",
+                WHEN);
     }
 
     @Test
@@ -67,7 +105,7 @@ class CustomerPagesTest {
             assertThat(file.path("cars").size()).isEqualTo(1);
             assertThat(file.path("mentions").valueStream())
                     .extracting(mention -> mention.path("kind").stringValue())
-                    .contains("DECLINED", "REMARK");
+                    .contains("DECLINED", "REMARK", "AGREED");
             assertThat(shop.get(Links.customer("nobody")).statusCode()).isEqualTo(404);
         }
     }
@@ -95,6 +133,7 @@ class CustomerPagesTest {
         assertThat(inFiles(NAME)).isEmpty();
         assertThat(inFiles(PHONE)).isEmpty();
         assertThat(inFiles(EMAIL)).isEmpty();
+        assertThat(inFiles("M1 2L3 4")).as("what was drawn").isEmpty();
         assertThat(inFiles("ottilie")).as("words by which cars are found").isEmpty();
         assertThat(inFiles("hears a scraping")).isEmpty();
         assertThat(inFiles(plate)).isEmpty();
