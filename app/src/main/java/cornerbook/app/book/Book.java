@@ -7,6 +7,7 @@ import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Misplaced;
+import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
@@ -218,6 +219,11 @@ public final class Book implements AutoCloseable {
     /** What work would cost, and what customers said to it. */
     public EstimateLedger estimates() {
         return new EstimateLedger(store);
+    }
+
+    /** What was charged, and what was paid. */
+    public BillLedger bills() {
+        return new BillLedger(store);
     }
 
     /** Tells when something was written. */

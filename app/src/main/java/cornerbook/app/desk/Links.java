@@ -74,6 +74,21 @@ public final class Links {
         return visit(visitId) + "/agree";
     }
 
+    /** What was charged for a visit, and what was paid. */
+    public static String bill(String visitId) {
+        return visit(visitId) + "/bill";
+    }
+
+    /** The latest bills of the shop. */
+    public static String bills() {
+        return "/bills";
+    }
+
+    /** A bill or a credit note, for paper. */
+    public static String billPdf(int number) {
+        return bills() + "/" + number + ".pdf";
+    }
+
     /** What the shop's work and parts cost. */
     public static String prices() {
         return "/shop/prices";

@@ -9,6 +9,7 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Problems;
 import cornerbook.app.desk.Room;
 import cornerbook.app.desk.bench.BenchHandler;
+import cornerbook.app.desk.bill.BillHandler;
 import cornerbook.app.desk.burnish.BurnishHandler;
 import cornerbook.app.desk.car.CarDataHandler;
 import cornerbook.app.desk.car.NewCarHandler;
@@ -128,6 +129,7 @@ public final class CornerbookServer {
             List<Room> rooms) {
         var calendar = new CalendarHandler(desk, refusals);
         var agree = new AgreeHandler(desk, pages, refusals, letterhead.shopName());
+        var bill = new BillHandler(desk, pages, letterhead);
         var estimate = new EstimateHandler(desk, pages, letterhead, door::publicAddress);
         var today = new TodayHandler(desk, pages);
         var days = new DaysHandler(desk, pages);
@@ -236,6 +238,12 @@ public final class CornerbookServer {
                 .post("/visits/{id}/estimate", estimate::keep)
                 .get("/visits/{id}/estimate.pdf", estimate::sendPdf)
                 .post("/visits/{id}/estimate/link", estimate::makeLink)
+                .get("/visits/{id}/bill", bill::show)
+                .post("/visits/{id}/bill", bill::make)
+                .post("/visits/{id}/bill/paid", bill::pay)
+                .post("/visits/{id}/bill/credit", bill::credit)
+                .get(Links.bills(), bill::list)
+                .get(Links.bills() + "/{number}.pdf", bill::sendPdf)
                 .get("/visits/{id}/agree", estimate::showAgree)
                 .post("/visits/{id}/agree", estimate::agree)
                 .get(Links.AGREE + "{secret}", agree::show)

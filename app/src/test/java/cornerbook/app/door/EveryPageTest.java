@@ -47,7 +47,7 @@ class EveryPageTest {
     static Stream<String> addresses() {
         var visits = Stream.of(OPEN_VISIT, FINISHED_VISIT)
                 .flatMap(visit ->
-                        Stream.of("", "/data", "/findings", "/plan", "/burnish", "/estimate").map(visit::concat));
+                        Stream.of("", "/data", "/findings", "/plan", "/burnish", "/estimate", "/bill").map(visit::concat));
         var others = List.of(
                 "/",
                 "/cars/new",
@@ -68,6 +68,7 @@ class EveryPageTest {
                 Links.article(new Article(OrderPart.TYRE, "SUMMER", "235/50R19")),
                 "/shop/reread",
                 Links.prices(),
+                Links.bills(),
                 "/shop/cars",
                 "/shop/customers",
                 Links.customer(ServedShop.car("demo-08").customer().id()),

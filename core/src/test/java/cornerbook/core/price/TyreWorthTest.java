@@ -20,8 +20,8 @@ class TyreWorthTest {
     /** Half as dear for each distance what wears twice as long. */
     @Test
     void whatLastsTwiceAsLongCostsHalf() {
-        var plain = TyreWorth.of(cad("600.00"), 8, 4, 0.25, 9_000);
-        var longer = TyreWorth.of(cad("600.00"), 12, 4, 0.25, 9_000);
+        var plain = TyreWorth.of(cad("640.00"), 8, 4, 0.25, 9_000);
+        var longer = TyreWorth.of(cad("640.00"), 12, 4, 0.25, 9_000);
         assertThat(longer.lifeKm()).isCloseTo(2 * plain.lifeKm(), within(1e-6));
         assertThat(longer.per100Km().multipliedBy(2)).isEqualTo(plain.per100Km());
     }
