@@ -7,6 +7,7 @@ import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Misplaced;
+import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
@@ -14,6 +15,7 @@ import cornerbook.app.book.coming.ComingLedger;
 import cornerbook.app.book.customer.CardLedger;
 import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
+import cornerbook.app.book.estimate.EstimateLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.move.BookMove;
@@ -272,6 +274,16 @@ public final class Book implements AutoCloseable {
     /** How sets were when they were taken into the store. */
     public IntakeLedger intakes() {
         return new IntakeLedger(store);
+    }
+
+    /** What work would cost, and what customers said to it. */
+    public EstimateLedger estimates() {
+        return new EstimateLedger(store);
+    }
+
+    /** What was charged, and what was paid. */
+    public BillLedger bills() {
+        return new BillLedger(store);
     }
 
     /** Tells when something was written. */

@@ -9,6 +9,7 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Problems;
 import cornerbook.app.desk.Room;
 import cornerbook.app.desk.bench.BenchHandler;
+import cornerbook.app.desk.bill.BillHandler;
 import cornerbook.app.desk.burnish.BurnishHandler;
 import cornerbook.app.desk.car.CarDataHandler;
 import cornerbook.app.desk.car.NewCarHandler;
@@ -21,6 +22,7 @@ import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
+import cornerbook.app.desk.estimate.EstimateHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
 import cornerbook.app.desk.out.OutRoom;
@@ -109,6 +111,7 @@ public final class CornerbookServer {
                 room.open(routing, desk, pages);
             }
             route(routing, pages, desk, letterhead, door, pairing, new CalendarHandler(desk, refusals), rooms);
+            route(routing, pages, desk, letterhead, door, pairing, refusals, List.of(rooms));
         };
         var certificate = door.certificates();
         Consumer<HttpRouting.Builder> certificates =
@@ -143,8 +146,12 @@ public final class CornerbookServer {
             Letterhead letterhead,
             Door door,
             Pairing pairing,
-            CalendarHandler calendar,
+            Refusals refusals,
             List<Room> rooms) {
+        var calendar = new CalendarHandler(desk, refusals);
+        var agree = new AgreeHandler(desk, pages, refusals, letterhead.shopName());
+        var bill = new BillHandler(desk, pages, letterhead);
+        var estimate = new EstimateHandler(desk, pages, letterhead, door::publicAddress);
         var today = new TodayHandler(desk, pages);
         var days = new DaysHandler(desk, pages);
         var appointment = new AppointmentHandler(desk, pages);
@@ -297,6 +304,20 @@ public final class CornerbookServer {
                 .get("/visits/{id}/findings", findings::show)
                 .post("/visits/{id}/photos/{photo}", findings::choosePhoto)
                 .post("/visits/{id}/declined", findings::decline)
+                .get("/visits/{id}/estimate", estimate::show)
+                .post("/visits/{id}/estimate", estimate::keep)
+                .get("/visits/{id}/estimate.pdf", estimate::sendPdf)
+                .post("/visits/{id}/estimate/link", estimate::makeLink)
+                .get("/visits/{id}/bill", bill::show)
+                .post("/visits/{id}/bill", bill::make)
+                .post("/visits/{id}/bill/paid", bill::pay)
+                .post("/visits/{id}/bill/credit", bill::credit)
+                .get(Links.bills(), bill::list)
+                .get(Links.bills() + "/{number}.pdf", bill::sendPdf)
+                .get("/visits/{id}/agree", estimate::showAgree)
+                .post("/visits/{id}/agree", estimate::agree)
+                .get(Links.AGREE + "{secret}", agree::show)
+                .post(Links.AGREE + "{secret}", agree::take)
                 .get("/visits/{id}/plan", plan::show)
                 .get("/visits/{id}/burnish", burnish::show)
                 .get("/visits/{id}/tags.pdf", plan::sendTags)

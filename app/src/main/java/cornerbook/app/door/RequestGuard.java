@@ -94,12 +94,13 @@ final class RequestGuard implements Filter {
                 });
     }
 
-    /** From this machine, about to be paired, or a calendar, whose address proves it. */
+    /** From this machine, about to be paired, or a calendar or a customer, whose address proves it. */
     private boolean isOpen(RoutingRequest request, String host) {
         var path = request.path().path();
         return door.isLocal(request.localPeer(), request.remotePeer(), host, request.headers())
                 || path.equals(Links.PAIR)
                 || path.startsWith(Links.CALENDAR)
+                || path.startsWith(Links.AGREE)
                 || path.startsWith("/assets/");
     }
 

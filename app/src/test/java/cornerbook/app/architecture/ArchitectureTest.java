@@ -211,6 +211,7 @@ class ArchitectureTest {
                     "book.visit.RetorqueLedger",
                     "cli.AssessmentLines",
                     "desk.car.VehiclePage",
+                    "desk.estimate.TyreLines",
                     "desk.findings.FindingsPage",
                     "exchange.AssessmentJson",
                     "sheet.CornersSection",

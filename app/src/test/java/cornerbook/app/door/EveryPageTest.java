@@ -47,7 +47,7 @@ class EveryPageTest {
     static Stream<String> addresses() {
         var visits = Stream.of(OPEN_VISIT, FINISHED_VISIT)
                 .flatMap(visit ->
-                        Stream.of("", "/data", "/findings", "/plan", "/burnish").map(visit::concat));
+                        Stream.of("", "/data", "/findings", "/plan", "/burnish", "/estimate", "/bill").map(visit::concat));
         var others = List.of(
                 "/",
                 "/cars/new",
@@ -82,6 +82,7 @@ class EveryPageTest {
                 Links.scanFor("demo-08-v7"),
                 "/shop/reread",
                 Links.prices(),
+                Links.bills(),
                 "/shop/cars",
                 "/shop/customers",
                 Links.cards(),

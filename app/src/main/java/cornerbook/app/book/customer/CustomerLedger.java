@@ -28,6 +28,7 @@ public final class CustomerLedger {
                 select visit_id, 'REMARK' as kind, words, null as name, place_in_list from visit_remark
                 union all select visit_id, 'DECLINED', sentence, said_by, place_in_list from declined_work
                 union all select visit_id, 'ACKNOWLEDGED', null, acknowledged_by, 0 from departure where acknowledged_by is not null
+                union all select visit_id, 'AGREED', agreement.words, agreement.name, agreement.place_in_list from agreement join estimate on estimate.id = agreement.estimate_id
                 union all select visit_id, case answer when 'DECLINED' then 'CALL_DECLINED' else answer end, null, null, place_in_list from call_answer
             ) mention
                 join visit on visit.id = mention.visit_id
@@ -111,6 +112,11 @@ public final class CustomerLedger {
             handle.execute(
                     "update departure set acknowledged_by = ? where acknowledged_by is not null and visit_id"
                             + OF_CUSTOMER,
+                    ERASED,
+                    customerId);
+            handle.execute(
+                    "update agreement set name = ?, contact = case when contact = '' then '' else '–' end, signature = null"
+                            + " where estimate_id in (select id from estimate where visit_id" + OF_CUSTOMER + ")",
                     ERASED,
                     customerId);
             if (words) {

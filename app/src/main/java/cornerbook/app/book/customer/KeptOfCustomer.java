@@ -67,6 +67,8 @@ public record KeptOfCustomer(
             REMARK,
             /** Work that was declined, or wanted after all. */
             DECLINED,
+            /** What the customer said to an estimate. */
+            AGREED,
             /** The car was taken though something was unsafe. */
             ACKNOWLEDGED,
             /** The customer was called, about wheels to be tightened again, a part or another visit. */

@@ -6,6 +6,9 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.coming.AskedMatter;
 import cornerbook.app.book.customer.ContactAnswer;
+import cornerbook.app.book.estimate.Agreement;
+import cornerbook.app.book.estimate.Estimate;
+import cornerbook.app.book.estimate.EstimateLine;
 import cornerbook.app.book.mail.Letter;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
@@ -19,6 +22,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.coming.Channel;
 import cornerbook.core.coming.Matter;
 import cornerbook.core.coming.Purpose;
+import cornerbook.words.Language;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,6 +32,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.json.JsonMapper;
@@ -78,7 +84,39 @@ class CustomerPagesTest {
                         "Bo",
                         WHEN);
         book.mails().end("m-1", new Delivery(Outcome.REFUSED, "550 no mailbox " + EMAIL), WHEN);
+        book.estimates().keep(estimate(visit));
+        book.estimates()
+                .agree(
+                        new Agreement(
+                                "g-1",
+                                "e-1",
+                                Agreement.Way.TELEPHONE,
+                                NAME,
+                                PHONE,
+                                Language.FRENCH,
+                                "Oui",
+                                "M1 2L3 4",
+                                Map.of(0, true),
+                                "Bo",
+                                WHEN),
+                        ServedShop.TODAY);
         book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
+    }
+
+    private static Estimate estimate(String visitId) {
+        return new Estimate(
+                "e-1",
+                visitId,
+                0,
+                Language.FRENCH,
+                ServedShop.TODAY,
+                ServedShop.TODAY,
+                "CA-QC",
+                CurrencyUnit.CAD,
+                List.of(new EstimateLine("A", "", null, "Plaquettes", "", "", false, Money.parse("CAD 1.00"))),
+                List.of(),
+                "Bo",
+                WHEN);
     }
 
     @Test
@@ -96,7 +134,7 @@ class CustomerPagesTest {
             assertThat(file.path("cars").size()).isEqualTo(1);
             assertThat(file.path("mentions").valueStream())
                     .extracting(mention -> mention.path("kind").stringValue())
-                    .contains("DECLINED", "REMARK");
+                    .contains("DECLINED", "REMARK", "AGREED");
             assertThat(shop.get(Links.customer("nobody")).statusCode()).isEqualTo(404);
         }
     }
@@ -131,6 +169,7 @@ class CustomerPagesTest {
         assertThat(inFiles(NAME)).isEmpty();
         assertThat(inFiles(PHONE)).isEmpty();
         assertThat(inFiles(EMAIL)).isEmpty();
+        assertThat(inFiles("M1 2L3 4")).as("what was drawn").isEmpty();
         assertThat(inFiles("ottilie")).as("words by which cars are found").isEmpty();
         assertThat(inFiles("hears a scraping")).isEmpty();
         assertThat(inFiles("hears enough of us")).isEmpty();
