@@ -36,6 +36,9 @@ class ConstructorsTest {
             List.of("core.assess.Assessment"),
             "the columns of a data sheet, or of the book",
             List.of(
+                    "app.book.bill.Bill",
+                    "app.book.estimate.Agreement",
+                    "app.book.estimate.Estimate",
                     "app.book.out.CarRows",
                     "app.book.out.VisitRows",
                     "core.brake.BrakeSpecification",
@@ -51,7 +54,7 @@ class ConstructorsTest {
                     "app.bay.BayState",
                     "app.exchange.AssessmentJson$AssessmentFile"),
             "what one template shows",
-            List.of("app.desk.bench.BenchPage", "app.desk.visit.EntryPage$Field"));
+            List.of("app.desk.bench.BenchPage", "app.desk.estimate.AgreePage", "app.desk.visit.EntryPage$Field"));
 
     /** More parts than these are told apart by counting; those that belong together are a value with a name. */
     @ArchTest
