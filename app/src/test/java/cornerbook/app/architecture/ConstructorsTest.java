@@ -45,7 +45,7 @@ class ConstructorsTest {
                     "core.car.Reading",
                     "core.car.Vehicle"),
             "a row of a table",
-            List.of("core.brake.pads.BrakeSign", "app.demo.CastMember", "app.sheet.LabelPaper"),
+            List.of("core.brake.pads.BrakeSign", "app.demo.CastMember", "app.sheet.label.LabelPaper"),
             "the fields of the JSON that other programs or the tablet's modules read",
             List.of(
                     "app.bay.BaySheet",
