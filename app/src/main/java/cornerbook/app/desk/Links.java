@@ -130,6 +130,11 @@ public final class Links {
         return "/shop/customers";
     }
 
+    /** For a customer whom the book knows. */
+    public static String newCar(String customerId) {
+        return newCar() + "?customer=" + segment(customerId);
+    }
+
     public static String newCar() {
         return "/cars/new";
     }
