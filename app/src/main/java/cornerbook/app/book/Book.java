@@ -19,9 +19,14 @@ import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
 import cornerbook.app.book.order.OrderLedger;
+import cornerbook.app.book.out.OutLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
+import cornerbook.app.book.rack.CountLedger;
+import cornerbook.app.book.rack.RackLedger;
+import cornerbook.app.book.rack.StockLedger;
+import cornerbook.app.book.price.PriceLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
@@ -40,6 +45,7 @@ import cornerbook.app.book.verdict.VerdictLedger;
 import cornerbook.app.book.visit.ReadingLedger;
 import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
+import cornerbook.app.book.year.YearLedger;
 import cornerbook.core.say.Said;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -172,6 +178,11 @@ public final class Book implements AutoCloseable {
         return new RecordLedger(store);
     }
 
+    /** All that was measured and done, car after car, for other programs. */
+    public OutLedger out() {
+        return new OutLedger(store);
+    }
+
     /** When cars were here, on which wheels they came and left, and what was put right of that. */
     public VisitLedger visits() {
         return new VisitLedger(store);
@@ -222,6 +233,11 @@ public final class Book implements AutoCloseable {
         return new OrderLedger(store);
     }
 
+    /** What a year comes to. */
+    public YearLedger year() {
+        return new YearLedger(store);
+    }
+
     /** Who is to be asked to come back, and what came of it. */
     public ComingLedger coming() {
         return new ComingLedger(store);
@@ -230,6 +246,26 @@ public final class Book implements AutoCloseable {
     /** What was written to customers by e-mail, and by which server. */
     public MailLedger mails() {
         return new MailLedger(store);
+    }
+
+    /** The racks of the store and their places. */
+    public RackLedger racks() {
+        return new RackLedger(store);
+    }
+
+    /** Which set lies where in the store, and how it came there. */
+    public StockLedger stock() {
+        return new StockLedger(store);
+    }
+
+    /** Counts of what lies in the store. */
+    public CountLedger counts() {
+        return new CountLedger(store);
+    }
+
+    /** What things cost, and whose taxes the shop's papers bear. */
+    public PriceLedger prices() {
+        return new PriceLedger(store);
     }
 
     /** Tells when something was written. */

@@ -69,11 +69,79 @@ public final class Links {
         return "/order";
     }
 
+    /** The year in pictures. */
+    public static String year() {
+        return "/year";
+    }
+
     /** One article of it, with the cars behind it. */
     public static String article(Article article) {
         var kind = article.kind();
         return order() + "/article?part=" + article.part().name() + "&kind=" + segment(kind == null ? "" : kind)
                 + "&text=" + segment(article.text());
+    }
+
+    /** The places of the store, and what lies there. */
+    public static String store() {
+        return "/store";
+    }
+
+    /** Counts of what lies in the store. */
+    public static String count() {
+        return store() + "/count";
+    }
+
+    /**
+     * One of them.
+     *
+     * @param place that was scanned last; may be empty
+     */
+    public static String count(String countId, String place) {
+        return count() + "?count=" + segment(countId) + (place.isEmpty() ? "" : "&place=" + segment(place));
+    }
+
+    /** Which sets are fetched for the next day, in walking order. */
+    public static String fetch() {
+        return store() + "/fetch";
+    }
+
+    /** The same for this day. */
+    public static String fetch(LocalDate day) {
+        return fetch() + "?day=" + day;
+    }
+
+    /** Where sets go in and out by scan. */
+    public static String scan() {
+        return store() + "/scan";
+    }
+
+    /** The same with a set in hand that waits for its place. */
+    public static String scanOf(String tag) {
+        return scan() + "?tag=" + segment(tag);
+    }
+
+    /** The same after a place was scanned. */
+    public static String scanAt(String place) {
+        return scan() + "?place=" + segment(place);
+    }
+
+    /** The same to fetch sets for the car of a visit. */
+    public static String scanFor(String visitId) {
+        return scan() + "?visit=" + segment(visitId);
+    }
+
+    /**
+     * The same after a set was moved.
+     *
+     * @param visitId for whose car more sets are fetched; may be empty
+     */
+    public static String scanned(String tag, String visitId) {
+        return scan() + "?was=" + segment(tag) + (visitId.isEmpty() ? "" : "&visit=" + segment(visitId));
+    }
+
+    /** What the shop's work and parts cost. */
+    public static String prices() {
+        return "/shop/prices";
     }
 
     /** The data sheets of kinds of cars. */

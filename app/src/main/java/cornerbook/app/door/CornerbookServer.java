@@ -24,6 +24,7 @@ import cornerbook.app.desk.days.DaysHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
 import cornerbook.app.desk.plan.PlanHandler;
+import cornerbook.app.desk.price.PricesHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.HoursHandler;
 import cornerbook.app.desk.shop.KindsHandler;
@@ -31,12 +32,17 @@ import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.MailServerHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
+import cornerbook.app.desk.store.CountHandler;
+import cornerbook.app.desk.store.FetchHandler;
+import cornerbook.app.desk.store.ScanHandler;
+import cornerbook.app.desk.store.StoreHandler;
 import cornerbook.app.desk.today.TodayHandler;
 import cornerbook.app.desk.tools.ToolsHandler;
 import cornerbook.app.desk.visit.EntryHandler;
 import cornerbook.app.desk.visit.NewVisitHandler;
 import cornerbook.app.desk.visit.VisitDataHandler;
 import cornerbook.app.desk.wheel.WheelHandler;
+import cornerbook.app.desk.year.YearHandler;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
@@ -146,10 +152,16 @@ public final class CornerbookServer {
         var shop = new ShopHandler(desk, pages);
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
+        var year = new YearHandler(desk, pages);
         var coming = new ComingHandler(desk, pages, letterhead);
         var comingMail = new ComingMailHandler(desk, pages, letterhead);
         var mailServer = new MailServerHandler(desk, pages);
+        var prices = new PricesHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
+        var store = new StoreHandler(desk, pages);
+        var scan = new ScanHandler(desk, pages);
+        var fetch = new FetchHandler(desk, pages);
+        var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
@@ -184,6 +196,11 @@ public final class CornerbookServer {
                 .post("/shop/rules", shop::save)
                 .get(Links.stepOrder(), stepOrder::show)
                 .post(Links.stepOrder(), stepOrder::save)
+                .get(Links.year(), year::show)
+                .get(Links.year() + "/months.csv", year::sendMonths)
+                .get(Links.year() + "/not-seen.csv", year::sendNotSeen)
+                .get(Links.year() + "/pads", year::showPads)
+                .get(Links.year() + "/pads.csv", year::sendPads)
                 .get(Links.coming(), coming::show)
                 .post(Links.coming() + "/answer", coming::answer)
                 .post(Links.coming() + "/agree", coming::agree)
@@ -201,6 +218,23 @@ public final class CornerbookServer {
                 .post(Links.order() + "/event", orderList::record)
                 .post(Links.order() + "/give", orderList::give)
                 .post(Links.order() + "/answer", orderList::answer)
+                .get(Links.store(), store::show)
+                .post(Links.store(), store::save)
+                .post(Links.store() + "/down", store::takeDown)
+                .get(Links.store() + "/labels.pdf", store::sendLabels)
+                .get(Links.fetch(), fetch::show)
+                .get(Links.count(), count::show)
+                .post(Links.count(), count::begin)
+                .post(Links.count() + "/scan", count::scan)
+                .post(Links.count() + "/end", count::end)
+                .post(Links.count() + "/answer", count::answer)
+                .get(Links.scan(), scan::show)
+                .post(Links.scan(), scan::scan)
+                .get(Links.prices(), prices::show)
+                .post(Links.prices() + "/place", prices::savePlace)
+                .post(Links.prices() + "/work", prices::saveWork)
+                .post(Links.prices() + "/tyre", prices::saveTyre)
+                .post(Links.prices() + "/part", prices::savePart)
                 .get(Links.kinds(), kinds::show)
                 .post(Links.kinds(), kinds::save)
                 .get(Links.kinds() + "/file", kinds::sendFile)

@@ -75,9 +75,11 @@ class ArchitectureTest {
             .layer("ground")
             .definedBy(
                     "cornerbook.app.file..",
+                    "cornerbook.app.law..",
                     "cornerbook.app.limits..",
                     "cornerbook.app.log..",
                     "cornerbook.app.mail..",
+                    "cornerbook.app.parquet..",
                     "cornerbook.app.photo..",
                     "cornerbook.app.preference..",
                     "cornerbook.app.text..",
