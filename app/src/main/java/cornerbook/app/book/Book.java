@@ -246,6 +246,11 @@ public final class Book implements AutoCloseable {
         return new ComingLedger(store);
     }
 
+    /** What was written to customers by e-mail, and by which server. */
+    public MailLedger mails() {
+        return new MailLedger(store);
+    }
+
     /** The racks of the store and their places. */
     public RackLedger racks() {
         return new RackLedger(store);

@@ -261,6 +261,11 @@ public final class Links {
         return out() + "/file";
     }
 
+    /** For a customer whom the book knows. */
+    public static String newCar(String customerId) {
+        return newCar() + "?customer=" + segment(customerId);
+    }
+
     public static String newCar() {
         return "/cars/new";
     }

@@ -170,9 +170,9 @@ public final class CornerbookServer {
         var orderList = new OrderListHandler(desk, pages);
         var year = new YearHandler(desk, pages);
         var coming = new ComingHandler(desk, pages, letterhead);
-        var prices = new PricesHandler(desk, pages);
         var comingMail = new ComingMailHandler(desk, pages, letterhead);
         var mailServer = new MailServerHandler(desk, pages);
+        var prices = new PricesHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);

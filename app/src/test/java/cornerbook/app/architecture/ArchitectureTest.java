@@ -80,6 +80,8 @@ class ArchitectureTest {
                     "cornerbook.app.log..",
                     "cornerbook.app.parquet..",
                     "cornerbook.app.mail..",
+                    "cornerbook.app.mail..",
+                    "cornerbook.app.parquet..",
                     "cornerbook.app.photo..",
                     "cornerbook.app.preference..",
                     "cornerbook.app.text..",

@@ -115,6 +115,28 @@ class CardPagesTest {
                 .contains("Nothing was new.");
     }
 
+    /** The first car of somebody from an address book is that person's: nothing is typed twice. */
+    @Test
+    void whoCameFromACardBringsACar() throws Exception {
+        var form = Map.of("id", UUID.randomUUID().toString(), "cards", CARDS, "card.1", "new");
+        shop.post(Links.cards() + "/take", form);
+        var ida = customers().getFirst();
+        assertThat(shop.get(Links.customer(ida.id())).body()).contains(Links.newCar(ida.id()));
+        assertThat(shop.get(Links.newCar(ida.id())).body()).contains("value=\"Ida Tern\"", "+1 819 555 0190");
+        var car = UUID.randomUUID().toString();
+        var door = Map.of(
+                "car", car,
+                "customer", ida.id(),
+                "/customer/name", "Ida Tern",
+                "/vehicle/plate", "QX 7007",
+                "/vehicle/frontAxle/tyreSize", "225/55R18",
+                "/wheelSets/0/season", "WINTER");
+        assertThat(shop.post(Links.newCar(), door).statusCode()).isEqualTo(303);
+        assertThat(shop.book().cars().find(car).orElseThrow().customer()).isEqualTo(ida);
+        assertThat(shop.book().cards().listWithoutCar()).isEmpty();
+        assertThat(shop.get(Links.newCar("nobody")).statusCode()).isEqualTo(200);
+    }
+
     @Test
     void whoseDataWereErasedIsNeitherFoundNorFilledAgain() throws Exception {
         shop.post(Links.eraseCustomer("person-1"), Map.of(

@@ -1,4 +1,4 @@
-package cornerbook.app.desk;
+package cornerbook.app.law;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

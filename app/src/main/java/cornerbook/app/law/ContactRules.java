@@ -1,27 +1,16 @@
-package cornerbook.app.desk;
+package cornerbook.app.law;
 
 import cornerbook.core.coming.Channel;
 import cornerbook.core.coming.ContactRule;
 import cornerbook.core.coming.Purpose;
-import cornerbook.core.finding.Citation;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.MappingIterator;
-import tools.jackson.dataformat.csv.CsvMapper;
-import tools.jackson.dataformat.csv.CsvSchema;
 
 /** Whether customers may be reached, by the file that the program brings along: what a country has of its own goes before the rest. */
 public final class ContactRules {
     private static final String RESOURCE = "contact-rules.csv";
     private static final String ALL = "*";
-    private static final CsvMapper CSV = new CsvMapper();
     private static final List<Row> ROWS = rows();
 
     private final String country;
@@ -57,29 +46,15 @@ public final class ContactRules {
     }
 
     private static List<Row> rows() {
-        var read = new ArrayList<Row>();
-        try (InputStream file = Objects.requireNonNull(ContactRules.class.getResourceAsStream(RESOURCE), RESOURCE);
-                MappingIterator<Map<String, String>> rows = CSV.readerFor(Map.class)
-                        .with(CsvSchema.emptySchema().withHeader())
-                        .readValues(file)) {
-            while (rows.hasNext()) {
-                var row = rows.next();
-                read.add(new Row(
-                        List.of(column(row, "places").split("\\|", -1)),
-                        Purpose.valueOf(column(row, "purpose")),
-                        List.of(column(row, "channels").split("\\|", -1)),
+        return LawFile.rows(RESOURCE).stream()
+                .map(row -> new Row(
+                        List.of(LawFile.cell(row, "places").split("\\|", -1)),
+                        Purpose.valueOf(LawFile.cell(row, "purpose")),
+                        List.of(LawFile.cell(row, "channels").split("\\|", -1)),
                         new ContactRule(
-                                months(column(row, "months after the last visit")),
-                                new Citation(column(row, "citation"), column(row, "citation in French")))));
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return List.copyOf(read);
-    }
-
-    private static String column(Map<String, String> row, String name) {
-        return Objects.requireNonNull(row.get(name), name);
+                                months(LawFile.cell(row, "months after the last visit")),
+                                LawFile.citation(row, "citation"))))
+                .toList();
     }
 
     private static @Nullable Integer months(String text) {
