@@ -78,8 +78,6 @@ class ArchitectureTest {
                     "cornerbook.app.law..",
                     "cornerbook.app.limits..",
                     "cornerbook.app.log..",
-                    "cornerbook.app.parquet..",
-                    "cornerbook.app.mail..",
                     "cornerbook.app.mail..",
                     "cornerbook.app.parquet..",
                     "cornerbook.app.photo..",
