@@ -271,11 +271,6 @@ public final class Book implements AutoCloseable {
         return new PriceLedger(store);
     }
 
-    /** What was written to customers by e-mail, and by which server. */
-    public MailLedger mails() {
-        return new MailLedger(store);
-    }
-
     /** How sets were when they were taken into the store. */
     public IntakeLedger intakes() {
         return new IntakeLedger(store);
