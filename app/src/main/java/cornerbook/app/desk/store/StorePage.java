@@ -12,8 +12,8 @@ import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,7 +79,7 @@ public record StorePage(Shelves shelves, List<KeptRack> racks, RackForm form) {
     public List<Naming> toPutOnTheMap() {
         return TypedPlaces.racks(shelves.sets().stream()
                 .map(KeptSet::place)
-                .filter(Objects::nonNull)
+                .flatMap(Stream::ofNullable)
                 .filter(place -> shelves.map().find(place).isEmpty())
                 .sorted()
                 .collect(Collectors.toCollection(LinkedHashSet::new)));
