@@ -8,6 +8,7 @@ import cornerbook.core.say.Formula;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Margin;
 import cornerbook.core.say.PlusMinus;
+import cornerbook.core.say.Price;
 import cornerbook.core.say.Said;
 import cornerbook.core.say.Verbatim;
 import java.time.Instant;
@@ -104,6 +105,7 @@ public final class Reader {
             }
             case PlusMinus estimate -> written.plusMinus(estimate);
             case Margin margin -> written.margin(margin);
+            case Price price -> written.price(price.money());
             case Day day -> written.day(day.date());
             case Chance chance -> chance(chance.probability());
             case Listed listed -> listed(listed);

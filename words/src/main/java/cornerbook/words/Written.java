@@ -12,6 +12,8 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Map;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /** How numbers, quantities and days are written in one language and one system of units. */
 final class Written {
@@ -46,6 +48,9 @@ final class Written {
             "mm per 1\u202f000 km",
             PER_1000_MI,
             "/32 in per 1\u202f000 mi");
+
+    private static final Map<CurrencyUnit, String> CURRENCIES =
+            Map.of(CurrencyUnit.CAD, "$", CurrencyUnit.EUR, "€", CurrencyUnit.GBP, "£");
 
     private final Language language;
     private final UnitSystem units;
@@ -95,6 +100,16 @@ final class Written {
         return number(shown.value(), shown.decimals(), margin.signed()) + unit(shown.unit());
     }
 
+    /** The sign of a currency before the figures in English, behind them in French; dollars of another country by their name. */
+    String price(Money money) {
+        var figures = figures(money.getAmount().abs(), false);
+        var sign = money.isNegative() ? "−" : "";
+        var currency = CURRENCIES.getOrDefault(money.getCurrencyUnit(), money.getCurrencyUnit().getCode());
+        return language == Language.FRENCH
+                ? sign + figures + BLANK + currency
+                : sign + currency + (currency.length() > 1 ? String.valueOf(BLANK) : "") + figures;
+    }
+
     String percent(double share) {
         return number(share * 100, 0, false) + unit("%");
     }
@@ -137,7 +152,10 @@ final class Written {
 
     /** With a real minus, thousands apart from ten thousand on, and no minus before nothing. */
     private String number(double value, int decimals, boolean signed) {
-        var rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
+        return figures(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP), signed);
+    }
+
+    private String figures(BigDecimal rounded, boolean signed) {
         var digits = rounded.abs().toPlainString();
         int point = digits.indexOf('.');
         var whole = point < 0 ? digits : digits.substring(0, point);

@@ -7,14 +7,21 @@ import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Misplaced;
+import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
+import cornerbook.app.book.coming.ComingLedger;
+import cornerbook.app.book.customer.CardLedger;
+import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
+import cornerbook.app.book.estimate.EstimateLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
+import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
 import cornerbook.app.book.order.OrderLedger;
+import cornerbook.app.book.out.OutLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
@@ -22,6 +29,7 @@ import cornerbook.app.book.rack.CountLedger;
 import cornerbook.app.book.rack.IntakeLedger;
 import cornerbook.app.book.rack.RackLedger;
 import cornerbook.app.book.rack.StockLedger;
+import cornerbook.app.book.price.PriceLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
@@ -40,6 +48,7 @@ import cornerbook.app.book.verdict.VerdictLedger;
 import cornerbook.app.book.visit.ReadingLedger;
 import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
+import cornerbook.app.book.year.YearLedger;
 import cornerbook.core.say.Said;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -157,9 +166,24 @@ public final class Book implements AutoCloseable {
         return new CustomerLedger(store);
     }
 
+    /** People from cards. */
+    public CardLedger cards() {
+        return new CardLedger(store);
+    }
+
+    /** What customers said to being called and written to. */
+    public ContactLedger contacts() {
+        return new ContactLedger(store);
+    }
+
     /** All that the book has of a car, to go from one book to another; new cars come in by it. */
     public RecordLedger records() {
         return new RecordLedger(store);
+    }
+
+    /** All that was measured and done, car after car, for other programs. */
+    public OutLedger out() {
+        return new OutLedger(store);
     }
 
     /** When cars were here, on which wheels they came and left, and what was put right of that. */
@@ -212,6 +236,16 @@ public final class Book implements AutoCloseable {
         return new OrderLedger(store);
     }
 
+    /** What a year comes to. */
+    public YearLedger year() {
+        return new YearLedger(store);
+    }
+
+    /** Who is to be asked to come back, and what came of it. */
+    public ComingLedger coming() {
+        return new ComingLedger(store);
+    }
+
     /** The racks of the store and their places. */
     public RackLedger racks() {
         return new RackLedger(store);
@@ -227,9 +261,29 @@ public final class Book implements AutoCloseable {
         return new CountLedger(store);
     }
 
+    /** What things cost, and whose taxes the shop's papers bear. */
+    public PriceLedger prices() {
+        return new PriceLedger(store);
+    }
+
+    /** What was written to customers by e-mail, and by which server. */
+    public MailLedger mails() {
+        return new MailLedger(store);
+    }
+
     /** How sets were when they were taken into the store. */
     public IntakeLedger intakes() {
         return new IntakeLedger(store);
+    }
+
+    /** What work would cost, and what customers said to it. */
+    public EstimateLedger estimates() {
+        return new EstimateLedger(store);
+    }
+
+    /** What was charged, and what was paid. */
+    public BillLedger bills() {
+        return new BillLedger(store);
     }
 
     /** Tells when something was written. */

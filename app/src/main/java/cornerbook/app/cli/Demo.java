@@ -4,9 +4,15 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
+import cornerbook.app.book.price.PriceKey;
+import cornerbook.app.book.price.PriceRow;
+import cornerbook.app.book.price.PriceValue;
+import cornerbook.app.book.price.TaxPlace;
 import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.demo.AgreedDay;
+import cornerbook.app.demo.DemoPrices;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.law.TaxOfPlace;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.car.CarHistory;
 import java.nio.file.Path;
@@ -14,6 +20,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
@@ -63,6 +70,7 @@ final class Demo implements Runnable {
                     book.hours().put(person, hours);
                 });
                 book.hours().close(DemoShop.closed(today), "invented");
+                price(book, today.minusYears(1));
                 if (first != null) {
                     add(book, first.join(), today);
                     DemoShop.agreed(today).forEach(agreed -> agree(book, agreed, today));
@@ -113,6 +121,39 @@ final class Demo implements Runnable {
                                 retorque.dueOdometerKm(),
                                 Objects.requireNonNull(retorque.torqueNm()),
                                 null));
+    }
+
+    private static void price(Book book, LocalDate begins) {
+        var at = atNoonOf(begins).madeAt();
+        book.prices()
+                .keep(
+                        "demo-place",
+                        new TaxPlace(
+                                DemoPrices.PLACE,
+                                DemoPrices.CURRENCY,
+                                begins,
+                                TaxOfPlace.of(DemoPrices.PLACE, begins).stream()
+                                        .map(each -> new TaxPlace.OfShop(
+                                                each.code().name(),
+                                                null,
+                                                DemoPrices.REGISTRATIONS.get(
+                                                        each.code().ordinal())))
+                                        .toList()),
+                        "",
+                        at);
+        var rows = new ArrayList<PriceRow>();
+        rows.add(new PriceRow(PriceKey.HOUR, PriceValue.of(DemoPrices.HOUR), begins, "", at));
+        DemoPrices.work()
+                .forEach((job, takes) -> rows.add(new PriceRow(
+                        PriceKey.of(job), new PriceValue(takes.minutes(), takes.parts(), null), begins, "", at)));
+        DemoPrices.tyres()
+                .forEach(tyre -> rows.add(new PriceRow(
+                        PriceKey.tyre(tyre.season(), tyre.size(), tyre.offer()),
+                        new PriceValue(null, tyre.price(), tyre.newTreadMm()),
+                        begins,
+                        "",
+                        at)));
+        book.prices().keep("demo-prices", rows);
     }
 
     /** Agreed a week before, or yesterday where that is earlier. */

@@ -59,4 +59,7 @@ public sealed interface DeskSaid extends Said {
     record NoSuchPaper(String paper) implements DeskSaid {}
 
     record NoNumber(String text, Amount example) implements DeskSaid {}
+
+    /** What was written is no amount of this coin. */
+    record NoMoney(String typed, String currency) implements DeskSaid {}
 }

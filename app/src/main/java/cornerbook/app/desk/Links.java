@@ -28,6 +28,9 @@ public final class Links {
 
     public static final String CALENDAR_FILE = ".ics";
 
+    /** Behind it stands the secret of an estimate that a customer answers without pairing. */
+    public static final String AGREE = "/agree/";
+
     private Links() {}
 
     public static String car(String vehicleId) {
@@ -44,9 +47,34 @@ public final class Links {
         return stepOrder() + "?car=" + segment(vehicleId);
     }
 
+    /** Who is to be asked to come back. */
+    public static String coming() {
+        return "/coming";
+    }
+
+    /** The e-mails that may be written to them, before they are sent. */
+    public static String comingMail() {
+        return coming() + "/mail";
+    }
+
+    /** The e-mails that were written. */
+    public static String sentMail() {
+        return comingMail() + "/sent";
+    }
+
+    /** The server that takes the shop's e-mails. */
+    public static String mailServer() {
+        return "/shop/mail";
+    }
+
     /** What to order until the coming change-over. */
     public static String order() {
         return "/order";
+    }
+
+    /** The year in pictures. */
+    public static String year() {
+        return "/year";
     }
 
     /** One article of it, with the cars behind it. */
@@ -139,6 +167,41 @@ public final class Links {
         return scan() + "?was=" + segment(tag) + (visitId.isEmpty() ? "" : "&visit=" + segment(visitId));
     }
 
+    /** What the work of a visit would cost, and what the customer said to it. */
+    public static String estimate(String visitId) {
+        return visit(visitId) + "/estimate";
+    }
+
+    /** One of its estimates, for paper. */
+    public static String estimatePdf(String visitId, int turn) {
+        return estimate(visitId) + ".pdf?turn=" + turn;
+    }
+
+    /** Where the customer answers the last estimate on a tablet of the shop. */
+    public static String agree(String visitId) {
+        return visit(visitId) + "/agree";
+    }
+
+    /** What was charged for a visit, and what was paid. */
+    public static String bill(String visitId) {
+        return visit(visitId) + "/bill";
+    }
+
+    /** The latest bills of the shop. */
+    public static String bills() {
+        return "/bills";
+    }
+
+    /** A bill or a credit note, for paper. */
+    public static String billPdf(int number) {
+        return bills() + "/" + number + ".pdf";
+    }
+
+    /** What the shop's work and parts cost. */
+    public static String prices() {
+        return "/shop/prices";
+    }
+
     /** The data sheets of kinds of cars. */
     public static String kinds() {
         return "/shop/kinds";
@@ -169,13 +232,38 @@ public final class Links {
         return customer(customerId) + "/file";
     }
 
+    /** Where it stands whether a customer is called and written to. */
+    public static String contact(String customerId) {
+        return customer(customerId) + "#contact";
+    }
+
+    /** Where that is said. */
+    public static String contactAnswer(String customerId) {
+        return customer(customerId) + "/contact";
+    }
+
     public static String eraseCustomer(String customerId) {
         return customer(customerId) + "/erase";
+    }
+
+    /** Customers taken from cards. */
+    public static String cards() {
+        return goneCustomers() + "/cards";
     }
 
     /** Customers who were not here for long. */
     public static String goneCustomers() {
         return "/shop/customers";
+    }
+
+    /** Where the whole book is taken out. */
+    public static String out() {
+        return "/shop/out";
+    }
+
+    /** What was taken out, as one file. */
+    public static String outFile() {
+        return out() + "/file";
     }
 
     public static String newCar() {
@@ -413,6 +501,17 @@ public final class Links {
     /** Calls a number where the page is open on a telephone (RFC 3966); only what is dialled stands in it. */
     public static String call(String number) {
         return "tel:" + number.replaceAll("[^0-9+*#]", "");
+    }
+
+    /** Writes a message to a telephone, for the person to send (RFC 5724). */
+    public static String message(String number, String text) {
+        return "sms:" + number.replaceAll("[^0-9+]", "") + "?body=" + segment(text);
+    }
+
+    /** Writes an e-mail, for the person to send (RFC 6068). */
+    public static String mail(String address, String subject, String text) {
+        return "mailto:" + segment(address).replace("%40", "@") + "?subject=" + segment(subject) + "&body="
+                + segment(text.replace("\n", "\r\n"));
     }
 
     /** Where somebody says what came of asking for a re-torque. */

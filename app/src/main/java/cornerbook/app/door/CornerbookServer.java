@@ -9,21 +9,30 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Problems;
 import cornerbook.app.desk.Room;
 import cornerbook.app.desk.bench.BenchHandler;
+import cornerbook.app.desk.bill.BillHandler;
 import cornerbook.app.desk.burnish.BurnishHandler;
 import cornerbook.app.desk.car.CarDataHandler;
 import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
+import cornerbook.app.desk.coming.ComingHandler;
+import cornerbook.app.desk.coming.ComingMailHandler;
+import cornerbook.app.desk.customer.CardHandler;
+import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
+import cornerbook.app.desk.estimate.EstimateHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
+import cornerbook.app.desk.out.OutRoom;
 import cornerbook.app.desk.plan.PlanHandler;
+import cornerbook.app.desk.price.PricesHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.HoursHandler;
 import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
+import cornerbook.app.desk.shop.MailServerHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
 import cornerbook.app.desk.store.CountHandler;
@@ -38,6 +47,7 @@ import cornerbook.app.desk.visit.EntryHandler;
 import cornerbook.app.desk.visit.NewVisitHandler;
 import cornerbook.app.desk.visit.VisitDataHandler;
 import cornerbook.app.desk.wheel.WheelHandler;
+import cornerbook.app.desk.year.YearHandler;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
@@ -45,6 +55,7 @@ import io.helidon.webserver.http.HttpRouting;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** The running web server. It listens on loopback only, unless its door is open to the shop's network. */
 public final class CornerbookServer {
@@ -77,9 +88,15 @@ public final class CornerbookServer {
         return start(book, assessor, Door.local(port), clock, letterhead, rooms);
     }
 
-    /** The same where its door is. */
+    /**
+     * The same where its door is.
+     *
+     * @param others are opened beside the server's own
+     */
     public static CornerbookServer start(
-            Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... rooms) {
+            Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... others) {
+        var rooms = Stream.concat(Stream.of(new OutRoom(book, clock)), Stream.of(others))
+                .toList();
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
         var lists = new CarLists(book, learning, clock);
@@ -93,14 +110,15 @@ public final class CornerbookServer {
             for (var room : rooms) {
                 room.open(routing, desk, pages);
             }
-            route(routing, pages, desk, letterhead, door, pairing, new CalendarHandler(desk, refusals), List.of(rooms));
+            route(routing, pages, desk, letterhead, door, pairing, new CalendarHandler(desk, refusals), rooms);
+            route(routing, pages, desk, letterhead, door, pairing, refusals, List.of(rooms));
         };
         var certificate = door.certificates();
         Consumer<HttpRouting.Builder> certificates =
                 certificate == null ? routing -> {} : new CertificateHandler(pages, door, certificate)::route;
         var listeners = new Listeners(door, routes, certificates, connections);
         lists.start();
-        return new CornerbookServer(listeners, refusals, learning, lists, List.of(rooms));
+        return new CornerbookServer(listeners, refusals, learning, lists, rooms);
     }
 
     public int port() {
@@ -128,8 +146,12 @@ public final class CornerbookServer {
             Letterhead letterhead,
             Door door,
             Pairing pairing,
-            CalendarHandler calendar,
+            Refusals refusals,
             List<Room> rooms) {
+        var calendar = new CalendarHandler(desk, refusals);
+        var agree = new AgreeHandler(desk, pages, refusals, letterhead.shopName());
+        var bill = new BillHandler(desk, pages, letterhead);
+        var estimate = new EstimateHandler(desk, pages, letterhead, door::publicAddress);
         var today = new TodayHandler(desk, pages);
         var days = new DaysHandler(desk, pages);
         var appointment = new AppointmentHandler(desk, pages);
@@ -147,6 +169,11 @@ public final class CornerbookServer {
         var shop = new ShopHandler(desk, pages);
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
+        var year = new YearHandler(desk, pages);
+        var coming = new ComingHandler(desk, pages, letterhead);
+        var prices = new PricesHandler(desk, pages);
+        var comingMail = new ComingMailHandler(desk, pages, letterhead);
+        var mailServer = new MailServerHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);
@@ -158,6 +185,8 @@ public final class CornerbookServer {
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
+        var contact = new ContactHandler(desk);
+        var cards = new CardHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
@@ -186,6 +215,21 @@ public final class CornerbookServer {
                 .post("/shop/rules", shop::save)
                 .get(Links.stepOrder(), stepOrder::show)
                 .post(Links.stepOrder(), stepOrder::save)
+                .get(Links.year(), year::show)
+                .get(Links.year() + "/months.csv", year::sendMonths)
+                .get(Links.year() + "/not-seen.csv", year::sendNotSeen)
+                .get(Links.year() + "/pads", year::showPads)
+                .get(Links.year() + "/pads.csv", year::sendPads)
+                .get(Links.coming(), coming::show)
+                .post(Links.coming() + "/answer", coming::answer)
+                .post(Links.coming() + "/agree", coming::agree)
+                .get(Links.comingMail(), comingMail::show)
+                .post(Links.comingMail(), comingMail::send)
+                .get(Links.sentMail(), comingMail::showSent)
+                .post(Links.sentMail(), comingMail::sendAgain)
+                .get(Links.mailServer(), mailServer::show)
+                .post(Links.mailServer(), mailServer::save)
+                .post(Links.mailServer() + "/remove", mailServer::remove)
                 .get(Links.order(), orderList::show)
                 .post(Links.order(), orderList::order)
                 .get(Links.order() + ".csv", orderList::sendCsv)
@@ -212,6 +256,11 @@ public final class CornerbookServer {
                 .post(Links.count() + "/answer", count::answer)
                 .get(Links.scan(), scan::show)
                 .post(Links.scan(), scan::scan)
+                .get(Links.prices(), prices::show)
+                .post(Links.prices() + "/place", prices::savePlace)
+                .post(Links.prices() + "/work", prices::saveWork)
+                .post(Links.prices() + "/tyre", prices::saveTyre)
+                .post(Links.prices() + "/part", prices::savePart)
                 .get(Links.kinds(), kinds::show)
                 .post(Links.kinds(), kinds::save)
                 .get(Links.kinds() + "/file", kinds::sendFile)
@@ -227,9 +276,13 @@ public final class CornerbookServer {
                 .post(Links.carList(), carList::look)
                 .post(Links.carList() + "/add", carList::add)
                 .get(Links.goneCustomers(), customer::listGone)
+                .get(Links.cards(), cards::show)
+                .post(Links.cards(), cards::look)
+                .post(Links.cards() + "/take", cards::take)
                 .get("/customers/{id}", customer::show)
                 .get("/customers/{id}/file", customer::sendFile)
                 .post("/customers/{id}/erase", customer::erase)
+                .post("/customers/{id}/contact", contact::save)
                 .get("/bench/{name}", bench::show)
                 .get("/cars/new", newCar::show)
                 .post("/cars/new", newCar::save)
@@ -252,6 +305,20 @@ public final class CornerbookServer {
                 .get("/visits/{id}/findings", findings::show)
                 .post("/visits/{id}/photos/{photo}", findings::choosePhoto)
                 .post("/visits/{id}/declined", findings::decline)
+                .get("/visits/{id}/estimate", estimate::show)
+                .post("/visits/{id}/estimate", estimate::keep)
+                .get("/visits/{id}/estimate.pdf", estimate::sendPdf)
+                .post("/visits/{id}/estimate/link", estimate::makeLink)
+                .get("/visits/{id}/bill", bill::show)
+                .post("/visits/{id}/bill", bill::make)
+                .post("/visits/{id}/bill/paid", bill::pay)
+                .post("/visits/{id}/bill/credit", bill::credit)
+                .get(Links.bills(), bill::list)
+                .get(Links.bills() + "/{number}.pdf", bill::sendPdf)
+                .get("/visits/{id}/agree", estimate::showAgree)
+                .post("/visits/{id}/agree", estimate::agree)
+                .get(Links.AGREE + "{secret}", agree::show)
+                .post(Links.AGREE + "{secret}", agree::take)
                 .get("/visits/{id}/plan", plan::show)
                 .get("/visits/{id}/burnish", burnish::show)
                 .get("/visits/{id}/tags.pdf", plan::sendTags)

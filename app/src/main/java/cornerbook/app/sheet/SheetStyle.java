@@ -66,6 +66,12 @@ public final class SheetStyle {
             .signatures td { width: 50%; padding: 1mm 4mm 0 0; border-top: 0.2mm solid INK; }
             .signatures { margin-top: 7mm; border-spacing: 6mm 0; border-collapse: separate; }
             .small { font-size: 7pt; color: SLATE; }
+            .priced { margin: 3mm 0; font-size: 9.2pt; }
+            .priced td, .priced th { padding: 1.2mm 2mm 1.2mm 0; }
+            .priced .money { text-align: right; white-space: nowrap; width: 30mm; }
+            .priced .total th, .priced .total td { border-bottom: 0; font-weight: 400; text-align: right; }
+            .priced .total:last-child th, .priced .total:last-child td { font-weight: 700; font-size: 11pt; border-top: 0.4mm solid SLATE; }
+            .drawn svg { width: 60mm; height: 18mm; }
             """.replace("SLATE", Palette.SLATE)
             .replace("INK", Palette.INK)
             .replace("OCHRE", Palette.OCHRE)

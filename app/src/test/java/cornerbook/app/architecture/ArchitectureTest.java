@@ -75,8 +75,11 @@ class ArchitectureTest {
             .layer("ground")
             .definedBy(
                     "cornerbook.app.file..",
+                    "cornerbook.app.law..",
                     "cornerbook.app.limits..",
                     "cornerbook.app.log..",
+                    "cornerbook.app.parquet..",
+                    "cornerbook.app.mail..",
                     "cornerbook.app.photo..",
                     "cornerbook.app.preference..",
                     "cornerbook.app.text..",
@@ -208,6 +211,7 @@ class ArchitectureTest {
                     "book.visit.RetorqueLedger",
                     "cli.AssessmentLines",
                     "desk.car.VehiclePage",
+                    "desk.estimate.TyreLines",
                     "desk.findings.FindingsPage",
                     "exchange.AssessmentJson",
                     "sheet.CornersSection",

@@ -69,7 +69,7 @@ class EveryPageTest {
     static Stream<String> addresses() {
         var visits = Stream.of(OPEN_VISIT, FINISHED_VISIT)
                 .flatMap(visit ->
-                        Stream.of("", "/data", "/findings", "/plan", "/burnish").map(visit::concat));
+                        Stream.of("", "/data", "/findings", "/plan", "/burnish", "/estimate", "/bill").map(visit::concat));
         var others = List.of(
                 "/",
                 "/cars/new",
@@ -85,6 +85,12 @@ class EveryPageTest {
                 "/bench",
                 "/shop",
                 "/shop/order",
+                Links.year(),
+                Links.year() + "/pads",
+                Links.coming(),
+                Links.comingMail(),
+                Links.sentMail(),
+                Links.mailServer(),
                 Links.order(),
                 Links.order() + "?missing=25&left=7,50",
                 Links.article(new Article(OrderPart.TYRE, "SUMMER", "235/50R19")),
@@ -100,8 +106,12 @@ class EveryPageTest {
                 Links.scanOf("03S1"),
                 Links.scanFor("demo-08-v7"),
                 "/shop/reread",
+                Links.prices(),
+                Links.bills(),
                 "/shop/cars",
                 "/shop/customers",
+                Links.cards(),
+                Links.out(),
                 Links.customer(ServedShop.car("demo-08").customer().id()),
                 Links.stepOrder(),
                 "/shop/tools",

@@ -1,8 +1,11 @@
 package cornerbook.app.book.customer;
 
+import static cornerbook.app.book.store.Transactions.within;
+
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.customer.KeptOfCustomer.KnownCar;
 import cornerbook.app.book.customer.KeptOfCustomer.Mention;
+import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.visit.Because;
@@ -25,13 +28,14 @@ public final class CustomerLedger {
                 select visit_id, 'REMARK' as kind, words, null as name, place_in_list from visit_remark
                 union all select visit_id, 'DECLINED', sentence, said_by, place_in_list from declined_work
                 union all select visit_id, 'ACKNOWLEDGED', null, acknowledged_by, 0 from departure where acknowledged_by is not null
+                union all select visit_id, 'AGREED', agreement.words, agreement.name, agreement.place_in_list from agreement join estimate on estimate.id = agreement.estimate_id
                 union all select visit_id, case answer when 'DECLINED' then 'CALL_DECLINED' else answer end, null, null, place_in_list from call_answer
             ) mention
                 join visit on visit.id = mention.visit_id
                 join vehicle on vehicle.id = visit.vehicle_id
             where vehicle.customer_id = ?
             union all
-            select null, day, 'APPOINTMENT', trim(note || ' ' || coalesce(reason, '')), null, turn
+            select null, day, case state when 'MISSED' then state else 'APPOINTMENT' end, trim(note || ' ' || coalesce(reason, '')), null, turn
                 from appointment join vehicle on vehicle.id = appointment.vehicle_id
             where vehicle.customer_id = ?
             order by on_day, visit_id, kind, place_in_list""";
@@ -48,7 +52,12 @@ public final class CustomerLedger {
                 .map((row, context) -> CarReader.customer(row))
                 .findFirst()
                 .map(customer -> new KeptOfCustomer(
-                        customer, cars(handle, customerId), mentions(handle, customerId), erased(handle, customerId))));
+                        customer,
+                        cars(handle, customerId),
+                        mentions(handle, customerId),
+                        ContactLedger.listOf(handle, customerId),
+                        new MailLedger(within(handle)).listOf(customerId),
+                        erased(handle, customerId))));
     }
 
     /** Customers of whom no car was here on that day or later, and whose data were not erased; those gone longest first. */
@@ -71,8 +80,9 @@ public final class CustomerLedger {
     }
 
     /**
-     * Erases name, telephone, e-mail and language of a person, and that person's name wherever it was written at a visit. What
-     * was measured and done at the car stays.
+     * Erases name, telephone, e-mail and language of a person, that person's name wherever it was written at a visit, the words in
+     * which the person agreed or not to being reached, and what was written to the person. What was measured and done at the car stays,
+     * and that there was an answer and an e-mail.
      *
      * @param plates also the plates of the cars
      * @param words also complaints, and notes of visits and appointments, as they may tell of the person
@@ -87,10 +97,26 @@ public final class CustomerLedger {
                     == 0) {
                 return false;
             }
+            handle.execute("update contact_answer set words = ? where customer_id = ?", ERASED, customerId);
+            handle.execute(
+                    "update mail_event set answer = ? where answer <> '' and mail_id in (select id from mail_message where customer_id = ?)",
+                    ERASED,
+                    customerId);
+            handle.execute(
+                    "update mail_message set address = ?, subject = ?, body = ? where customer_id = ?",
+                    ERASED,
+                    ERASED,
+                    ERASED,
+                    customerId);
             handle.execute("update declined_work set said_by = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
             handle.execute(
                     "update departure set acknowledged_by = ? where acknowledged_by is not null and visit_id"
                             + OF_CUSTOMER,
+                    ERASED,
+                    customerId);
+            handle.execute(
+                    "update agreement set name = ?, contact = case when contact = '' then '' else '–' end, signature = null"
+                            + " where estimate_id in (select id from estimate where visit_id" + OF_CUSTOMER + ")",
                     ERASED,
                     customerId);
             if (words) {

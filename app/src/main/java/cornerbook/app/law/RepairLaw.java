@@ -1,0 +1,61 @@
+package cornerbook.app.law;
+
+import cornerbook.core.finding.Citation;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a place asks of who repairs cars for consumers.
+ *
+ * @param mostOverPercent by how much a bill may exceed its estimate without another agreement
+ * @param estimate where that comes from
+ * @param warranty null where no law on file gives one
+ */
+public record RepairLaw(
+        BigDecimal mostOverPercent,
+        Citation estimate,
+        @Nullable Warranty warranty) {
+    private static final String ANYWHERE = "*";
+    private static final List<Map<String, String>> ROWS = LawFile.rows("repairs.csv");
+
+    /**
+     * How long a repair is guaranteed, whichever comes first.
+     *
+     * @param lasts from the day of the bill
+     * @param km from the odometer of the bill
+     */
+    public record Warranty(Period lasts, int km, Citation citation) {
+        public LocalDate until(LocalDate day) {
+            return day.plus(lasts);
+        }
+    }
+
+    /** The rules of a place; where none is on file, nothing goes beyond what was agreed. */
+    public static RepairLaw of(String place) {
+        return ROWS.stream()
+                .filter(row -> place.equals(row.get("place")))
+                .findFirst()
+                .or(() -> ROWS.stream()
+                        .filter(row -> ANYWHERE.equals(row.get("place")))
+                        .findFirst())
+                .map(RepairLaw::of)
+                .orElseThrow();
+    }
+
+    private static RepairLaw of(Map<String, String> row) {
+        var lasts = LawFile.cell(row, "warranty");
+        return new RepairLaw(
+                new BigDecimal(LawFile.cell(row, "over percent")),
+                LawFile.citation(row, "estimate"),
+                lasts.isEmpty()
+                        ? null
+                        : new Warranty(
+                                Period.parse(lasts),
+                                Integer.parseInt(LawFile.cell(row, "warranty km")),
+                                LawFile.citation(row, "warranty citation")));
+    }
+}
