@@ -110,8 +110,7 @@ public final class CornerbookServer {
             for (var room : rooms) {
                 room.open(routing, desk, pages);
             }
-            route(routing, pages, desk, letterhead, door, pairing, new CalendarHandler(desk, refusals), rooms);
-            route(routing, pages, desk, letterhead, door, pairing, refusals, List.of(rooms));
+            route(routing, pages, desk, letterhead, door, pairing, refusals, rooms);
         };
         var certificate = door.certificates();
         Consumer<HttpRouting.Builder> certificates =

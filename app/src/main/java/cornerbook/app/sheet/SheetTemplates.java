@@ -24,7 +24,7 @@ public final class SheetTemplates {
     }
 
     /** A picture with its description where the renderer looks for it, in the attribute alt. */
-    static String described(String svg) {
+    public static String described(String svg) {
         return svg.replaceFirst("aria-label=(\"[^\"]*\")", "aria-label=$1 alt=$1");
     }
 }

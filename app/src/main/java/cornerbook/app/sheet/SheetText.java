@@ -30,7 +30,7 @@ public final class SheetText {
     }
 
     /** Cuts words that are longer than a line or three. */
-    static String shorten(String words, int longest) {
+    public static String shorten(String words, int longest) {
         return words.codePointCount(0, words.length()) <= longest
                 ? words
                 : words.substring(0, words.offsetByCodePoints(0, longest - 1)).strip() + "…";

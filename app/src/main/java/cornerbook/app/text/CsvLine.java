@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** A record of comma-separated values (RFC 4180). */
-/** One line of comma-separated values (RFC 4180). */
 public final class CsvLine {
     private static final String END = "\r\n";
 
@@ -18,9 +17,5 @@ public final class CsvLine {
     private static String field(String text) {
         boolean plain = text.chars().noneMatch(each -> each == ',' || each == '"' || each == '\n' || each == '\r');
         return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
-    /** The fields with what ends the line. */
-        return fields.stream().map(CsvLine::field).collect(Collectors.joining(",")) + END;
-    /** RFC 4180, section 2, rules 5 to 7. */
-        return text.matches("(?s).*[\",\r\n].*") ? '"' + text.replace("\"", "\"\"") + '"' : text;
     }
 }

@@ -223,7 +223,7 @@ class ArchitectureTest {
                     "desk.plan.PlannedSet",
                     "desk.wheel.WheelHandler",
                     "desk.wheel.WheelPage",
-                    "sheet.WheelTags"),
+                    "sheet.label.WheelTags"),
             "the page of the burnish drive, and the pictures of the bench",
             List.of("desk.bench.BenchPicture", "desk.burnish.BurnishHandler", "desk.burnish.BurnishPage"),
             "what an entry or a wheel from the store is held against",

@@ -11,7 +11,7 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
-import cornerbook.app.sheet.PlaceLabels;
+import cornerbook.app.sheet.label.PlaceLabels;
 import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;

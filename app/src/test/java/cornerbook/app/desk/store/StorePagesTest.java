@@ -11,7 +11,7 @@ import cornerbook.app.book.rack.SetMove;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
-import cornerbook.app.sheet.LabelPaper;
+import cornerbook.app.sheet.label.LabelPaper;
 import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Spot;
 import java.net.http.HttpResponse;

@@ -1,5 +1,9 @@
-package cornerbook.app.sheet;
+package cornerbook.app.sheet.label;
 
+import cornerbook.app.sheet.QrCode;
+import cornerbook.app.sheet.SheetPage;
+import cornerbook.app.sheet.SheetText;
+import cornerbook.app.sheet.TreadAcross;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;

@@ -1,5 +1,6 @@
-package cornerbook.app.sheet;
+package cornerbook.app.sheet.label;
 
+import cornerbook.app.sheet.SheetSaid;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Refused;

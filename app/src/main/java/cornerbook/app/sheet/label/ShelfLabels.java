@@ -1,5 +1,8 @@
-package cornerbook.app.sheet;
+package cornerbook.app.sheet.label;
 
+import cornerbook.app.sheet.QrCode;
+import cornerbook.app.sheet.SheetPage;
+import cornerbook.app.sheet.SheetText;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;

@@ -1,4 +1,4 @@
-package cornerbook.app.sheet;
+package cornerbook.app.sheet.label;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -12,7 +12,8 @@ import com.google.zxing.multi.qrcode.QRCodeMultiReader;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.Encoder;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.sheet.WheelLabels.Tag;
+import cornerbook.app.sheet.TreadAcross;
+import cornerbook.app.sheet.label.WheelLabels.Tag;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.words.Reader;

@@ -1,6 +1,12 @@
-package cornerbook.app.sheet;
+package cornerbook.app.sheet.label;
 
 import cornerbook.app.picture.Palette;
+import cornerbook.app.sheet.QrCode;
+import cornerbook.app.sheet.SheetPage;
+import cornerbook.app.sheet.SheetPdf;
+import cornerbook.app.sheet.SheetTemplates;
+import cornerbook.app.sheet.SheetText;
+import cornerbook.app.sheet.TreadAcross;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;

@@ -1,4 +1,4 @@
-package cornerbook.app.sheet;
+package cornerbook.app.sheet.label;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,9 +6,9 @@ import com.google.zxing.BinaryBitmap;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
+import cornerbook.app.sheet.label.WheelTags.Paper;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.app.sheet.WheelTags.Paper;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;

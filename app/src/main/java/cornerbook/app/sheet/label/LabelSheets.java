@@ -1,6 +1,8 @@
-package cornerbook.app.sheet;
+package cornerbook.app.sheet.label;
 
 import cornerbook.app.picture.Palette;
+import cornerbook.app.sheet.SheetPdf;
+import cornerbook.app.sheet.SheetTemplates;
 import cornerbook.words.Reader;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,4 +1,4 @@
-package cornerbook.app.sheet;
+package cornerbook.app.sheet.label;
 
 import cornerbook.core.say.Said;
 import java.util.Arrays;

@@ -1,5 +1,7 @@
-package cornerbook.app.sheet;
+package cornerbook.app.sheet.label;
 
+import cornerbook.app.sheet.QrCode;
+import cornerbook.app.sheet.SheetPage;
 import cornerbook.core.store.Place;
 import cornerbook.words.Reader;
 import java.util.List;
