@@ -133,6 +133,11 @@ public final class Links {
         return fetch() + "?day=" + day;
     }
 
+    /** One rack of the store. */
+    public static String rack(String rackId) {
+        return store() + "/rack?rack=" + segment(rackId);
+    }
+
     /** Where sets go in and out by scan. */
     public static String scan() {
         return store() + "/scan";

@@ -238,6 +238,7 @@ public final class CornerbookServer {
                 .post(Links.order() + "/answer", orderList::answer)
                 .get(Links.store(), store::show)
                 .post(Links.store(), store::save)
+                .get(Links.store() + "/rack", store::showRack)
                 .post(Links.store() + "/down", store::takeDown)
                 .get(Links.store() + "/labels.pdf", store::sendLabels)
                 .get(Links.fetch(), fetch::show)

@@ -7,6 +7,8 @@ sealed interface StoreSaid extends Said {
     /** What was typed for how many is no whole number. */
     record NoWholeNumber(String typed) implements StoreSaid {}
 
+    record NoRack() implements StoreSaid {}
+
     /** Labels were asked for where no rack stands. */
     record NoPlaces() implements StoreSaid {}
 

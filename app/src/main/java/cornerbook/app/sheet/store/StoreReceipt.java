@@ -28,6 +28,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -146,25 +147,21 @@ public final class StoreReceipt {
                 Objects.requireNonNullElse(wheel.tyre().tin(), NOT_READ),
                 TreadAcross.words(
                         Stream.of(Spot.OUTER, Spot.CENTRE, Spot.INNER)
-                                .map(spot -> last(wheel, List.of(Measure.TREAD_DEPTH), spot))
-                                .map(found -> found == null
-                                        ? OptionalDouble.empty()
-                                        : OptionalDouble.of(found.value()))
+                                .map(spot -> last(wheel, List.of(Measure.TREAD_DEPTH), spot)
+                                        .map(read -> OptionalDouble.of(read.value()))
+                                        .orElseGet(OptionalDouble::empty))
                                 .toList(),
                         reader),
-                pressure(last(wheel, List.of(Measure.PRESSURE_SET, Measure.PRESSURE_FOUND), null)));
-    }
-
-    private String pressure(@Nullable Reading read) {
-        return read == null ? NOT_READ : reader.say(Amount.of(read.value(), Measure.PRESSURE_SET.unit()));
+                last(wheel, List.of(Measure.PRESSURE_SET, Measure.PRESSURE_FOUND), null)
+                        .map(read -> reader.say(Amount.of(read.value(), Measure.PRESSURE_SET.unit())))
+                        .orElse(NOT_READ));
     }
 
     /** What was read of a wheel at the latest visit at which it was read. */
-    private @Nullable Reading last(Wheel wheel, List<Measure> measures, @Nullable Spot spot) {
+    private Optional<Reading> last(Wheel wheel, List<Measure> measures, @Nullable Spot spot) {
         return history.visits().reversed().stream()
                 .flatMap(visit -> measures.stream().flatMap(measure -> of(visit, wheel, measure, spot)))
-                .findFirst()
-                .orElse(null);
+                .findFirst();
     }
 
     private static Stream<Reading> of(Visit visit, Wheel wheel, Measure measure, @Nullable Spot spot) {

@@ -126,6 +126,22 @@ class StorePagesTest {
     }
 
     @Test
+    void aRackIsChangedOnItsPage() throws Exception {
+        assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
+        lay("03S1", "K-2-05");
+        var page = chromium.open(shop.address(Links.store()), 390);
+        page.getByText("One set lies here").click();
+        assertThat(page.locator("main").innerText()).contains("03S1 03S2 03S3 03S4").contains("since 25 Nov 2026");
+        page.getByText("Take it off the map").click();
+        page.locator("[role=alert]").waitFor();
+        assertThat(page.locator("[role=alert]").innerText()).startsWith("A set lies at “K-2-05”: move it first.");
+        page.getByLabel("Sets at a place").fill("2");
+        page.getByText("Save", new Page.GetByTextOptions().setExact(true)).click();
+        page.getByText("Places for 19 sets are free, of 20.").waitFor();
+        assertThat(shop.book().racks().list().getFirst().turn()).isEqualTo(1);
+    }
+
+    @Test
     void theStoreIsCountedByScanning() throws Exception {
         assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
         lay("03S1", "K-1-01");
@@ -270,6 +286,7 @@ class StorePagesTest {
                 .isEqualTo(400);
         assertThat(post("/scan", Map.of("code", "K-1-01", "tag", "03S1", "id", "")).statusCode())
                 .isEqualTo(400);
+        assertThat(shop.get(Links.rack("nobody")).statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.scanFor("nobody")).statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.store() + "/labels.pdf?rack=nothing").statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.store() + "/labels.pdf?paper=silk").statusCode()).isEqualTo(422);
