@@ -13,15 +13,12 @@ import cornerbook.core.changeover.ChangeOverSaid;
 import cornerbook.core.changeover.ChangeOverSeason;
 import cornerbook.core.changeover.DailyNormals;
 import cornerbook.core.changeover.ShopWork;
-import cornerbook.core.changeover.WinterLaw;
-import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.LimitTable;
 import cornerbook.core.finding.PlaceOfLaw;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
-import cornerbook.core.season.Climate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -95,12 +92,14 @@ final class ChangeOverQuestion {
         }
         var normals = given.any("means")
                 ? given.at("means", () -> new DailyNormals(typedMeans(given)))
-                : new DailyNormals(means(Objects.requireNonNull(climate)));
+                : DailyNormals.of(Objects.requireNonNull(climate));
         var work = given.any("cars", "per-day") ? new ShopWork(given.whole("cars"), given.whole("per-day")) : null;
         var result = ChangeOverDays.of(
                 normals,
                 given.number("spread", ChangeOverDays.USUAL_SPREAD_C),
-                given.findWords("place").map(ChangeOverQuestion::findLaw).orElse(null),
+                given.findWords("place")
+                        .flatMap(place -> LIMITS.findWinterLaw(place.toUpperCase(Locale.ROOT)))
+                        .orElse(null),
                 work,
                 given.today());
         var lines = new ArrayList<Said>();
@@ -110,12 +109,6 @@ final class ChangeOverQuestion {
             lines.add(new AnswerSaid.TemperaturesFrom(Said.verbatim(climate.citation())));
         }
         return List.of(new Part("days", lines, result));
-    }
-
-    private static List<Double> means(Climate climate) {
-        return climate.months().stream()
-                .map(month -> (month.meanDailyMinimumC() + month.meanDailyMaximumC()) / 2)
-                .toList();
     }
 
     private static List<Double> typedMeans(Given given) {
@@ -128,19 +121,6 @@ final class ChangeOverQuestion {
                     }
                 })
                 .toList();
-    }
-
-    /** The law that asks for winter tyres on any road of the place; null where there is none. */
-    private static @Nullable WinterLaw findLaw(String place) {
-        return LIMITS.findLaw(place.toUpperCase(Locale.ROOT), Limit.Kind.WINTER_TYRES)
-                .map(ChangeOverQuestion::law)
-                .orElse(null);
-    }
-
-    private static @Nullable WinterLaw law(Limit limit) {
-        var from = limit.from();
-        var until = limit.until();
-        return from == null || until == null ? null : new WinterLaw(from, until);
     }
 
     private static void lines(

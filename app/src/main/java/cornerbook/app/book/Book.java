@@ -11,15 +11,21 @@ import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
+import cornerbook.app.book.coming.ComingLedger;
+import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.estimate.EstimateLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
 import cornerbook.app.book.order.OrderLedger;
+import cornerbook.app.book.out.OutLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
+import cornerbook.app.book.rack.CountLedger;
+import cornerbook.app.book.rack.RackLedger;
+import cornerbook.app.book.rack.StockLedger;
 import cornerbook.app.book.price.PriceLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
@@ -39,6 +45,7 @@ import cornerbook.app.book.verdict.VerdictLedger;
 import cornerbook.app.book.visit.ReadingLedger;
 import cornerbook.app.book.visit.RetorqueLedger;
 import cornerbook.app.book.visit.VisitLedger;
+import cornerbook.app.book.year.YearLedger;
 import cornerbook.core.say.Said;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -156,9 +163,19 @@ public final class Book implements AutoCloseable {
         return new CustomerLedger(store);
     }
 
+    /** What customers said to being called and written to. */
+    public ContactLedger contacts() {
+        return new ContactLedger(store);
+    }
+
     /** All that the book has of a car, to go from one book to another; new cars come in by it. */
     public RecordLedger records() {
         return new RecordLedger(store);
+    }
+
+    /** All that was measured and done, car after car, for other programs. */
+    public OutLedger out() {
+        return new OutLedger(store);
     }
 
     /** When cars were here, on which wheels they came and left, and what was put right of that. */
@@ -209,6 +226,31 @@ public final class Book implements AutoCloseable {
     /** What cars may need, what was ordered for them, and what became of it. */
     public OrderLedger orders() {
         return new OrderLedger(store);
+    }
+
+    /** What a year comes to. */
+    public YearLedger year() {
+        return new YearLedger(store);
+    }
+
+    /** Who is to be asked to come back, and what came of it. */
+    public ComingLedger coming() {
+        return new ComingLedger(store);
+    }
+
+    /** The racks of the store and their places. */
+    public RackLedger racks() {
+        return new RackLedger(store);
+    }
+
+    /** Which set lies where in the store, and how it came there. */
+    public StockLedger stock() {
+        return new StockLedger(store);
+    }
+
+    /** Counts of what lies in the store. */
+    public CountLedger counts() {
+        return new CountLedger(store);
     }
 
     /** What things cost, and whose taxes the shop's papers bear. */

@@ -17,6 +17,8 @@ interface CliSaid extends Said {
     enum Plainly implements CliSaid {
         SEE_HELP,
         NAME_ONE_OR_ALL,
+        NAMES_OF_TABLES,
+        TABLES_INTO_THEIR_FOLDER,
         NAME_FOLDER_FOR_ALL,
         NO_CLIMATE,
         UNSEALED,
@@ -51,6 +53,8 @@ interface CliSaid extends Said {
     record NoSuchVisit(String file, String visit, Listed visits) implements CliSaid {}
 
     record VisitNotJudged(String visit, String file, String faultId) implements CliSaid {}
+
+    record FolderIsThere(String folder) implements CliSaid {}
 
     record IsFolder(String file) implements CliSaid {}
 
@@ -161,6 +165,8 @@ interface CliSaid extends Said {
             int readings,
             int cars)
             implements CliSaid {}
+
+    record Widened(Amount times) implements CliSaid {}
 
     record NotLearned(Said what) implements CliSaid {}
 

@@ -7,21 +7,26 @@ import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.print.Printed;
+import cornerbook.app.cli.print.Progress;
 import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.app.exchange.table.TableFiles;
+import cornerbook.app.exchange.table.TableForm;
 import cornerbook.app.log.Faults;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
-/** Writes cars of the book as visit files. */
+/** Writes cars of the book as visit files, or all that was measured and done as tables. */
 @CommandLine.Command(name = "export", description = "verb-export")
 final class Export implements Runnable {
     private final Terminal terminal;
@@ -41,6 +46,18 @@ final class Export implements Runnable {
     @CommandLine.Option(names = "--force", descriptionKey = "option-export-force")
     private boolean force;
 
+    @CommandLine.Option(
+            names = "--parquet",
+            paramLabel = "${bundle:label-folder}",
+            descriptionKey = "option-export-parquet")
+    private @Nullable Path parquet;
+
+    @CommandLine.Option(names = "--csv", paramLabel = "${bundle:label-folder}", descriptionKey = "option-export-csv")
+    private @Nullable Path csv;
+
+    @CommandLine.Option(names = "--names", descriptionKey = "option-export-names")
+    private boolean names;
+
     @CommandLine.Mixin
     private BookFolder folder = new BookFolder();
 
@@ -51,8 +68,39 @@ final class Export implements Runnable {
     @Override
     public void run() {
         var id = vehicleId;
-        if (all == (id != null)) {
+        if (Stream.of(all, id != null, parquet != null, csv != null)
+                        .filter(Boolean::booleanValue)
+                        .count()
+                != 1) {
             throw usage(CliSaid.Plainly.NAME_ONE_OR_ALL);
+        }
+        if (parquet != null) {
+            writeTables(parquet, TableForm.PARQUET);
+        } else if (csv != null) {
+            writeTables(csv, TableForm.CSV);
+        } else {
+            writeVisitFiles(id);
+        }
+    }
+
+    private void writeTables(Path target, TableForm form) {
+        if (output != null || force) {
+            throw usage(CliSaid.Plainly.TABLES_INTO_THEIR_FOLDER);
+        }
+        TargetFile.refuseFolder(target);
+        try (var book = folder.openExisting()) {
+            var progress = Progress.of(book.cars().count());
+            var files = TableFiles.makeFolder(book, target, form, names, (done, cars) -> progress.advance());
+            progress.end();
+            files.forEach(file -> terminal.say(new CliSaid.Wrote(file.toString())));
+        } catch (IOException e) {
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.CannotBeWritten(target.toString()));
+        }
+    }
+
+    private void writeVisitFiles(@Nullable String id) {
+        if (names) {
+            throw usage(CliSaid.Plainly.NAMES_OF_TABLES);
         }
         var target = output;
         if (all && target == null) {

@@ -55,6 +55,10 @@ final class Learn implements Runnable {
         }
         knowledge.wear().rows().forEach(row -> {
             terminal.say(wear(row));
+            double widening = row.learned().widening();
+            if (widening > 1) {
+                under(new CliSaid.Widened(Amount.of(widening, "")));
+            }
             if (!row.open().isEmpty()) {
                 under(new CliSaid.NotLearned(Listed.commas(row.open())));
             }

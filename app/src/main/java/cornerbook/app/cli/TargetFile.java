@@ -24,6 +24,29 @@ final class TargetFile {
         }
     }
 
+    /** Refuses a folder that holds something already, and one whose own folder is not there. */
+    static void refuseFolder(Path target) {
+        if (Files.exists(target) && !isEmptyFolder(target)) {
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.FolderIsThere(target.toString()));
+        }
+        if (!Files.isDirectory(folder(target))) {
+            throw new CommandFailure(
+                    CommandFailure.FILE_OR_PORT,
+                    new CliSaid.NoFolder(folder(target).toString()));
+        }
+    }
+
+    private static boolean isEmptyFolder(Path target) {
+        if (!Files.isDirectory(target)) {
+            return false;
+        }
+        try (var files = Files.list(target)) {
+            return files.findAny().isEmpty();
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     /** Writes beside the target first, then moves it into place in one step. */
     static void write(Path target, byte[] content, boolean force) {
         refuse(target, force);

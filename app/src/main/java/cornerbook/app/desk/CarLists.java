@@ -154,7 +154,10 @@ public final class CarLists implements AutoCloseable {
                 clock.instant(),
                 latest.flatMap(each -> Gravest.of(each.outcome().findings())).orElse(null),
                 judged instanceof Judged.Failed<Optional<Latest>> failed ? failed.faultId() : null,
-                latest.map(each -> new Needs(each.visitId(), each.outcome().needs()))
+                latest.map(each -> new Needs(
+                                each.visitId(),
+                                each.outcome().needs(),
+                                each.outcome().matters()))
                         .orElse(null)));
     }
 

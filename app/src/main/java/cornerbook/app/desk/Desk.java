@@ -12,6 +12,7 @@ import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.release.OpenPoint;
@@ -141,8 +142,13 @@ public record Desk(Book book, Learning learning, CarLists lists, Clock clock) {
 
     /** Who takes papers of this car home: in the language that the book knows, else in that of who asks, by the shop's time. */
     public Reader customerReader(CarHistory history) {
+        return reader(history.customer());
+    }
+
+    /** The same of a customer, whatever the car. */
+    public Reader reader(Customer customer) {
         var asks = Told.reader().at(clock.getZone());
-        return Optional.ofNullable(history.customer().language())
+        return Optional.ofNullable(customer.language())
                 .flatMap(Language::find)
                 .map(asks::in)
                 .orElse(asks);

@@ -55,6 +55,11 @@ public sealed interface DeskSaid extends Said {
 
     record NameTooLong(int most) implements DeskSaid {}
 
+    /** Labels were asked for on paper that is not known. */
+    record NoSuchPaper(String paper) implements DeskSaid {}
+
+    record NoNumber(String text, Amount example) implements DeskSaid {}
+
     /** What was written is no amount of this coin. */
     record NoMoney(String typed, String currency) implements DeskSaid {}
 }

@@ -47,9 +47,19 @@ public final class Links {
         return stepOrder() + "?car=" + segment(vehicleId);
     }
 
+    /** Who is to be asked to come back. */
+    public static String coming() {
+        return "/coming";
+    }
+
     /** What to order until the coming change-over. */
     public static String order() {
         return "/order";
+    }
+
+    /** The year in pictures. */
+    public static String year() {
+        return "/year";
     }
 
     /** One article of it, with the cars behind it. */
@@ -89,6 +99,64 @@ public final class Links {
         return bills() + "/" + number + ".pdf";
     }
 
+    /** The places of the store, and what lies there. */
+    public static String store() {
+        return "/store";
+    }
+
+    /** Counts of what lies in the store. */
+    public static String count() {
+        return store() + "/count";
+    }
+
+    /**
+     * One of them.
+     *
+     * @param place that was scanned last; may be empty
+     */
+    public static String count(String countId, String place) {
+        return count() + "?count=" + segment(countId) + (place.isEmpty() ? "" : "&place=" + segment(place));
+    }
+
+    /** Which sets are fetched for the next day, in walking order. */
+    public static String fetch() {
+        return store() + "/fetch";
+    }
+
+    /** The same for this day. */
+    public static String fetch(LocalDate day) {
+        return fetch() + "?day=" + day;
+    }
+
+    /** Where sets go in and out by scan. */
+    public static String scan() {
+        return store() + "/scan";
+    }
+
+    /** The same with a set in hand that waits for its place. */
+    public static String scanOf(String tag) {
+        return scan() + "?tag=" + segment(tag);
+    }
+
+    /** The same after a place was scanned. */
+    public static String scanAt(String place) {
+        return scan() + "?place=" + segment(place);
+    }
+
+    /** The same to fetch sets for the car of a visit. */
+    public static String scanFor(String visitId) {
+        return scan() + "?visit=" + segment(visitId);
+    }
+
+    /**
+     * The same after a set was moved.
+     *
+     * @param visitId for whose car more sets are fetched; may be empty
+     */
+    public static String scanned(String tag, String visitId) {
+        return scan() + "?was=" + segment(tag) + (visitId.isEmpty() ? "" : "&visit=" + segment(visitId));
+    }
+
     /** What the shop's work and parts cost. */
     public static String prices() {
         return "/shop/prices";
@@ -122,6 +190,16 @@ public final class Links {
     /** The same as a file. */
     public static String customerFile(String customerId) {
         return customer(customerId) + "/file";
+    }
+
+    /** Where it stands whether a customer is called and written to. */
+    public static String contact(String customerId) {
+        return customer(customerId) + "#contact";
+    }
+
+    /** Where that is said. */
+    public static String contactAnswer(String customerId) {
+        return customer(customerId) + "/contact";
     }
 
     public static String eraseCustomer(String customerId) {
@@ -368,6 +446,17 @@ public final class Links {
     /** Calls a number where the page is open on a telephone (RFC 3966); only what is dialled stands in it. */
     public static String call(String number) {
         return "tel:" + number.replaceAll("[^0-9+*#]", "");
+    }
+
+    /** Writes a message to a telephone, for the person to send (RFC 5724). */
+    public static String message(String number, String text) {
+        return "sms:" + number.replaceAll("[^0-9+]", "") + "?body=" + segment(text);
+    }
+
+    /** Writes an e-mail, for the person to send (RFC 6068). */
+    public static String mail(String address, String subject, String text) {
+        return "mailto:" + segment(address).replace("%40", "@") + "?subject=" + segment(subject) + "&body="
+                + segment(text.replace("\n", "\r\n"));
     }
 
     /** Where somebody says what came of asking for a re-torque. */

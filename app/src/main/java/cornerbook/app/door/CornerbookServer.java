@@ -15,6 +15,8 @@ import cornerbook.app.desk.car.CarDataHandler;
 import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
+import cornerbook.app.desk.coming.ComingHandler;
+import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
@@ -29,12 +31,17 @@ import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
+import cornerbook.app.desk.store.CountHandler;
+import cornerbook.app.desk.store.FetchHandler;
+import cornerbook.app.desk.store.ScanHandler;
+import cornerbook.app.desk.store.StoreHandler;
 import cornerbook.app.desk.today.TodayHandler;
 import cornerbook.app.desk.tools.ToolsHandler;
 import cornerbook.app.desk.visit.EntryHandler;
 import cornerbook.app.desk.visit.NewVisitHandler;
 import cornerbook.app.desk.visit.VisitDataHandler;
 import cornerbook.app.desk.wheel.WheelHandler;
+import cornerbook.app.desk.year.YearHandler;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
@@ -148,12 +155,19 @@ public final class CornerbookServer {
         var shop = new ShopHandler(desk, pages);
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
+        var year = new YearHandler(desk, pages);
+        var coming = new ComingHandler(desk, pages, letterhead);
         var prices = new PricesHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
+        var store = new StoreHandler(desk, pages);
+        var scan = new ScanHandler(desk, pages);
+        var fetch = new FetchHandler(desk, pages);
+        var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
+        var contact = new ContactHandler(desk);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
@@ -182,6 +196,14 @@ public final class CornerbookServer {
                 .post("/shop/rules", shop::save)
                 .get(Links.stepOrder(), stepOrder::show)
                 .post(Links.stepOrder(), stepOrder::save)
+                .get(Links.year(), year::show)
+                .get(Links.year() + "/months.csv", year::sendMonths)
+                .get(Links.year() + "/not-seen.csv", year::sendNotSeen)
+                .get(Links.year() + "/pads", year::showPads)
+                .get(Links.year() + "/pads.csv", year::sendPads)
+                .get(Links.coming(), coming::show)
+                .post(Links.coming() + "/answer", coming::answer)
+                .post(Links.coming() + "/agree", coming::agree)
                 .get(Links.order(), orderList::show)
                 .post(Links.order(), orderList::order)
                 .get(Links.order() + ".csv", orderList::sendCsv)
@@ -189,6 +211,18 @@ public final class CornerbookServer {
                 .post(Links.order() + "/event", orderList::record)
                 .post(Links.order() + "/give", orderList::give)
                 .post(Links.order() + "/answer", orderList::answer)
+                .get(Links.store(), store::show)
+                .post(Links.store(), store::save)
+                .post(Links.store() + "/down", store::takeDown)
+                .get(Links.store() + "/labels.pdf", store::sendLabels)
+                .get(Links.fetch(), fetch::show)
+                .get(Links.count(), count::show)
+                .post(Links.count(), count::begin)
+                .post(Links.count() + "/scan", count::scan)
+                .post(Links.count() + "/end", count::end)
+                .post(Links.count() + "/answer", count::answer)
+                .get(Links.scan(), scan::show)
+                .post(Links.scan(), scan::scan)
                 .get(Links.prices(), prices::show)
                 .post(Links.prices() + "/place", prices::savePlace)
                 .post(Links.prices() + "/work", prices::saveWork)
@@ -212,6 +246,7 @@ public final class CornerbookServer {
                 .get("/customers/{id}", customer::show)
                 .get("/customers/{id}/file", customer::sendFile)
                 .post("/customers/{id}/erase", customer::erase)
+                .post("/customers/{id}/contact", contact::save)
                 .get("/bench/{name}", bench::show)
                 .get("/cars/new", newCar::show)
                 .post("/cars/new", newCar::save)

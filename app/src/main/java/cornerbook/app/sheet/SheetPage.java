@@ -225,6 +225,10 @@ public final class SheetPage {
                         .map(odometer ->
                                 labels.of("day-and-odometer", "day", assessment.nextVisit(), "odometer", odometer))
                         .orElseGet(() -> labels.day(assessment.nextVisit()))));
+        var changeOver = assessment.changeOver();
+        if (changeOver != null) {
+            facts.add(new Fact(labels.of("change-over"), reader.say(changeOver)));
+        }
         return facts;
     }
 

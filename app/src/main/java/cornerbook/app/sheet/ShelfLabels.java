@@ -1,5 +1,6 @@
 package cornerbook.app.sheet;
 
+import cornerbook.app.picture.QrCode;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;

@@ -1,5 +1,6 @@
 package cornerbook.app.sheet;
 
+import cornerbook.app.picture.QrCode;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;

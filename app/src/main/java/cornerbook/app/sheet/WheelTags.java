@@ -1,6 +1,7 @@
 package cornerbook.app.sheet;
 
 import cornerbook.app.picture.Palette;
+import cornerbook.app.picture.QrCode;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;

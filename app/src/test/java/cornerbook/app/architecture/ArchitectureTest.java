@@ -78,6 +78,7 @@ class ArchitectureTest {
                     "cornerbook.app.law..",
                     "cornerbook.app.limits..",
                     "cornerbook.app.log..",
+                    "cornerbook.app.parquet..",
                     "cornerbook.app.photo..",
                     "cornerbook.app.preference..",
                     "cornerbook.app.text..",

@@ -35,7 +35,12 @@ class ConstructorsTest {
             "what each room has found",
             List.of("core.assess.Assessment"),
             "the columns of a data sheet, or of the book",
-            List.of("core.brake.BrakeSpecification", "core.car.Reading", "core.car.Vehicle"),
+            List.of(
+                    "app.book.out.CarRows",
+                    "app.book.out.VisitRows",
+                    "core.brake.BrakeSpecification",
+                    "core.car.Reading",
+                    "core.car.Vehicle"),
             "a row of a table",
             List.of("core.brake.pads.BrakeSign", "app.demo.CastMember", "app.sheet.LabelPaper"),
             "the fields of the JSON that other programs or the tablet's modules read",

@@ -3,6 +3,8 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.exchange.table.TableFiles;
+import cornerbook.app.exchange.table.TableForm;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import java.io.IOException;
@@ -11,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
+import java.sql.DriverManager;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -106,6 +109,34 @@ class KilledWhileSavingTest {
                 var kept = book.records().find(id);
                 assertThat(kept.isPresent() || !acknowledged.contains(id)).isTrue();
                 kept.ifPresent(found -> assertThat(found).isEqualTo(record));
+            }
+        }
+    }
+
+    /** Another process takes the tables out, folder after folder, until it is killed: each that bears its name has all of them, whole. */
+    @Test
+    void tablesThatBearTheirNameAreWhole() throws Exception {
+        var cars = DemoShop.histories(TODAY);
+        try (var book = Book.open(folder)) {
+            book.records().addCars(cars);
+        }
+        long readings = cars.stream()
+                .flatMap(car -> car.visits().stream())
+                .mapToLong(visit -> visit.readings().size())
+                .sum();
+        var acknowledged = killAfter(3, Taker.class);
+        try (var files = Files.list(folder);
+                var duck = DriverManager.getConnection("jdbc:duckdb:")) {
+            var made = files.filter(file -> file.getFileName().toString().matches("tables-\\d+"))
+                    .toList();
+            assertThat(made).extracting(Path::toString).containsAll(acknowledged);
+            for (var each : made) {
+                assertThat(list(each)).hasSize(5);
+                try (var counted = duck.createStatement()
+                        .executeQuery("select count(*) from read_parquet('%s/readings.parquet')".formatted(each))) {
+                    assertThat(counted.next()).isTrue();
+                    assertThat(counted.getLong(1)).isEqualTo(readings);
+                }
             }
         }
     }
@@ -210,6 +241,22 @@ class KilledWhileSavingTest {
                     var copy = folder.resolve("copy-" + i);
                     book.backup(copy);
                     System.out.println(copy);
+                }
+            }
+        }
+    }
+
+    /** The process that gets killed while it takes the tables out. */
+    static final class Taker {
+        private Taker() {}
+
+        public static void main(String[] arguments) throws IOException {
+            var folder = Path.of(arguments[0]);
+            try (var book = Book.open(folder)) {
+                for (int i = 0; i < 100_000; i++) {
+                    var made = folder.resolve("tables-" + i);
+                    TableFiles.makeFolder(book, made, TableForm.PARQUET, false, (done, all) -> {});
+                    System.out.println(made);
                 }
             }
         }

@@ -122,7 +122,7 @@ class LanguageChoiceTest {
                 "serve --port 1 --port 2 | --port est donné deux fois, attendu : une seule.",
                 "torque 130 --length 450 | --adapter : manque :",
                 "torque 130 --length 20 --adapter 10 | 20 mm, attendu : 100 à 2 000 mm.",
-                "export --data x | Nommer un VÉHICULE ou donner --all",
+                "export --data x | Donner l’un de ceux-ci : un VÉHICULE, --all",
                 "check --data absent | Il n’y a pas de registre dans absent, attendu : un registre; voir --data."
             })
     void refusalsAreFrench(String arguments, String part) {

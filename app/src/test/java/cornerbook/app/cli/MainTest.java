@@ -273,6 +273,32 @@ class MainTest {
     }
 
     @Test
+    void theTablesAreWrittenIntoAFolderOfTheirOwn() throws IOException {
+        var data = folder.resolve("book");
+        run("import", file, "--data", data);
+        var tables = folder.resolve("tables");
+        assertThat(run("export", "--csv", tables, "--data", data).out()).contains("readings.csv");
+        assertThat(tables.resolve("readings.csv"))
+                .content()
+                .startsWith("car,visit,reading,")
+                .contains("TREAD_DEPTH");
+        assertThat(Files.readString(tables.resolve("cars.csv")))
+                .doesNotContain(history.vehicle().plate());
+        assertRefused(run("export", "--csv", tables, "--data", data), 5, "holds something");
+        assertRefused(run("export", "--parquet", file, "--data", data), 5, "holds something");
+        assertRefused(run("export", "--parquet", folder.resolve("no/tables"), "--data", data), 5, "There is no folder");
+        assertRefused(run("export", "--parquet", tables, "--csv", tables, "--data", data), 2, "Name one of these");
+        assertRefused(run("export", "--csv", folder.resolve("b"), "--force", "--data", data), 2, "made new");
+        assertRefused(run("export", "--all", "--names", "-o", folder, "--data", data), 2, "--names goes with");
+        assertThat(run("export", "--csv", folder.resolve("named"), "--names", "--data", data)
+                        .exitCode())
+                .isZero();
+        assertThat(folder.resolve("named/cars.csv"))
+                .content()
+                .contains(history.vehicle().plate());
+    }
+
+    @Test
     void aBackupMakesTheSameBookAgain() {
         var data = folder.resolve("book");
         var copy = folder.resolve("copy.sqlite");

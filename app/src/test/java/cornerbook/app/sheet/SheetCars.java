@@ -97,6 +97,7 @@ final class SheetCars {
                 base.seizing(),
                 base.battery(),
                 base.pressure(),
+                base.changeOver(),
                 visit.card().workDone().stream().map(Said::verbatim).toList());
     }
 

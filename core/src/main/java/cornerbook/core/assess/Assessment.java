@@ -5,6 +5,7 @@ import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
+import cornerbook.core.changeover.ChangeOverSaid;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.release.OpenPoint;
@@ -34,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param seizing how likely a pad seizes over the months
  * @param battery health of the 12 V battery over the visits
  * @param pressure of the tyre nearest to its warning; null when none was set at a temperature that was read
+ * @param changeOver when the wheels that go on are changed over with the least risk; null where the climate of the place is not known
  * @param workDone what was done at the visit, as {@link cornerbook.core.finding.Case#workDone} has it
  */
 public record Assessment(
@@ -50,6 +52,7 @@ public record Assessment(
         SeizingCurve seizing,
         BatteryCurve battery,
         @Nullable PressureOutlook pressure,
+        ChangeOverSaid.@Nullable Between changeOver,
         List<Said> workDone) {
     public Assessment {
         findings = List.copyOf(findings);
@@ -64,7 +67,7 @@ public record Assessment(
     public Assessment withOpen(List<OpenPoint> points) {
         return new Assessment(
                 history, visit, nextVisit, findings, points, forecasts, plan, retorque, notJudged, doubted, seizing,
-                battery, pressure, workDone);
+                battery, pressure, changeOver, workDone);
     }
 
     /** What is said of the car: not of the shop's own tools and hoist. */

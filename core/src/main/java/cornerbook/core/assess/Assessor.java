@@ -18,6 +18,9 @@ import cornerbook.core.brake.seizing.judge.SeizingFindings;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.DataGap;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.changeover.ChangeOverOfPlace;
+import cornerbook.core.coming.DueMatter;
+import cornerbook.core.coming.judge.DueMatters;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
@@ -91,7 +94,7 @@ public final class Assessor {
 
     private final LimitTable limits;
     private final Knowledge knowledge;
-    private final @Nullable Climate climate;
+    private final @Nullable ChangeOverOfPlace place;
 
     /**
      * An assessor by these limits.
@@ -102,10 +105,10 @@ public final class Assessor {
         this(new LimitTable(limits), Knowledge.NONE, null);
     }
 
-    private Assessor(LimitTable limits, Knowledge knowledge, @Nullable Climate climate) {
+    private Assessor(LimitTable limits, Knowledge knowledge, @Nullable ChangeOverOfPlace place) {
         this.limits = limits;
         this.knowledge = knowledge;
-        this.climate = climate;
+        this.place = place;
     }
 
     /** The limits that it judges by. */
@@ -115,12 +118,12 @@ public final class Assessor {
 
     /** The same with what the book has learned from all its cars. */
     public Assessor with(Knowledge learned) {
-        return new Assessor(limits, learned, climate);
+        return new Assessor(limits, learned, place);
     }
 
-    /** The same with the climate of the place; null when it is not known, and a usual cold morning serves. */
-    public Assessor in(@Nullable Climate place) {
-        return new Assessor(limits, knowledge, place);
+    /** The same with the climate of the place; null when it is not known, and a usual cold morning and usual days serve. */
+    public Assessor in(@Nullable Climate climate) {
+        return new Assessor(limits, knowledge, climate == null ? null : new ChangeOverOfPlace(climate));
     }
 
     /** Readings of a visit that the wear model, from all visits before, finds incredible: to be read again. */
@@ -154,7 +157,7 @@ public final class Assessor {
 
     /** A visit with everything that judging it rests on. */
     public Case caseOf(CarHistory history, String visitId) {
-        return new Case(history, visitId, limits, knowledge, climate);
+        return new Case(history, visitId, limits, knowledge, place);
     }
 
     /** The set that the car leaves on, as {@link Case#goingOn} has it. */
@@ -211,6 +214,7 @@ public final class Assessor {
                 SeizingCurve.of(given),
                 BatteryCurve.of(given.vehicle(), given.visits()),
                 PressureOutlook.find(given).orElse(null),
+                given.changeOverDays().orElse(null),
                 given.workDone());
     }
 
@@ -229,21 +233,24 @@ public final class Assessor {
      * What a visit comes to for lists of many cars.
      *
      * @param needs what the car may need by its coming visit
+     * @param matters for what the car is to come back
      */
-    public record Outcome(List<Finding> findings, List<CarNeed> needs) {
+    public record Outcome(List<Finding> findings, List<CarNeed> needs, List<DueMatter> matters) {
         public Outcome {
             findings = List.copyOf(findings);
             needs = List.copyOf(needs);
+            matters = List.copyOf(matters);
         }
     }
 
-    /** The findings of a visit, and what follows from them for the shop's orders. */
+    /** The findings of a visit, and what follows from them for the shop's orders and calls. */
     public Outcome outcome(CarHistory history, String visitId) {
         var given = caseOf(history, visitId);
         var forecaster = new TreadForecaster(given);
         var forecasts = TreadFindings.forecasts(given, forecaster);
         var findings = findings(given, forecaster, forecasts);
-        return new Outcome(findings, CarNeeds.of(given, forecaster, forecasts, findings));
+        return new Outcome(
+                findings, CarNeeds.of(given, forecaster, forecasts, findings), DueMatters.of(given, findings));
     }
 
     /** Gravest first. */

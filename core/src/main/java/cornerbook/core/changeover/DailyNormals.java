@@ -3,6 +3,7 @@ package cornerbook.core.changeover;
 import cornerbook.core.changeover.ChangeOverSaid.Input;
 import cornerbook.core.quantity.Range;
 import cornerbook.core.say.Refused;
+import cornerbook.core.season.Climate;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -47,6 +48,13 @@ public final class DailyNormals {
                 sineC[j] += share * monthlyMeansC.get(month) * Math.sin(angle);
             }
         }
+    }
+
+    /** From the climate of a place: the mean of a month lies midway between those of its daily minima and maxima. */
+    public static DailyNormals of(Climate climate) {
+        return new DailyNormals(climate.months().stream()
+                .map(month -> (month.meanDailyMinimumC() + month.meanDailyMaximumC()) / 2)
+                .toList());
     }
 
     /** Mean temperature to expect in the middle of the day, °C. */

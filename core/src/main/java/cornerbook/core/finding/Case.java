@@ -6,6 +6,8 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.changeover.ChangeOverOfPlace;
+import cornerbook.core.changeover.ChangeOverSaid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.say.Said;
@@ -33,25 +35,30 @@ public final class Case {
     private final List<Visit> visits;
     private final LimitTable limits;
     private final Knowledge knowledge;
-    private final @Nullable Climate climate;
+    private final @Nullable ChangeOverOfPlace place;
+    private final ChangeOver changeOver;
     private final StandingReadings readings;
     private final RunHistory runs;
     private final Optional<WheelSet> goingOn;
     private final Optional<WheelSet> comingOff;
+    private final LocalDate dueBySeason;
     private final LocalDate nextVisit;
     private final List<Said> workDone;
 
     /**
      * A visit of a car. Later visits do not count.
      *
-     * @param climate of the place; null when it is not known
+     * @param place with its climate; null when it is not known
      * @throws java.util.NoSuchElementException when the history has no such visit
      */
-    public Case(CarHistory history, String visitId, LimitTable limits, Knowledge knowledge, @Nullable Climate climate) {
+    public Case(CarHistory history, String visitId, LimitTable limits, Knowledge knowledge, @Nullable ChangeOverOfPlace place) {
         this.history = history;
         this.limits = limits;
         this.knowledge = knowledge;
-        this.climate = climate;
+        this.place = place;
+        changeOver = place == null
+                ? ChangeOver.USUAL
+                : place.under(limits.findWinterLaw(history.vehicle().jurisdiction()));
         visit = history.getVisit(visitId);
         visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
         readings = new StandingReadings(visit);
@@ -60,15 +67,16 @@ public final class Case {
         goingOn = asItStands(visit.leftOn()).or(() -> seasonsSet(arrivedOn)).or(() -> arrivedOn);
         comingOff = arrivedOn.filter(
                 set -> goingOn.filter(on -> on.id().equals(set.id())).isEmpty());
+        dueBySeason = dueBySeason(arrivedOn);
         var agreed = visit.card().nextVisitDue();
-        nextVisit = agreed != null ? agreed : nextVisit(arrivedOn);
+        nextVisit = agreed != null ? agreed : dueBySeason;
         workDone = WorkDone.of(history, visit, readings);
     }
 
-    private LocalDate nextVisit(Optional<WheelSet> arrivedOn) {
+    private LocalDate dueBySeason(Optional<WheelSet> arrivedOn) {
         var season = goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON);
         boolean stays = arrivedOn.map(WheelSet::id).equals(goingOn.map(WheelSet::id));
-        return stays ? ChangeOver.ofWheelsThatStay(visit.date(), season) : ChangeOver.after(visit.date(), season);
+        return stays ? changeOver.ofWheelsThatStay(visit.date(), season) : changeOver.after(visit.date(), season);
     }
 
     /**
@@ -179,8 +187,29 @@ public final class Case {
                                         SetSpan.Role.COMING_OFF,
                                         visit.arrivedOn(),
                                         nextVisit,
-                                        ChangeOver.after(nextVisit, set.season()))))
+                                        changeOver.after(nextVisit, set.season()))))
                 .toList();
+    }
+
+    /** The days on which cars are changed over in the place. */
+    public ChangeOver changeOver() {
+        return changeOver;
+    }
+
+    /**
+     * The days on which the wheels that the car leaves on come off with the least risk, whatever day is agreed; empty for wheels
+     * that stay on all year, and where the climate does not tell.
+     */
+    public Optional<ChangeOverSaid.Between> changeOverDays() {
+        var season = goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON);
+        var days = season == SeasonKind.ALL_SEASON ? null : changeOver.turn(season).days();
+        return days == null || place == null
+                ? Optional.empty()
+                : Optional.of(new ChangeOverSaid.Between(
+                        days.from().atYear(dueBySeason.getYear()),
+                        days.until().atYear(dueBySeason.getYear()),
+                        days.byLaw(),
+                        Said.verbatim(place.climate().place())));
     }
 
     /** The day that everything has to hold to: as agreed, or the season's change-over. */
@@ -208,7 +237,7 @@ public final class Case {
 
     /** Of the place; null when it is not known. */
     public @Nullable Climate climate() {
-        return climate;
+        return place == null ? null : place.climate();
     }
 
     /** What was done at the visit, one {@link Work} each; behind it what a file that the visit came in says in its own words. */

@@ -1,5 +1,6 @@
 package cornerbook.core.finding;
 
+import cornerbook.core.changeover.WinterLaw;
 import cornerbook.core.corner.SeasonKind;
 import java.time.LocalDate;
 import java.util.List;
@@ -47,6 +48,17 @@ public final class LimitTable {
         return lawful(jurisdiction)
                 .flatMap(place -> find(place, kind, null, row -> true).stream())
                 .findFirst();
+    }
+
+    /** The law that asks for winter tyres on any road of a place; empty where there is none. */
+    public Optional<WinterLaw> findWinterLaw(String jurisdiction) {
+        return findLaw(jurisdiction, Limit.Kind.WINTER_TYRES).flatMap(LimitTable::winterLaw);
+    }
+
+    private static Optional<WinterLaw> winterLaw(Limit limit) {
+        var from = limit.from();
+        var until = limit.until();
+        return from == null || until == null ? Optional.empty() : Optional.of(new WinterLaw(from, until));
     }
 
     /** The places that have a law on file, in the order of their codes. */

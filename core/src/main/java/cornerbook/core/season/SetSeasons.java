@@ -13,8 +13,9 @@ import java.util.List;
  * @param kind of the set
  * @param from the day that it goes on
  * @param kmPerDay mean distance per day in its seasons, above 0
+ * @param changeOver the days of its place
  */
-public record SetSeasons(SeasonKind kind, LocalDate from, double kmPerDay) {
+public record SetSeasons(SeasonKind kind, LocalDate from, double kmPerDay, ChangeOver changeOver) {
     public SetSeasons {
         if (!(kmPerDay > 0 && kmPerDay < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("distance is %s km per day, expected above 0".formatted(kmPerDay));
@@ -56,15 +57,15 @@ public record SetSeasons(SeasonKind kind, LocalDate from, double kmPerDay) {
     }
 
     private Season from(LocalDate on) {
-        var off = ChangeOver.after(on, kind);
+        var off = changeOver.after(on, kind);
         return new Season(on, off, kmPerDay * ChronoUnit.DAYS.between(on, off));
     }
 
     private Season after(Season season) {
         return switch (kind) {
             case ALL_SEASON -> from(season.until());
-            case SUMMER -> from(ChangeOver.after(season.until(), SeasonKind.WINTER));
-            case WINTER -> from(ChangeOver.after(season.until(), SeasonKind.SUMMER));
+            case SUMMER -> from(changeOver.after(season.until(), SeasonKind.WINTER));
+            case WINTER -> from(changeOver.after(season.until(), SeasonKind.SUMMER));
         };
     }
 }

@@ -11,9 +11,11 @@ import java.util.Objects;
  *     for readings of one car being alike
  * @param cars how many cars it comes from
  * @param readings how many readings of a groove
+ * @param widening factor of every standard deviation where the book's own readings lay outside their bands too often; 1 where they did
+ *     not, at most 3
  */
 public record LearnedWear(
-        WearParameters parameters, Map<WearParameter, Double> standardErrors, int cars, int readings) {
+        WearParameters parameters, Map<WearParameter, Double> standardErrors, int cars, int readings, double widening) {
     public LearnedWear {
         standardErrors = Map.copyOf(standardErrors);
     }
@@ -22,6 +24,16 @@ public record LearnedWear(
     public LearnedWear withErrorOf(WearParameter parameter, LearnedWear other) {
         var errors = new EnumMap<>(standardErrors);
         errors.put(parameter, Objects.requireNonNull(other.standardErrors.get(parameter)));
-        return new LearnedWear(parameters, errors, cars, readings);
+        return new LearnedWear(parameters, errors, cars, readings, widening);
+    }
+
+    /** The same with this widening. */
+    public LearnedWear widenedBy(double factor) {
+        return new LearnedWear(parameters, standardErrors, cars, readings, factor);
+    }
+
+    /** The parameters to forecast with: the likeliest, widened. */
+    public WearParameters forecasting() {
+        return widening == 1 ? parameters : parameters.widened(widening);
     }
 }

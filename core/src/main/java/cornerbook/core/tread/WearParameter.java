@@ -38,6 +38,11 @@ public enum WearParameter implements Said {
         return ofModel ? spreadOfModel : spread;
     }
 
+    /** Whether it says how far something lies from its mean. */
+    boolean isSpread() {
+        return this != FRONT_RATE && this != REAR_RATE && this != SLOWING;
+    }
+
     /** The scale on which it is learned: its logarithm, or itself. */
     public double onScale(double value) {
         return this == SLOWING ? value : Math.log(value);

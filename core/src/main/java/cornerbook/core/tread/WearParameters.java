@@ -14,6 +14,8 @@ import java.util.Objects;
 public record WearParameters(Map<WearParameter, Double> values) {
     private static final double DRIVEN_RATE = 0.18;
     private static final double FREE_RATE = 0.12;
+    /** No spread is greater: by it cars would differ twentyfold. */
+    private static final double MOST_SPREAD = 3;
 
     public WearParameters {
         for (var parameter : WearParameter.values()) {
@@ -52,6 +54,17 @@ public record WearParameters(Map<WearParameter, Double> values) {
         var changed = new EnumMap<>(values);
         changed.put(parameter, value);
         return new WearParameters(changed);
+    }
+
+    /**
+     * The same with every standard deviation so many times as great; means stay as they are.
+     *
+     * @param factor 1 to 3
+     */
+    WearParameters widened(double factor) {
+        var wider = new EnumMap<>(values);
+        wider.replaceAll((parameter, value) -> parameter.isSpread() ? Math.min(MOST_SPREAD, value * factor) : value);
+        return new WearParameters(wider);
     }
 
     public double of(WearParameter parameter) {

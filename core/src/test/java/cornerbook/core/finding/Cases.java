@@ -6,6 +6,7 @@ import cornerbook.core.car.JobCard;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.changeover.ChangeOverOfPlace;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.season.Climate;
@@ -77,6 +78,7 @@ public record Cases(
     }
 
     public Case last() {
-        return new Case(history, history.visits().getLast().id(), new LimitTable(Cars.LIMITS), knowledge, climate);
+        return new Case(history, history.visits().getLast().id(), new LimitTable(Cars.LIMITS), knowledge,
+                climate == null ? null : new ChangeOverOfPlace(climate));
     }
 }

@@ -14,7 +14,7 @@ class SetSeasonsTest {
     /** Driven day by day, with the change-over days written out: 15 April off, 20 October on. */
     @Test
     void dayAtADistanceIsTheDayThatTheWheelsHaveRunIt() {
-        var seasons = new SetSeasons(SeasonKind.WINTER, FITTED, 10);
+        var seasons = new SetSeasons(SeasonKind.WINTER, FITTED, 10, ChangeOver.USUAL);
         var day = FITTED;
         for (double distanceKm = 0; distanceKm < 6000; distanceKm += 10) {
             assertThat(seasons.dayAt(distanceKm + 5)).isEqualTo(day);
@@ -27,16 +27,16 @@ class SetSeasonsTest {
 
     @Test
     void seasonsFollowEachOtherAndAreAsLongAsTheirDays() {
-        assertThat(new SetSeasons(SeasonKind.SUMMER, LocalDate.of(2027, 4, 18), 40).first(2))
+        assertThat(new SetSeasons(SeasonKind.SUMMER, LocalDate.of(2027, 4, 18), 40, ChangeOver.USUAL).first(2))
                 .extracting(SetSeasons.Season::from, SetSeasons.Season::until)
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple(LocalDate.of(2027, 4, 18), LocalDate.of(2027, 10, 20)),
                         org.assertj.core.groups.Tuple.tuple(LocalDate.of(2028, 4, 15), LocalDate.of(2028, 10, 20)));
-        assertThat(new SetSeasons(SeasonKind.ALL_SEASON, FITTED, 40).first(3).getLast())
+        assertThat(new SetSeasons(SeasonKind.ALL_SEASON, FITTED, 40, ChangeOver.USUAL).first(3).getLast())
                 .satisfies(season -> {
                     assertThat(season.from()).isEqualTo(LocalDate.of(2027, 11, 25));
                     assertThat(season.distanceKm()).isCloseTo(40 * 182, within(1e-9)); // 25 Nov 2027 to 25 May 2028
                 });
-        assertThatThrownBy(() -> new SetSeasons(SeasonKind.SUMMER, FITTED, 0)).hasMessageContaining("expected above 0");
+        assertThatThrownBy(() -> new SetSeasons(SeasonKind.SUMMER, FITTED, 0, ChangeOver.USUAL)).hasMessageContaining("expected above 0");
     }
 }

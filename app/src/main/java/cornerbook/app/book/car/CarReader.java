@@ -83,8 +83,13 @@ public final class CarReader {
                     .findFirst()
                     .map(this::get);
         } catch (IllegalArgumentException | DateTimeException e) {
-            throw new BookException(new CarSaid.Unreadable(vehicleId, why(e)), e);
+            throw unreadable(vehicleId, e);
         }
+    }
+
+    /** Says that a row of a car cannot stand, and why as far as it is known. */
+    public static BookException unreadable(String vehicleId, RuntimeException e) {
+        return new BookException(new CarSaid.Unreadable(vehicleId, why(e)), e);
     }
 
     private static @Nullable Said why(RuntimeException e) {

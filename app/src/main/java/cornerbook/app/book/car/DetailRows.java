@@ -112,7 +112,7 @@ public final class DetailRows {
         return new WheelDetails(mounting(row), row.getString("sensor_type"), CarReader.date(row, "sensor_battery_on"));
     }
 
-    static @Nullable Double number(ResultSet row, String column) throws SQLException {
+    public static @Nullable Double number(ResultSet row, String column) throws SQLException {
         double value = row.getDouble(column);
         return row.wasNull() ? null : value;
     }
@@ -128,7 +128,7 @@ public final class DetailRows {
         return name == null ? null : Enum.valueOf(type, name);
     }
 
-    static @Nullable Boolean flag(ResultSet row, String column) throws SQLException {
+    public static @Nullable Boolean flag(ResultSet row, String column) throws SQLException {
         int value = row.getInt(column);
         return row.wasNull() ? null : value == 1;
     }

@@ -95,8 +95,8 @@ public final class UsedToolLedger {
         return new TableRow("visit_tool").set("id", id).set("visit_id", visitId).set("place_in_list", place);
     }
 
-    /** The query of what counts, for the reader of visits. */
-    static String query(String column) {
+    /** The query of what counts, for readers of visits. */
+    public static String query(String column) {
         return "select visit_tool.* from visit_tool join visit on visit.id = visit_tool.visit_id where " + column
                 + " = ? and visit_tool.tool_id is not null and " + LAST + " order by visit_tool.place_in_list";
     }

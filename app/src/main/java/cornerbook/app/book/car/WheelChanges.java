@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -42,6 +43,29 @@ public final class WheelChanges {
         for (int i = 0; i < before.wheels().size(); i++) {
             apply(before.wheels().get(i), after.wheels().get(i), day);
         }
+    }
+
+    /**
+     * A set of the car lies elsewhere; the car's revision goes on, so that whoever has its form open does not write the old place back.
+     *
+     * @param place null when it lies nowhere in the store
+     */
+    public void lay(String setId, @Nullable String place, LocalDate day) {
+        var before = handle.select(
+                        "select store_place from wheel_set where vehicle_id = ? and id = ?", vehicleId, setId)
+                .map((row, context) -> Optional.ofNullable(row.getString("store_place")))
+                .one()
+                .orElse(null);
+        if (Objects.equals(before, place)) {
+            return;
+        }
+        new TableRow("wheel_set")
+                .set("vehicle_id", vehicleId)
+                .set("id", setId)
+                .set("store_place", place)
+                .update(handle, List.of("vehicle_id", "id"));
+        keep(new WheelChange(setId, WheelValue.STORE_PLACE.written(), before, place, day));
+        handle.execute("update vehicle set revision = revision + 1 where id = ?", vehicleId);
     }
 
     private void apply(Wheel before, Wheel after, LocalDate day) {

@@ -32,7 +32,7 @@ public final class CustomerLedger {
                 join vehicle on vehicle.id = visit.vehicle_id
             where vehicle.customer_id = ?
             union all
-            select null, day, 'APPOINTMENT', trim(note || ' ' || coalesce(reason, '')), null, turn
+            select null, day, case state when 'MISSED' then state else 'APPOINTMENT' end, trim(note || ' ' || coalesce(reason, '')), null, turn
                 from appointment join vehicle on vehicle.id = appointment.vehicle_id
             where vehicle.customer_id = ?
             order by on_day, visit_id, kind, place_in_list""";
@@ -49,7 +49,11 @@ public final class CustomerLedger {
                 .map((row, context) -> CarReader.customer(row))
                 .findFirst()
                 .map(customer -> new KeptOfCustomer(
-                        customer, cars(handle, customerId), mentions(handle, customerId), erased(handle, customerId))));
+                        customer,
+                        cars(handle, customerId),
+                        mentions(handle, customerId),
+                        ContactLedger.listOf(handle, customerId),
+                        erased(handle, customerId))));
     }
 
     /** Customers of whom no car was here on that day or later, and whose data were not erased; those gone longest first. */
@@ -72,8 +76,8 @@ public final class CustomerLedger {
     }
 
     /**
-     * Erases name, telephone, e-mail and language of a person, and that person's name wherever it was written at a visit. What
-     * was measured and done at the car stays.
+     * Erases name, telephone, e-mail and language of a person, that person's name wherever it was written at a visit, and the words in
+     * which the person agreed or not to being reached. What was measured and done at the car stays, and that there was an answer.
      *
      * @param plates also the plates of the cars
      * @param words also complaints, and notes of visits and appointments, as they may tell of the person
@@ -88,6 +92,7 @@ public final class CustomerLedger {
                     == 0) {
                 return false;
             }
+            handle.execute("update contact_answer set words = ? where customer_id = ?", ERASED, customerId);
             handle.execute("update declined_work set said_by = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
             handle.execute(
                     "update departure set acknowledged_by = ? where acknowledged_by is not null and visit_id"

@@ -11,16 +11,19 @@ import org.jspecify.annotations.Nullable;
  *
  * @param cars those of this customer, by name
  * @param mentions what was written of this person at visits and appointments, earliest first
+ * @param contact what this person said to being called and written to, earliest first
  * @param erased why and by whom the data were erased; null where they were not
  */
 public record KeptOfCustomer(
         Customer customer,
         List<KnownCar> cars,
         List<Mention> mentions,
+        List<ContactAnswer> contact,
         @Nullable Because erased) {
     public KeptOfCustomer {
         cars = List.copyOf(cars);
         mentions = List.copyOf(mentions);
+        contact = List.copyOf(contact);
     }
 
     /** Photos of all cars. */
@@ -64,14 +67,19 @@ public record KeptOfCustomer(
             AGREED,
             /** The car was taken though something was unsafe. */
             ACKNOWLEDGED,
-            /** The customer was called, about wheels to be tightened again or about a part. */
+            /** The customer was called, about wheels to be tightened again, a part or another visit. */
             CALLED,
+            NOT_REACHED,
+            /** A message or an e-mail was sent. */
+            WRITTEN,
             /** The customer will come for it. */
             WILL_COME,
             /** The customer did not want it. */
             CALL_DECLINED,
             /** A day was agreed, moved or called off. */
-            APPOINTMENT
+            APPOINTMENT,
+            /** The customer did not come on the day. */
+            MISSED
         }
     }
 }

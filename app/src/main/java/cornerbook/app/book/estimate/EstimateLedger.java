@@ -164,7 +164,7 @@ public final class EstimateLedger {
             boolean stored = new TableRow("estimate")
                     .set("id", estimate.id())
                     .set("visit_id", estimate.visitId())
-                    .set("place_in_list", count(handle, "estimate where visit_id = ?", estimate.visitId()))
+                    .set("place_in_list", TableRow.count(handle, "estimate where visit_id = ?", estimate.visitId()))
                     .set("language", estimate.language())
                     .set("day", estimate.day())
                     .set("valid_until", estimate.validUntil())
@@ -188,7 +188,7 @@ public final class EstimateLedger {
                             .insert(handle);
                 }
             }
-            return arrival(stored);
+            return Arrival.of(stored);
         });
     }
 
@@ -242,7 +242,7 @@ public final class EstimateLedger {
             boolean stored = new TableRow("agreement")
                     .set("id", agreement.id())
                     .set("estimate_id", estimate.id())
-                    .set("place_in_list", count(handle, "agreement where estimate_id = ?", estimate.id()))
+                    .set("place_in_list", TableRow.count(handle, "agreement where estimate_id = ?", estimate.id()))
                     .set("way", agreement.way())
                     .set("name", agreement.name())
                     .set("contact", agreement.contact())
@@ -262,12 +262,12 @@ public final class EstimateLedger {
                                 .insert(handle));
                 decline(handle, estimate, agreement);
             }
-            return arrival(stored);
+            return Arrival.of(stored);
         });
     }
 
     private static void check(Handle handle, Estimate estimate, Agreement agreement, LocalDate today) {
-        if (estimate.turn() + 1 < count(handle, "estimate where visit_id = ?", estimate.visitId())) {
+        if (estimate.turn() + 1 < TableRow.count(handle, "estimate where visit_id = ?", estimate.visitId())) {
             throw refused(new EstimateBookSaid.NotTheLast());
         }
         if (today.isAfter(estimate.validUntil())) {
@@ -355,16 +355,6 @@ public final class EstimateLedger {
                                 agreement.madeAt()));
             }
         });
-    }
-
-    private static int count(Handle handle, String what, Object... facts) {
-        return handle.select("select count(*) from " + what, facts)
-                .mapTo(Integer.class)
-                .one();
-    }
-
-    private static Arrival arrival(boolean stored) {
-        return stored ? Arrival.STORED : Arrival.ALREADY;
     }
 
     private static BookException refused(EstimateBookSaid why) {

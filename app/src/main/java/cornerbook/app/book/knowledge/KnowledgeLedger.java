@@ -173,7 +173,12 @@ public final class KnowledgeLedger {
                 DriveLayout.valueOf(drive),
                 SeasonKind.valueOf(season),
                 model.isEmpty() ? null : model,
-                new LearnedWear(new WearParameters(values), errors, row.getInt("cars"), row.getInt("readings")));
+                new LearnedWear(
+                        new WearParameters(values),
+                        errors,
+                        row.getInt("cars"),
+                        row.getInt("readings"),
+                        row.getDouble("widening")));
     }
 
     private static void insert(Handle handle, WearKnowledge.Row row) {
@@ -185,6 +190,7 @@ public final class KnowledgeLedger {
                 .set("tyre_model", model)
                 .set("cars", learned.cars())
                 .set("readings", learned.readings())
+                .set("widening", learned.widening())
                 .insert(handle);
         for (var parameter : WearParameter.values()) {
             new TableRow("learned_wear_parameter")

@@ -21,9 +21,9 @@ import org.jspecify.annotations.Nullable;
  * @param own the pointer of a row to another one of the same table; null when there is none
  */
 record Table(String name, List<String> columns, @Nullable Pointer own) {
-    /** Made anew in each place: the list of migrations, and what lists, orders, the search and learning take from the cars. */
+    /** Made anew in each place: the list of migrations, and what lists, orders, calls, the search and learning take from the cars. */
     private static final Set<String> MADE_ANEW =
-            Set.of("flyway_schema_history", "judged_by", "car_verdict", "car_need", "car_words", "car_share");
+            Set.of("flyway_schema_history", "judged_by", "car_verdict", "car_need", "car_due", "car_words", "car_share");
 
     /**
      * A foreign key.

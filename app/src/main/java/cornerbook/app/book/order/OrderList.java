@@ -1,8 +1,10 @@
 package cornerbook.app.book.order;
 
+import cornerbook.core.changeover.ChangeOverOfPlace;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.order.Article;
 import cornerbook.core.season.ChangeOver;
+import cornerbook.core.season.Climate;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,10 +32,13 @@ public record OrderList(LocalDate from, LocalDate until, double level, int notJu
         rows = List.copyOf(rows);
     }
 
-    /** The last day that is asked for when nobody names one: a month after the day of the coming change-over. */
-    public static LocalDate usualUntil(LocalDate today) {
-        var spring = ChangeOver.after(today.plusDays(DAYS_AT_WORK), SeasonKind.WINTER);
-        var autumn = ChangeOver.after(today.plusDays(DAYS_AT_WORK), SeasonKind.SUMMER);
+    /** The last day that is asked for when nobody names one: a month after the day of the coming change-over of the place. */
+    public static LocalDate usualUntil(LocalDate today, Optional<Climate> climate) {
+        var changeOver = climate.map(ChangeOverOfPlace::new)
+                .map(place -> place.under(Optional.empty()))
+                .orElse(ChangeOver.USUAL);
+        var spring = changeOver.after(today.plusDays(DAYS_AT_WORK), SeasonKind.WINTER);
+        var autumn = changeOver.after(today.plusDays(DAYS_AT_WORK), SeasonKind.SUMMER);
         return (spring.isBefore(autumn) ? spring : autumn).plusDays(DAYS_AT_WORK);
     }
 

@@ -126,7 +126,7 @@ public final class PriceLedger {
             for (int i = 0; i < rows.size(); i++) {
                 stored |= keep(handle, id + "/" + i, rows.get(i));
             }
-            return arrival(stored);
+            return Arrival.of(stored);
         });
     }
 
@@ -139,7 +139,7 @@ public final class PriceLedger {
                     new PriceBookSaid.OtherCurrency(place.currency().getCode()));
         }
         var key = row.key();
-        int before = count(
+        int before = TableRow.count(
                 handle,
                 "price where item = ? and kind = ? and name = ? and offer = ?",
                 key.item().name(),
@@ -208,9 +208,9 @@ public final class PriceLedger {
             }
         }
         return store.write(handle -> {
-            var arrival = arrival(new TableRow("tax_place")
+            var arrival = Arrival.of(new TableRow("tax_place")
                     .set("id", id)
-                    .set("place_in_list", count(handle, "tax_place"))
+                    .set("place_in_list", TableRow.count(handle, "tax_place"))
                     .set("place", place.place())
                     .set("currency", place.currency().getCode())
                     .set("begins", place.begins())
@@ -231,16 +231,6 @@ public final class PriceLedger {
             }
             return arrival;
         });
-    }
-
-    private static int count(Handle handle, String what, Object... facts) {
-        return handle.select("select count(*) from " + what, facts)
-                .mapTo(Integer.class)
-                .one();
-    }
-
-    private static Arrival arrival(boolean stored) {
-        return stored ? Arrival.STORED : Arrival.ALREADY;
     }
 
     private static BookException refused(Said why) {

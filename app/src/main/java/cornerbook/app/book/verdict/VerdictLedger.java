@@ -2,6 +2,7 @@ package cornerbook.app.book.verdict;
 
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
+import cornerbook.core.coming.DueMatter;
 import cornerbook.core.order.judge.CarNeed;
 import java.time.Instant;
 import java.util.List;
@@ -11,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Keeps what lists show of each car, and says which cars have to be judged anew. */
 public final class VerdictLedger {
+    /** An appointment that is earlier by more is for something else. Common practice, no source. */
+    private static final int DAYS_EARLY = 45;
+
     private final Transactions store;
 
     public VerdictLedger(Transactions store) {
@@ -24,7 +28,7 @@ public final class VerdictLedger {
      * @param judgedBy the number of what it was judged by
      * @param gravest null when nothing was found, or the car could not be judged
      * @param faultId null when it could be judged
-     * @param needs what it may need by its coming visit; null when it has no visit, or could not be judged
+     * @param needs what it may need by its coming visit, and for what that is; null when it has no visit, or could not be judged
      */
     public record Judgement(
             String vehicleId,
@@ -35,10 +39,15 @@ public final class VerdictLedger {
             @Nullable String faultId,
             @Nullable Needs needs) {}
 
-    /** What a car may need, by one of its visits. */
-    public record Needs(String visitId, List<CarNeed> list) {
+    /**
+     * What a car may need, by one of its visits.
+     *
+     * @param matters for what it is to come back
+     */
+    public record Needs(String visitId, List<CarNeed> list, List<DueMatter> matters) {
         public Needs {
             list = List.copyOf(list);
+            matters = List.copyOf(matters);
         }
     }
 
@@ -99,6 +108,7 @@ public final class VerdictLedger {
 
     private static void putNeeds(Handle handle, Judgement judged) {
         handle.execute("delete from car_need where vehicle_id = ?", judged.vehicleId());
+        handle.execute("delete from car_due where vehicle_id = ?", judged.vehicleId());
         var needs = judged.needs();
         if (needs == null) {
             return;
@@ -117,5 +127,13 @@ public final class VerdictLedger {
                     .set("due", need.due())
                     .insert(handle);
         }
+        needs.matters()
+                .forEach(due -> new TableRow("car_due")
+                        .set("vehicle_id", judged.vehicleId())
+                        .set("visit_id", needs.visitId())
+                        .set("matter", due.matter())
+                        .set("due", due.day())
+                        .set("due_from", due.day().minusDays(DAYS_EARLY))
+                        .insert(handle));
     }
 }

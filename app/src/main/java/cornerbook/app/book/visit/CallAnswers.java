@@ -27,7 +27,7 @@ public final class CallAnswers {
     }
 
     /** The last answer itself, within a condition; null before anybody called. */
-    static String latest(String column, String visit, String about) {
+    public static String latest(String column, String visit, String about) {
         return "(select " + column + " from call_answer where call_answer.visit_id = " + visit
                 + " and call_answer.about = " + about + " order by call_answer.place_in_list desc limit 1)";
     }

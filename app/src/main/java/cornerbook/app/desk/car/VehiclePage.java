@@ -3,6 +3,7 @@ package cornerbook.app.desk.car;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.visit.CancelledVisit;
 import cornerbook.app.picture.CornerLabel;
+import cornerbook.app.picture.brake.PadsOverVisits;
 import cornerbook.app.picture.car.CarFromAbove;
 import cornerbook.app.picture.tyre.DepthOverDistance;
 import cornerbook.app.picture.tyre.TreadSection;
@@ -20,6 +21,7 @@ import cornerbook.core.tread.judge.SetForecast.TyreForecast;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -88,6 +90,18 @@ public record VehiclePage(
 
     public String depthPicture(SetForecast forecast, TyreForecast tyre) {
         return DepthOverDistance.svg(tyre, forecast.limitMm(), Told.reader());
+    }
+
+    /** The corners whose pads were read at two visits or more, each with its picture. */
+    public Map<Corner, String> padPictures() {
+        var pictures = new EnumMap<Corner, String>(Corner.class);
+        for (var corner : Corner.values()) {
+            var svg = PadsOverVisits.svg(history, corner, Told.reader());
+            if (!svg.isEmpty()) {
+                pictures.put(corner, svg);
+            }
+        }
+        return pictures;
     }
 
     public boolean isOnTheCar(SetForecast forecast) {

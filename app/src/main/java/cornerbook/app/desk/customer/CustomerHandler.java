@@ -1,9 +1,11 @@
 package cornerbook.app.desk.customer;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import cornerbook.app.book.customer.ContactAnswers;
 import cornerbook.app.book.customer.KeptOfCustomer;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.visit.Because;
+import cornerbook.app.desk.ContactRules;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
@@ -11,11 +13,17 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
+import cornerbook.core.coming.Channel;
+import cornerbook.core.coming.Purpose;
 import cornerbook.core.say.Said;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -99,8 +107,33 @@ public final class CustomerHandler {
                 "desk/customer/customer",
                 new CustomerPage(
                         kept,
+                        contact(kept),
+                        desk.reader(kept.customer()).say(new CustomerSaid.AskedToReach()),
+                        Told.reader().at(desk.clock().getZone()),
                         typed,
                         Caller.current().tablet().map(TabletAtWork::person).orElse(null),
                         error == null ? null : Told.say(error)));
+    }
+
+    /** Of whom no car was here yet, as of one who was here today. */
+    private List<ContactState> contact(KeptOfCustomer kept) {
+        var rules = ContactRules.at(desk.book().cars().findUsualPlace().orElse(""));
+        var answers = new ContactAnswers(kept.contact());
+        var lastVisit = kept.cars().stream()
+                .flatMap(car -> Optional.ofNullable(car.lastVisit()).stream())
+                .max(LocalDate::compareTo)
+                .orElse(desk.today());
+        return Arrays.stream(Purpose.values())
+                .flatMap(purpose -> Arrays.stream(Channel.values()).map(channel -> {
+                    var rule = rules.get(purpose, channel);
+                    var agreed = answers.agreed(purpose, channel);
+                    return new ContactState(
+                            purpose,
+                            channel,
+                            rule.permits(agreed, lastVisit, desk.today()),
+                            agreed != null,
+                            rule.source());
+                }))
+                .toList();
     }
 }

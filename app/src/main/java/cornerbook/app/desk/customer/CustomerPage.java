@@ -2,22 +2,50 @@ package cornerbook.app.desk.customer;
 
 import cornerbook.app.book.customer.KeptOfCustomer;
 import cornerbook.app.desk.Form;
+import cornerbook.core.coming.Purpose;
+import cornerbook.core.say.Said;
 import cornerbook.words.Language;
+import cornerbook.words.Reader;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What the book keeps of a customer.
  *
+ * @param contact whether this person is called and written to, by purpose and way
+ * @param question what the person is asked about it, in his or her language
+ * @param shop who reads, by the shop's time
  * @param typed what was typed into the form that erases, when it came back
  * @param person who works on the tablet that asks; null where nobody is known
  * @param error what was wrong with what was typed; null when nothing was
  */
 public record CustomerPage(
         KeptOfCustomer kept,
+        List<ContactState> contact,
+        String question,
+        Reader shop,
         Form typed,
         @Nullable String person,
         @Nullable String error) {
+    public CustomerPage {
+        contact = List.copyOf(contact);
+    }
+
+    /** The ways of a purpose. */
+    public List<ContactState> contact(Purpose purpose) {
+        return contact.stream().filter(state -> state.purpose() == purpose).toList();
+    }
+
+    /** Each source that holds, once. */
+    public List<Said> sources() {
+        return contact.stream()
+                .filter(state -> !state.asked())
+                .map(ContactState::source)
+                .distinct()
+                .toList();
+    }
+
     /** In which the customer gets papers, by its own name; null for the shop's usual one. */
     public @Nullable String language() {
         return Optional.ofNullable(kept.customer().language())

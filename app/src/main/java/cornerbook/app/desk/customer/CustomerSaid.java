@@ -12,4 +12,7 @@ sealed interface CustomerSaid extends Said {
 
     /** Nothing says why, or who does it. */
     record ReasonMissing() implements CustomerSaid {}
+
+    /** What a customer is asked about being called and written to, as it is read out. */
+    record AskedToReach() implements CustomerSaid {}
 }

@@ -4,12 +4,14 @@ import cornerbook.app.book.order.OrderList;
 import cornerbook.app.desk.Form;
 import cornerbook.app.request.PageException;
 import cornerbook.core.order.ServiceLevel;
+import cornerbook.core.season.Climate;
 import java.math.BigDecimal;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What a person asks of the order list, as the address of the page carries it.
@@ -32,20 +34,20 @@ public record Asked(LocalDate until, double level, String missing, String left) 
      *
      * @throws PageException with one sentence when one of them cannot be
      */
-    static Asked of(Form typed, LocalDate today) {
+    static Asked of(Form typed, LocalDate today, Optional<Climate> climate) {
         var missing = typed.get("missing");
         var left = typed.get("left");
         boolean byCosts = !missing.isEmpty() || !left.isEmpty();
         return new Asked(
-                until(typed.get("until"), today),
+                until(typed.get("until"), today, climate),
                 byCosts ? ServiceLevel.ofCosts(cost(missing), cost(left)) : level(typed.get("level")),
                 missing,
                 left);
     }
 
-    private static LocalDate until(String text, LocalDate today) {
+    private static LocalDate until(String text, LocalDate today, Optional<Climate> climate) {
         if (text.isEmpty()) {
-            return OrderList.usualUntil(today);
+            return OrderList.usualUntil(today, climate);
         }
         try {
             return LocalDate.parse(text);

@@ -2,6 +2,7 @@ package cornerbook.app.desk.order;
 
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.order.OrderRow;
+import cornerbook.app.text.CsvLine;
 import cornerbook.words.Reader;
 import java.util.List;
 import java.util.Locale;
@@ -10,8 +11,6 @@ import java.util.stream.Stream;
 
 /** The order list as comma-separated values (RFC 4180): a line of names, then a line for each article that matters. */
 public final class OrderCsv {
-    private static final String LINE_END = "\r\n";
-
     private OrderCsv() {}
 
     /** Numbers have a decimal point, in any language: the comma parts the fields. */
@@ -27,7 +26,7 @@ public final class OrderCsv {
                 labels.of("column-in-shop"),
                 labels.of("column-to-order"));
         return Stream.concat(Stream.of(names), list.mattering().stream().map(row -> fields(row, reader)))
-                .map(OrderCsv::line)
+                .map(CsvLine::of)
                 .collect(Collectors.joining());
     }
 
@@ -41,14 +40,5 @@ public final class OrderCsv {
                 String.valueOf(row.open()),
                 String.valueOf(row.there()),
                 String.valueOf(row.toOrder()));
-    }
-
-    private static String line(List<String> fields) {
-        return fields.stream().map(OrderCsv::field).collect(Collectors.joining(",")) + LINE_END;
-    }
-
-    /** RFC 4180, section 2, rules 5 to 7. */
-    private static String field(String text) {
-        return text.matches("(?s).*[\",\r\n].*") ? '"' + text.replace("\"", "\"\"") + '"' : text;
     }
 }

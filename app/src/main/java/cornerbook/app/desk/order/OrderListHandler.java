@@ -160,7 +160,7 @@ public final class OrderListHandler {
     }
 
     private Asked asked(Form typed) {
-        return Asked.of(typed, desk.today());
+        return Asked.of(typed, desk.today(), desk.book().climate().find());
     }
 
     private OrderList list(Asked asked) {

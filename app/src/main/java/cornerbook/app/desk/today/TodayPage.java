@@ -6,6 +6,7 @@ import cornerbook.app.book.visit.ConfirmedRetorque;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.desk.BrakeDust;
+import cornerbook.app.desk.Slice;
 import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.List;

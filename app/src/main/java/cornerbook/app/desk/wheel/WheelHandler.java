@@ -2,20 +2,16 @@ package cornerbook.app.desk.wheel;
 
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
+import cornerbook.app.desk.LabelFields;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
-import cornerbook.app.sheet.LabelPaper;
-import cornerbook.app.sheet.LabelPlace;
 import cornerbook.app.sheet.ShelfLabels;
 import cornerbook.app.sheet.WheelLabels;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.WheelSet;
-import cornerbook.core.say.Amount;
-import cornerbook.core.say.Refused;
-import cornerbook.core.say.Saying;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
@@ -48,13 +44,13 @@ public final class WheelHandler {
         Pages.sendPdf(
                 response,
                 "shelf-labels",
-                ShelfLabels.render(desk.book().cars().readStored(), place(Form.ofQuery(request)), Told.reader()));
+                ShelfLabels.render(desk.book().cars().readStored(), LabelFields.place(Form.ofQuery(request)), Told.reader()));
     }
 
     /** Of one set, of the sets of a visit, or of all sets of the cars of a day. */
     public void sendTags(ServerRequest request, ServerResponse response) {
         var asked = Form.ofQuery(request);
-        var from = place(asked);
+        var from = LabelFields.place(asked);
         var tags = asked.has("wheel")
                 ? ofSet(asked.get("wheel"))
                 : asked.has("visit") ? ofVisit(asked.get("visit")).toList() : ofDay(asked.get("day"));
@@ -116,27 +112,5 @@ public final class WheelHandler {
                 .cars()
                 .findOfWheel(tag)
                 .orElseThrow(() -> new PageException(404, new WheelSaid.NoSuchWheel(tag)));
-    }
-
-    private static LabelPlace place(Form asked) {
-        try {
-            var paper = LabelPaper.find(asked.get("paper"))
-                    .orElseThrow(() -> new Refused(new WheelSaid.NoSuchPaper(asked.get("paper"))));
-            return new LabelPlace(
-                    paper, (int) number(asked, "first", 1), number(asked, "right", 0), number(asked, "down", 0));
-        } catch (IllegalArgumentException e) {
-            throw new PageException(422, Saying.of(e));
-        }
-    }
-
-    private static double number(Form asked, String name, double otherwise) {
-        if (asked.get(name).isEmpty()) {
-            return otherwise;
-        }
-        try {
-            return Double.parseDouble(asked.get(name).replace(',', '.'));
-        } catch (NumberFormatException e) {
-            throw new Refused(new WheelSaid.NoNumber(asked.get(name), Amount.significant(1.5, "", 2)));
-        }
     }
 }

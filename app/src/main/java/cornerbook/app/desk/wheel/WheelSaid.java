@@ -1,6 +1,5 @@
 package cornerbook.app.desk.wheel;
 
-import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 
 /** What is refused about wheels and their labels. */
@@ -10,8 +9,4 @@ sealed interface WheelSaid extends Said {
     record NoSuchDay(String day, String example) implements WheelSaid {}
 
     record NoSuchWheel(String tag) implements WheelSaid {}
-
-    record NoSuchPaper(String paper) implements WheelSaid {}
-
-    record NoNumber(String text, Amount example) implements WheelSaid {}
 }

@@ -22,6 +22,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.AutoClose;
@@ -51,7 +52,7 @@ class OrderLedgerTest {
     }
 
     private OrderRow tyres() {
-        return OrderList.of(book.orders(), TODAY, OrderList.usualUntil(TODAY), 0.5)
+        return OrderList.of(book.orders(), TODAY, OrderList.usualUntil(TODAY, Optional.empty()), 0.5)
                 .find(TYRES)
                 .orElseThrow();
     }
@@ -159,8 +160,8 @@ class OrderLedgerTest {
     /** Spring and autumn lie half a year apart; a change-over at work is not ordered for. */
     @Test
     void theComingChangeOverIsMeant() {
-        assertThat(OrderList.usualUntil(TODAY)).isEqualTo(LocalDate.of(2027, 5, 15));
-        assertThat(OrderList.usualUntil(LocalDate.of(2027, 4, 1))).isEqualTo(LocalDate.of(2027, 11, 19));
-        assertThat(OrderList.usualUntil(LocalDate.of(2027, 7, 1))).isEqualTo(LocalDate.of(2027, 11, 19));
+        assertThat(OrderList.usualUntil(TODAY, Optional.empty())).isEqualTo(LocalDate.of(2027, 5, 15));
+        assertThat(OrderList.usualUntil(LocalDate.of(2027, 4, 1), Optional.empty())).isEqualTo(LocalDate.of(2027, 11, 19));
+        assertThat(OrderList.usualUntil(LocalDate.of(2027, 7, 1), Optional.empty())).isEqualTo(LocalDate.of(2027, 11, 19));
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.customer.ContactAnswer;
 import cornerbook.app.book.estimate.Agreement;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.estimate.EstimateLine;
@@ -14,14 +15,18 @@ import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
+import cornerbook.core.coming.Channel;
+import cornerbook.core.coming.Purpose;
 import cornerbook.words.Language;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -71,6 +76,12 @@ class CustomerPagesTest {
                                 "Bo",
                                 WHEN),
                         ServedShop.TODAY);
+        book.contacts()
+                .add(
+                        "c-1",
+                        "person-1",
+                        List.of(new ContactAnswer(
+                                Purpose.SEASON, Channel.E_MAIL, false, "Ottilie hears enough of us", "Bo", WHEN)));
         book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
     }
 
@@ -127,6 +138,9 @@ class CustomerPagesTest {
             assertThat(read.customer()).isEqualTo(new Customer("person-1", "–", null, null, null));
             shop.waitUntilJudged();
             assertThat(gravest(shop.book())).isEqualTo(findings);
+            assertThat(shop.book().contacts().listOf("person-1").agreed(Purpose.SEASON, Channel.E_MAIL))
+                    .as("that there was an answer stays")
+                    .isFalse();
             assertThat(shop.book().search().find("ottilie", 0, 10).cars()).isEmpty();
             assertThat(shop.get("/cars/demo-08").statusCode()).isEqualTo(200);
         }
@@ -136,6 +150,7 @@ class CustomerPagesTest {
         assertThat(inFiles("M1 2L3 4")).as("what was drawn").isEmpty();
         assertThat(inFiles("ottilie")).as("words by which cars are found").isEmpty();
         assertThat(inFiles("hears a scraping")).isEmpty();
+        assertThat(inFiles("hears enough of us")).isEmpty();
         assertThat(inFiles(plate)).isEmpty();
         assertThat(inFiles(car().vehicle().name())).as("found where it stands").isNotEmpty();
     }
@@ -154,6 +169,43 @@ class CustomerPagesTest {
             assertThat(shop.book().cars().find("demo-08").orElseThrow().customer())
                     .isEqualTo(car().customer());
         }
+    }
+
+    /** What was said is added to, with its words and who took it; the last answer stands. */
+    @Test
+    void theCustomerAgreesAndTakesItBack() throws Exception {
+        try (var shop = shop()) {
+            assertThat(shop.get(Links.customer("person-1")).body())
+                    .contains("Pouvons-nous vous appeler", "section 6(6)(c)", "ask first");
+            assertThat(answer(shop, "AGREES", "purpose.OTHER", "channel.E_MAIL")).isEqualTo(303);
+            assertThat(shop.get(Links.customer("person-1")).body()).contains("e-mail: yes, agreed");
+            assertThat(answer(shop, "DECLINES", "purpose.OTHER", "channel.E_MAIL", "channel.TELEPHONE"))
+                    .isEqualTo(303);
+            assertThat(shop.get(Links.customer("person-1")).body())
+                    .contains("e-mail: no, declined", "telephone: no, declined", "May we?", "told to Bo");
+            assertThat(shop.book().contacts().listOf("person-1").list())
+                    .extracting(ContactAnswer::agreed)
+                    .containsExactly(true, false, false);
+            assertThat(answer(shop, "AGREES", "purpose.OTHER")).isEqualTo(409);
+            assertThat(answer(shop, "AGREES", "channel.E_MAIL")).isEqualTo(409);
+            assertThat(answer(shop, "PERHAPS", "purpose.OTHER", "channel.E_MAIL")).isEqualTo(400);
+            var wordless = Map.of("answer", "AGREES", "purpose.OTHER", "1", "channel.E_MAIL", "1", "words", "", "id", id());
+            assertThat(shop.post(Links.contactAnswer("person-1"), wordless).body())
+                    .contains("write down what the customer was asked");
+            assertThat(shop.book().contacts().listOf("person-1").list()).hasSize(3);
+        }
+    }
+
+    private static String id() {
+        return UUID.randomUUID().toString();
+    }
+
+    private static int answer(ServedShop shop, String answer, String... ticks) throws Exception {
+        var fields = new HashMap<>(Map.of("id", id(), "answer", answer, "words", "May we?", "person", "Bo"));
+        for (var tick : ticks) {
+            fields.put(tick, "yes");
+        }
+        return shop.post(Links.contactAnswer("person-1"), fields).statusCode();
     }
 
     /** A telephone alone is erased where nobody asked for more. */

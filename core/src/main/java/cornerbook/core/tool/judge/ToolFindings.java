@@ -16,8 +16,10 @@ import cornerbook.core.say.Day;
 import cornerbook.core.tool.ShopTool;
 import cornerbook.core.tool.ToolSaid;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,6 +41,13 @@ public final class ToolFindings {
             }
         }
         return Judgement.of(findings);
+    }
+
+    /** The kind of tool that a measure is read with; empty where the shop keeps none of it. */
+    public static Optional<ShopTool.Kind> findKind(Measure measure) {
+        return Arrays.stream(ShopTool.Kind.values())
+                .filter(kind -> read(kind).contains(measure))
+                .findFirst();
     }
 
     private static List<Measure> read(ShopTool.Kind kind) {

@@ -59,18 +59,31 @@ public final class TreadForecaster {
     private final Visit today;
     private final RunHistory runs;
     private final Knowledge knowledge;
+    private final ChangeOver changeOver;
     private final Map<String, StandingReadings> currentByVisit = new HashMap<>();
 
-    public TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs, Knowledge knowledge) {
+    private TreadForecaster(
+            CarHistory history,
+            List<Visit> visits,
+            Visit today,
+            RunHistory runs,
+            Knowledge knowledge,
+            ChangeOver changeOver) {
         this.history = history;
         this.visits = visits;
         this.today = today;
         this.runs = runs;
         this.knowledge = knowledge;
+        this.changeOver = changeOver;
+    }
+
+    /** Where no day is asked for, only depths. */
+    public TreadForecaster(CarHistory history, List<Visit> visits, Visit today, RunHistory runs, Knowledge knowledge) {
+        this(history, visits, today, runs, knowledge, ChangeOver.USUAL);
     }
 
     public TreadForecaster(Case given) {
-        this(given.history(), given.visits(), given.visit(), given.runs(), given.knowledge());
+        this(given.history(), given.visits(), given.visit(), given.runs(), given.knowledge(), given.changeOver());
     }
 
     private StandingReadings current(Visit visit) {
@@ -86,7 +99,7 @@ public final class TreadForecaster {
     /** What the book knows of sets like this one, or the defaults. */
     WearParameters parameters(WheelSet set) {
         return learned(set)
-                .map(row -> row.learned().parameters())
+                .map(row -> row.learned().forecasting())
                 .orElse(WearParameters.defaults(history.vehicle().wearsAs()));
     }
 
@@ -110,7 +123,8 @@ public final class TreadForecaster {
                         set.season(),
                         row.drive(),
                         row.tyreModel(),
-                        Objects.requireNonNull(knowledge.learnedOn())))
+                        Objects.requireNonNull(knowledge.learnedOn()),
+                        row.learned().widening() > 1 ? new Amount(row.learned().widening(), "", 1) : null))
                 .orElse(TreadSaid.Label.WEAR_NOT_LEARNED);
     }
 
@@ -297,9 +311,9 @@ public final class TreadForecaster {
             return span.from().plusDays(daysOnTheCar);
         }
         var others = kind == SeasonKind.WINTER ? SeasonKind.SUMMER : SeasonKind.WINTER;
-        var again = ChangeOver.ofWheelsThatStay(span.until(), others);
+        var again = changeOver.ofWheelsThatStay(span.until(), others);
         // At one km a day the distance is the days.
-        return new SetSeasons(kind, again, 1).dayAt((double) (daysOnTheCar - thisSeason));
+        return new SetSeasons(kind, again, 1, changeOver).dayAt((double) (daysOnTheCar - thisSeason));
     }
 
     private TyreForecast tyre(

@@ -139,7 +139,8 @@ public interface TreadSaid extends Said {
             SeasonKind season,
             DriveLayout drive,
             @Nullable String tyreModel,
-            LocalDate learnedOn)
+            LocalDate learnedOn,
+            @Nullable Amount widened)
             implements TreadSaid {}
 
     /** What was expected, and what to do about a reading that is not: the same for every incredible value. */

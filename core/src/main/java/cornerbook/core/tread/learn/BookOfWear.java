@@ -40,7 +40,8 @@ public final class BookOfWear {
         var first = new WearLearner(AlikeCars.of(alike, prior.centre()), prior).maximise();
         var cars = AlikeCars.of(alike, LearningScale.parameters(first.at()));
         var all = learn(cars, prior, first);
-        rows.add(new WearKnowledge.Row(drive, season, null, all.learned()));
+        double widening = Widening.of(alike, all.learned().parameters(), 1);
+        rows.add(new WearKnowledge.Row(drive, season, null, all.learned().widenedBy(widening)));
         var learned = all.learned().parameters();
         var carsOfModels = AlikeCars.of(alike, learned);
         alike.stream()
@@ -51,7 +52,15 @@ public final class BookOfWear {
                 .forEach(model -> {
                     var ofModel = carsOfModels.with(set -> model.equals(set.tyreModel()));
                     var row = learn(ofModel, WearPrior.ofModel(learned), all.place());
-                    rows.add(new WearKnowledge.Row(drive, season, model, row.learned()));
+                    var sets = alike.stream()
+                            .filter(history -> model.equals(history.tyreModel()))
+                            .toList();
+                    rows.add(new WearKnowledge.Row(
+                            drive,
+                            season,
+                            model,
+                            row.learned()
+                                    .widenedBy(Widening.of(sets, row.learned().parameters(), widening))));
                 });
     }
 

@@ -229,7 +229,7 @@ public final class WearLearner {
         for (var parameter : WearParameter.values()) {
             byParameter.put(parameter, errors[parameter.ordinal()]);
         }
-        return new LearnedWear(LearningScale.parameters(found.at), byParameter, cars.cars(), cars.readings());
+        return new LearnedWear(LearningScale.parameters(found.at), byParameter, cars.cars(), cars.readings(), 1);
     }
 
     private double penalised(double[] at, CarSums sums) {

@@ -208,7 +208,8 @@ public final class WheelPlanning {
         var seasons = new SetSeasons(
                 set.season(),
                 from,
-                Math.max(LEAST_KM_PER_DAY, runs.next(set.season()).meanKm()));
+                Math.max(LEAST_KM_PER_DAY, runs.next(set.season()).meanKm()),
+                given.changeOver());
         var seasonsThousandKm = seasons.first(SEASONS).stream()
                 .map(season -> season.distanceKm() / 1000)
                 .toList();

@@ -1,4 +1,4 @@
-package cornerbook.app.desk.today;
+package cornerbook.app.desk;
 
 import java.util.List;
 

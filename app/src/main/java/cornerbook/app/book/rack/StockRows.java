@@ -1,0 +1,118 @@
+package cornerbook.app.book.rack;
+
+import cornerbook.app.book.rack.KeptSet.Key;
+import cornerbook.core.corner.SeasonKind;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+
+/** Reads sets with where they lie. Runs inside the caller's transaction. */
+final class StockRows {
+    private static final String LATEST_VISIT =
+            "(select visit.id from visit where visit.vehicle_id = wheel_set.vehicle_id and visit.cancelled = 0 order by visit.visit_date desc, visit.odometer_km desc, visit.id desc limit 1)";
+
+    private static final String OF_SET = "wheel.vehicle_id = wheel_set.vehicle_id and wheel.set_id = wheel_set.id";
+
+    private static final String LAST_MOVE =
+            " set_move.place_in_list = (select max(later.place_in_list) from set_move as later where later.vehicle_id = set_move.vehicle_id and later.set_id = set_move.set_id)";
+
+    /** A set that was put away since the car came on it is off the car, though nobody has recorded yet on what it leaves. */
+    private static final String SELECT = """
+            select wheel_set.vehicle_id, wheel_set.id as set_id, wheel_set.season, wheel_set.store_place,
+                vehicle.name as vehicle_name, vehicle.plate, customer.id as customer_id, customer.name as customer_name, customer.phone,
+                (
+                    select max(case visit_wheel.moment when 'LEFT' then 'LEFT' else 'CAME' end) from wheel join visit_wheel on visit_wheel.wheel_tag = wheel.tag join visit on visit.id = visit_wheel.visit_id
+                    where %1$s and visit.id = %2$s
+                        and visit_wheel.moment = case when exists (select 1 from visit_wheel as gone where gone.visit_id = visit.id and gone.moment = 'LEFT') then 'LEFT' else 'ARRIVED' end
+                        and not (set_move.move is not null and set_move.move = 'PUT'
+                            and (substr(set_move.made_at, 1, 10) > visit.visit_date
+                                or visit_wheel.moment = 'ARRIVED' and substr(set_move.made_at, 1, 10) = visit.visit_date)))
+                    as on_car,
+                (select max(visit.visit_date) from visit join visit_wheel on visit_wheel.visit_id = visit.id join wheel on wheel.tag = visit_wheel.wheel_tag
+                    where visit.cancelled = 0 and visit_wheel.moment = 'ARRIVED' and %1$s) as came_on,
+                set_move.move, set_move.from_place, set_move.to_place, set_move.visit_id, set_move.person, set_move.made_at
+            from wheel_set
+                join vehicle on vehicle.id = wheel_set.vehicle_id
+                join customer on customer.id = vehicle.customer_id
+                left join set_move on set_move.vehicle_id = wheel_set.vehicle_id and set_move.set_id = wheel_set.id and %3$s
+            """.formatted(OF_SET, LATEST_VISIT, LAST_MOVE);
+
+    private StockRows() {}
+
+    /** Every set, by place, then by car. */
+    static List<KeptSet> all(Handle handle) {
+        var tags = new HashMap<Key, List<String>>();
+        handle.select("select vehicle_id, set_id, tag from wheel order by vehicle_id, set_id, place_in_list")
+                .map((row, context) -> Map.entry(key(row), row.getString("tag")))
+                .forEach(each -> tags.computeIfAbsent(each.getKey(), key -> new ArrayList<>())
+                        .add(each.getValue()));
+        return handle.select(
+                        SELECT + " order by coalesce(wheel_set.store_place, ''), vehicle.name, vehicle.id, wheel_set.id")
+                .map((row, context) -> read(row, tags.getOrDefault(key(row), List.of())))
+                .list();
+    }
+
+    /** The set of a wheel. */
+    static Optional<KeptSet> find(Handle handle, String tag) {
+        return handle.select("select vehicle_id, set_id, tag from wheel where tag = ?", tag)
+                .map((row, context) -> key(row))
+                .findFirst()
+                .flatMap(key -> find(handle, key));
+    }
+
+    static Optional<KeptSet> find(Handle handle, Key key) {
+        var tags = handle.select(
+                        "select tag from wheel where vehicle_id = ? and set_id = ? order by place_in_list",
+                        key.vehicleId(),
+                        key.setId())
+                .mapTo(String.class)
+                .list();
+        return handle.select(
+                        SELECT + " where wheel_set.vehicle_id = ? and wheel_set.id = ?", key.vehicleId(), key.setId())
+                .map((row, context) -> read(row, tags))
+                .findFirst();
+    }
+
+    private static Key key(ResultSet row) throws SQLException {
+        return new Key(row.getString("vehicle_id"), row.getString("set_id"));
+    }
+
+    private static KeptSet read(ResultSet row, List<String> tags) throws SQLException {
+        var on = row.getString("on_car");
+        var cameOn = row.getString("came_on");
+        return new KeptSet(
+                key(row),
+                SeasonKind.valueOf(row.getString("season")),
+                tags,
+                row.getString("store_place"),
+                new KeptSet.Owner(
+                        row.getString("vehicle_name"),
+                        row.getString("plate"),
+                        row.getString("customer_id"),
+                        row.getString("customer_name"),
+                        row.getString("phone")),
+                new KeptSet.Ran(on == null ? KeptSet.On.OFF : KeptSet.On.valueOf(on), cameOn == null ? null : LocalDate.parse(cameOn)),
+                move(row));
+    }
+
+    /** The move that a row has beside other columns; null when it has none. */
+    static @Nullable SetMove move(ResultSet row) throws SQLException {
+        var kind = row.getString("move");
+        return kind == null
+                ? null
+                : new SetMove(
+                        SetMove.Kind.valueOf(kind),
+                        row.getString("from_place"),
+                        row.getString("to_place"),
+                        row.getString("visit_id"),
+                        new By(row.getString("person"), Instant.parse(row.getString("made_at"))));
+    }
+}

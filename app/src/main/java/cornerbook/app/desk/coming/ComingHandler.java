@@ -1,0 +1,121 @@
+package cornerbook.app.desk.coming;
+
+import cornerbook.app.book.coming.AskedMatter;
+import cornerbook.app.book.coming.ComingLedger.Days;
+import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.visit.CallAnswer;
+import cornerbook.app.desk.Calls;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.Slice;
+import cornerbook.app.desk.Typed;
+import cornerbook.app.sheet.Letterhead;
+import cornerbook.core.say.Refused;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Who is to be asked to come back, and what came of it. */
+public final class ComingHandler {
+    private static final int CUSTOMERS_ON_A_PAGE = 20;
+    private static final String MATTER = "of.";
+
+    private final Desk desk;
+    private final Pages pages;
+    private final Letterhead letterhead;
+
+    public ComingHandler(Desk desk, Pages pages, Letterhead letterhead) {
+        this.desk = desk;
+        this.pages = pages;
+        this.letterhead = letterhead;
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var asked = Form.ofQuery(request);
+        var agreed = asked.get("agreed");
+        send(response, 200, asked, agreed.isEmpty() ? null : desk.dayInAddress(agreed), "");
+    }
+
+    private void send(ServerResponse response, int status, Form asked, @Nullable LocalDate agreed, String error) {
+        var days = days(asked);
+        int from = numberOf(asked.get("from"));
+        var found = desk.book().coming().list(days, from, CUSTOMERS_ON_A_PAGE);
+        var rows = new ComingRows(desk, letterhead);
+        pages.send(
+                response,
+                status,
+                "desk/coming/coming",
+                new ComingPage(
+                        days,
+                        new Slice<>(found.list().stream().map(rows::of).toList(), from, found.all(), CUSTOMERS_ON_A_PAGE),
+                        desk.book().orders().countNotJudged(),
+                        agreed,
+                        error));
+    }
+
+    /** Somebody says what came of asking a customer. */
+    public void answer(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        var answer = Calls.answer(typed, desk);
+        change(typed, response, null, () -> desk.book()
+                .coming()
+                .answer(typed.identity("id"), matters(typed), answer));
+    }
+
+    /** The customer comes on a day. */
+    public void agree(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        var person = typed.person();
+        var answer = new CallAnswer(CallAnswer.Kind.WILL_COME, person == null ? "" : person, desk.now());
+        change(typed, response, typed.get("day"), () -> desk.book()
+                .coming()
+                .comes(typed.identity("id"), matters(typed), answer, day(typed.get("day")), desk.today()));
+    }
+
+    /** Does what a form asks, and shows the list again; what is refused, with why. */
+    private void change(Form typed, ServerResponse response, @Nullable String agreed, Runnable work) {
+        // What the address of the list cannot be is told before anything is kept.
+        var address = Links.coming() + "?until=" + days(typed).until() + "&from=" + numberOf(typed.get("from"));
+        try {
+            work.run();
+        } catch (BookException | Refused e) {
+            send(response, 409, typed, null, Typed.sentence(e));
+            return;
+        }
+        Pages.redirect(response, address + (agreed == null ? "" : "&agreed=" + agreed));
+    }
+
+    private static List<AskedMatter> matters(Form typed) {
+        return typed.fields().keySet().stream()
+                .filter(name -> name.startsWith(MATTER))
+                .map(name -> AskedMatter.parse(name.substring(MATTER.length())))
+                .sorted(Comparator.comparing(AskedMatter::toString))
+                .toList();
+    }
+
+    private LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new Refused(new DeskSaid.NoDay(desk.today().toString()));
+        }
+    }
+
+    private Days days(Form asked) {
+        var today = desk.today();
+        var until = asked.get("until");
+        return Days.until(until.isEmpty() ? Days.usualUntil(today) : desk.dayInAddress(until), today);
+    }
+
+    /** An address that was cut or typed shows the first page. */
+    private static int numberOf(String text) {
+        return text.matches("\\d{1,7}") ? Integer.parseInt(text) : 0;
+    }
+}

@@ -1,0 +1,74 @@
+package cornerbook.app.desk.coming;
+
+import cornerbook.app.book.coming.ComingCustomer;
+import cornerbook.app.book.customer.ContactAnswers;
+import cornerbook.app.desk.ContactRules;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.coming.ComingPage.Offer;
+import cornerbook.app.desk.coming.ComingPage.Row;
+import cornerbook.app.sheet.Letterhead;
+import cornerbook.core.coming.Channel;
+import cornerbook.core.coming.Matter;
+import cornerbook.words.Reader;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** How each customer may be reached, and with what words: a way that was declined, or that has to be asked for first, is not offered. */
+final class ComingRows {
+    private final Desk desk;
+    private final Letterhead letterhead;
+    private final ContactRules rules;
+
+    ComingRows(Desk desk, Letterhead letterhead) {
+        this.desk = desk;
+        this.letterhead = letterhead;
+        this.rules = ContactRules.at(desk.book().cars().findUsualPlace().orElse(""));
+    }
+
+    Row of(ComingCustomer customer) {
+        var answers = desk.book().contacts().listOf(customer.customer().id());
+        var reader = desk.reader(customer.customer());
+        return new Row(
+                customer,
+                customer.last().map(answer -> desk.dayOf(answer.at())).orElse(null),
+                customer.matters().stream()
+                        .filter(matter -> permits(matter, Channel.TELEPHONE, customer, answers))
+                        .collect(Collectors.toUnmodifiableSet()),
+                offers(customer, answers, reader),
+                reader.language().tag());
+    }
+
+    private List<Offer> offers(ComingCustomer customer, ContactAnswers answers, Reader reader) {
+        var phone = customer.customer().phone();
+        var email = customer.customer().email();
+        var text = message(customer, Channel.MESSAGE, phone, answers, reader);
+        var mail = message(customer, Channel.E_MAIL, email, answers, reader);
+        if (text.equals(mail)) {
+            return text.map(both -> new Offer(both, phone, email)).stream().toList();
+        }
+        return Stream.concat(
+                        mail.map(only -> new Offer(only, null, email)).stream(),
+                        text.map(only -> new Offer(only, phone, null)).stream())
+                .toList();
+    }
+
+    private Optional<CustomerMessage> message(
+            ComingCustomer customer,
+            Channel channel,
+            @Nullable String address,
+            ContactAnswers answers,
+            Reader reader) {
+        var permitted = customer.about(matter -> permits(matter, channel, customer, answers));
+        return address == null || permitted.cars().isEmpty()
+                ? Optional.empty()
+                : Optional.of(CustomerMessage.of(permitted, letterhead, desk.today(), reader));
+    }
+
+    private boolean permits(Matter matter, Channel channel, ComingCustomer customer, ContactAnswers answers) {
+        return rules.get(matter.purpose(), channel)
+                .permits(answers.agreed(matter.purpose(), channel), customer.lastVisit(), desk.today());
+    }
+}

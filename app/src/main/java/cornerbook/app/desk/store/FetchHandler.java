@@ -1,0 +1,66 @@
+package cornerbook.app.desk.store;
+
+import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.request.PageException;
+import cornerbook.core.days.PlannedWork;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+
+/** Which sets are fetched for a day, and in which order one walks to them. */
+public final class FetchHandler {
+    private static final int USUALLY_CARRIED = 2;
+    private static final int MOST_CARRIED = 50;
+    private static final int DAYS_AHEAD = 7;
+    private static final Set<PlannedWork> WHEELS_CHANGE = Set.of(PlannedWork.WHEELS, PlannedWork.WHEELS_AND_BRAKES);
+
+    private final Desk desk;
+    private final Pages pages;
+
+    public FetchHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var asked = Form.ofQuery(request);
+        var day = asked.get("day").isEmpty() ? nextDay() : desk.dayInAddress(asked.get("day"));
+        pages.send(
+                response,
+                200,
+                "desk/store/fetch",
+                FetchPage.of(day, carried(asked.get("carried")), expected(day, day), Shelves.of(desk)));
+    }
+
+    /** Tomorrow, or where nobody comes tomorrow, the next day within a week on which a car comes for its wheels. */
+    private LocalDate nextDay() {
+        var tomorrow = desk.today().plusDays(1);
+        return expected(tomorrow, tomorrow.plusDays(DAYS_AHEAD)).stream()
+                .map(each -> each.plan().day())
+                .findFirst()
+                .orElse(tomorrow);
+    }
+
+    private List<Appointment> expected(LocalDate first, LocalDate last) {
+        return desk.book().appointments().list(first, last).stream()
+                .filter(each -> each.state().isOpen())
+                .filter(each -> WHEELS_CHANGE.contains(each.plan().work()))
+                .toList();
+    }
+
+    private static int carried(String text) {
+        if (text.isEmpty()) {
+            return USUALLY_CARRIED;
+        }
+        int carried = text.matches("\\d{1,4}") ? Integer.parseInt(text) : 0;
+        if (carried < 1 || carried > MOST_CARRIED) {
+            throw new PageException(400, new StoreSaid.NoCarried(1, MOST_CARRIED));
+        }
+        return carried;
+    }
+}

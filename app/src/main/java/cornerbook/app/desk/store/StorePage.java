@@ -1,0 +1,115 @@
+package cornerbook.app.desk.store;
+
+import cornerbook.app.book.rack.KeptRack;
+import cornerbook.app.book.rack.KeptSet;
+import cornerbook.app.book.rack.StockLedger;
+import cornerbook.app.picture.store.RackFront;
+import cornerbook.app.request.Told;
+import cornerbook.core.store.Naming;
+import cornerbook.core.store.Place;
+import cornerbook.core.store.Rack;
+import cornerbook.core.store.StoreMap;
+import cornerbook.core.store.TypedPlaces;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The store as it is: its racks, what lies there, and what lies where nobody knows.
+ *
+ * @param form the rack form that was refused, else a fresh one
+ */
+public record StorePage(Shelves shelves, List<KeptRack> racks, RackForm form) {
+    public StorePage {
+        racks = List.copyOf(racks);
+    }
+
+    /** The rooms of the store. */
+    public List<String> rooms() {
+        return racks.stream().map(each -> each.rack().room()).distinct().toList();
+    }
+
+    public List<KeptRack> racks(String room) {
+        return racks.stream().filter(each -> each.rack().room().equals(room)).toList();
+    }
+
+    /** The form of a rack, with what was refused of it. */
+    public RackForm formOf(KeptRack rack) {
+        return form.id().equals(rack.id()) ? form : RackForm.of(rack);
+    }
+
+    /** Why a change was refused of a rack that stands no more; empty when none was. */
+    public String refusedOfNone() {
+        return form.isNew() || racks.stream().anyMatch(rack -> rack.id().equals(form.id())) ? "" : form.error();
+    }
+
+    public RackForm newForm() {
+        return form.isNew() ? form : RackForm.fresh();
+    }
+
+    public String picture(Rack rack) {
+        Map<String, Integer> lying = StockLedger.lying(shelves.sets());
+        Set<String> kept = shelves.kept();
+        return RackFront.svg(
+                rack,
+                rack.places().stream()
+                        .map(place -> StoreMap.key(place.name()))
+                        .map(key -> new RackFront.Filled(lying.getOrDefault(key, 0), kept.contains(key)))
+                        .toList(),
+                Told.reader());
+    }
+
+    /** The sets that lie in a rack, by place. */
+    public List<KeptSet> lyingIn(Rack rack) {
+        return rack.places().stream()
+                .flatMap(place -> shelves.lyingAt(place).stream())
+                .toList();
+    }
+
+    public int free() {
+        Map<String, Integer> lying = StockLedger.lying(shelves.sets());
+        return shelves.map().places().stream()
+                .mapToInt(place -> Math.max(0, place.capacity() - lying.getOrDefault(StoreMap.key(place.name()), 0)))
+                .sum();
+    }
+
+    public int room() {
+        return shelves.map().places().stream().mapToInt(Place::capacity).sum();
+    }
+
+    /** Sets that lie at a place that is not on the map. */
+    public List<KeptSet> elsewhere() {
+        return shelves.sets().stream()
+                .filter(KeptSet::lies)
+                .filter(set -> shelves.map().find(String.valueOf(set.place())).isEmpty())
+                .toList();
+    }
+
+    /** Racks that the typed places could be of: also those to which sets that are on cars will come back. */
+    public List<Naming> toPutOnTheMap() {
+        return TypedPlaces.racks(shelves.sets().stream()
+                .map(KeptSet::place)
+                .filter(Objects::nonNull)
+                .filter(place -> shelves.map().find(place).isEmpty())
+                .sorted()
+                .collect(Collectors.toCollection(LinkedHashSet::new)));
+    }
+
+    public List<KeptSet> out() {
+        return shelves.sets().stream().filter(KeptSet::isOut).toList();
+    }
+
+    /** Off the car, and nobody knows where. */
+    public List<KeptSet> lost() {
+        return shelves.sets().stream().filter(KeptSet::isLost).toList();
+    }
+
+    public @Nullable LocalDate since(KeptSet set) {
+        return shelves.since(set);
+    }
+}

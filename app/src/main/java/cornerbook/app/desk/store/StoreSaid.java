@@ -1,0 +1,26 @@
+package cornerbook.app.desk.store;
+
+import cornerbook.core.say.Said;
+
+/** What the pages of the store refuse. */
+sealed interface StoreSaid extends Said {
+    /** What was typed for how many is no whole number. */
+    record NoWholeNumber(String typed) implements StoreSaid {}
+
+    /** Labels were asked for where no rack stands. */
+    record NoPlaces() implements StoreSaid {}
+
+    /** A code that is neither a wheel's nor a place's. */
+    record UnknownCode(String code) implements StoreSaid {}
+
+    /** How many sets are carried at once. */
+    record NoCarried(int least, int most) implements StoreSaid {}
+
+    record NoCount() implements StoreSaid {}
+
+    /** A wheel was scanned before any place. */
+    record PlaceFirst() implements StoreSaid {}
+
+    /** A place was scanned where a wheel is to be. */
+    record PlaceNotWheel(String code) implements StoreSaid {}
+}
