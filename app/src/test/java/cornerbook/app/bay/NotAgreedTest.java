@@ -72,8 +72,11 @@ class NotAgreedTest extends TabletEntries {
                         List.of(),
                         "",
                         NOW));
-        assertThat(stop()).startsWith("Stop: the customer has not agreed to this yet: ").contains("brake pads at LF");
-        assertThat(advised().path("corners").valueStream().map(JsonNode::stringValue)).containsExactly("LF");
+        assertThat(stop())
+                .startsWith("Stop: the customer has not agreed to this yet: ")
+                .contains("brake pads at LF");
+        assertThat(advised().path("corners").valueStream().map(JsonNode::stringValue))
+                .containsExactly("LF");
 
         agree("no", false);
         assertThat(stop()).startsWith("Stop: the customer has declined this");

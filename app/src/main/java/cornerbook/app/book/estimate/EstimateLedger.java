@@ -19,7 +19,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -51,7 +50,8 @@ public final class EstimateLedger {
                 .map((row, context) -> estimate(handle, row))
                 .list();
         var agreements = handle.select(
-                        "select agreement.* from agreement join estimate on estimate.id = agreement.estimate_id where estimate.visit_id = ? order by estimate.place_in_list, agreement.place_in_list",
+                        "select agreement.* from agreement join estimate on estimate.id = agreement.estimate_id where"
+                                + " estimate.visit_id = ? order by estimate.place_in_list, agreement.place_in_list",
                         visitId)
                 .map((row, context) -> agreement(handle, row))
                 .list();
@@ -221,7 +221,8 @@ public final class EstimateLedger {
     /** The estimate behind an address, by the hash of its secret. */
     public Optional<Estimate> findBySecret(String secretHash) {
         return store.read(handle -> handle.select(
-                        "select estimate.* from estimate join estimate_link on estimate_link.estimate_id = estimate.id where estimate_link.secret_hash = ?",
+                        "select estimate.* from estimate join estimate_link on estimate_link.estimate_id = estimate.id"
+                                + " where estimate_link.secret_hash = ?",
                         secretHash)
                 .map((row, context) -> estimate(handle, row))
                 .findFirst());
@@ -254,7 +255,8 @@ public final class EstimateLedger {
                     .set("made_at", agreement.madeAt())
                     .insertOnce(handle);
             if (stored) {
-                agreement.answers()
+                agreement
+                        .answers()
                         .forEach((line, agreed) -> new TableRow("agreement_answer")
                                 .set("agreement_id", agreement.id())
                                 .set("line", line)
@@ -285,7 +287,8 @@ public final class EstimateLedger {
 
     private static void checkAnswers(Estimate estimate, Map<Integer, Boolean> answers) {
         if (answers.isEmpty()
-                || answers.keySet().stream().anyMatch(line -> line < 0 || line >= estimate.lines().size())) {
+                || answers.keySet().stream()
+                        .anyMatch(line -> line < 0 || line >= estimate.lines().size())) {
             throw refused(new EstimateBookSaid.NothingAnswered());
         }
         var taken = new HashSet<String>();

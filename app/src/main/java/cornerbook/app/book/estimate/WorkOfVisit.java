@@ -64,7 +64,11 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements) 
             for (int place = 0; place < estimate.lines().size(); place++) {
                 var line = estimate.lines().get(place);
                 own.computeIfAbsent(line.matter(), matter -> new ArrayList<>())
-                        .add(new Standing(estimate, place, line, findAnswer(estimate, place).orElse(null)));
+                        .add(new Standing(
+                                estimate,
+                                place,
+                                line,
+                                findAnswer(estimate, place).orElse(null)));
             }
             byMatter.putAll(own);
         }

@@ -131,8 +131,8 @@ public final class PriceLedger {
     }
 
     private static boolean keep(Handle handle, String id, PriceRow row) {
-        var place = findPlace(handle, row.begins())
-                .orElseThrow(() -> new BookException(new PriceBookSaid.NoPlaceYet()));
+        var place =
+                findPlace(handle, row.begins()).orElseThrow(() -> new BookException(new PriceBookSaid.NoPlaceYet()));
         var amount = row.value().amount();
         if (amount != null && !amount.getCurrencyUnit().equals(place.currency())) {
             throw new BookException(
@@ -172,8 +172,7 @@ public final class PriceLedger {
             throw refused(new PriceBookSaid.NameMissing());
         }
         var amount = row.value().amount();
-        if (amount != null
-                && (amount.isNegative() || amount.getAmount().compareTo(BigDecimal.valueOf(MOST)) > 0)) {
+        if (amount != null && (amount.isNegative() || amount.getAmount().compareTo(BigDecimal.valueOf(MOST)) > 0)) {
             throw refused(new PriceBookSaid.PriceOutOfRange(MOST));
         }
         var minutes = row.value().minutes();

@@ -66,7 +66,9 @@ public final class TableRow {
 
     /** How many rows there are of a table, or of a part of it: the next one's place in a list that only grows. */
     public static int count(Handle handle, String of, Object... facts) {
-        return handle.select("select count(*) from " + of, facts).mapTo(Integer.class).one();
+        return handle.select("select count(*) from " + of, facts)
+                .mapTo(Integer.class)
+                .one();
     }
 
     private String insertion() {

@@ -20,8 +20,7 @@ final class AgreementText {
         var reader = asks.in(estimate.language());
         var w = reader.labels("app/desk/estimate");
         var lines = new ArrayList<String>();
-        lines.add(w.of(
-                "text-head", "n", estimate.turn() + 1, "day", estimate.day(), "until", estimate.validUntil()));
+        lines.add(w.of("text-head", "n", estimate.turn() + 1, "day", estimate.day(), "until", estimate.validUntil()));
         for (var matter : Matter.of(estimate)) {
             if (matter.options().stream().map(Matter.Option::place).anyMatch(answers::containsKey)) {
                 lines.add(matter.options().stream()

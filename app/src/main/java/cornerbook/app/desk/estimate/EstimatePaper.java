@@ -78,7 +78,8 @@ final class EstimatePaper {
         for (int place = 0; place < estimate.lines().size(); place++) {
             var line = estimate.lines().get(place);
             int at = place;
-            if (last.map(each -> Boolean.TRUE.equals(each.answers().get(at))).orElse(line.oneOf().isEmpty())) {
+            if (last.map(each -> Boolean.TRUE.equals(each.answers().get(at)))
+                    .orElse(line.oneOf().isEmpty())) {
                 lines.add(line);
             }
         }
