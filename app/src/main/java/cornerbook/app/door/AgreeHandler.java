@@ -25,16 +25,22 @@ final class AgreeHandler {
     }
 
     void show(ServerRequest request, ServerResponse response) {
-        agreeing.show(response, find(request), where(request));
+        var estimate = find(request);
+        agreeing.show(response, estimate, where(request, estimate));
     }
 
     void take(ServerRequest request, ServerResponse response) {
-        agreeing.take(response, find(request), where(request), Form.read(request));
+        var estimate = find(request);
+        agreeing.take(response, estimate, where(request, estimate), Form.read(request));
     }
 
-    private static Agreeing.Where where(ServerRequest request) {
+    /** The address names the visit, so that open bay sheets are told of the answer. */
+    private static Agreeing.Where where(ServerRequest request, Estimate estimate) {
         return new Agreeing.Where(
-                Links.AGREE + Pages.pathValue(request, "secret"), "", Agreement.Way.LINK, "");
+                Links.AGREE + Pages.pathValue(request, "secret") + Links.visit(estimate.visitId()),
+                "",
+                Agreement.Way.LINK,
+                "");
     }
 
     /** The book is asked for the hash of the secret, whose bits tell nothing of those of another. */

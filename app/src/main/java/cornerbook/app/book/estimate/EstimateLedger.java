@@ -19,7 +19,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -51,7 +50,8 @@ public final class EstimateLedger {
                 .map((row, context) -> estimate(handle, row))
                 .list();
         var agreements = handle.select(
-                        "select agreement.* from agreement join estimate on estimate.id = agreement.estimate_id where estimate.visit_id = ? order by estimate.place_in_list, agreement.place_in_list",
+                        "select agreement.* from agreement join estimate on estimate.id = agreement.estimate_id where"
+                                + " estimate.visit_id = ? order by estimate.place_in_list, agreement.place_in_list",
                         visitId)
                 .map((row, context) -> agreement(handle, row))
                 .list();
@@ -164,7 +164,7 @@ public final class EstimateLedger {
             boolean stored = new TableRow("estimate")
                     .set("id", estimate.id())
                     .set("visit_id", estimate.visitId())
-                    .set("place_in_list", count(handle, "estimate where visit_id = ?", estimate.visitId()))
+                    .set("place_in_list", TableRow.count(handle, "estimate where visit_id = ?", estimate.visitId()))
                     .set("language", estimate.language())
                     .set("day", estimate.day())
                     .set("valid_until", estimate.validUntil())
@@ -188,7 +188,7 @@ public final class EstimateLedger {
                             .insert(handle);
                 }
             }
-            return arrival(stored);
+            return Arrival.of(stored);
         });
     }
 
@@ -221,7 +221,8 @@ public final class EstimateLedger {
     /** The estimate behind an address, by the hash of its secret. */
     public Optional<Estimate> findBySecret(String secretHash) {
         return store.read(handle -> handle.select(
-                        "select estimate.* from estimate join estimate_link on estimate_link.estimate_id = estimate.id where estimate_link.secret_hash = ?",
+                        "select estimate.* from estimate join estimate_link on estimate_link.estimate_id = estimate.id"
+                                + " where estimate_link.secret_hash = ?",
                         secretHash)
                 .map((row, context) -> estimate(handle, row))
                 .findFirst());
@@ -242,7 +243,7 @@ public final class EstimateLedger {
             boolean stored = new TableRow("agreement")
                     .set("id", agreement.id())
                     .set("estimate_id", estimate.id())
-                    .set("place_in_list", count(handle, "agreement where estimate_id = ?", estimate.id()))
+                    .set("place_in_list", TableRow.count(handle, "agreement where estimate_id = ?", estimate.id()))
                     .set("way", agreement.way())
                     .set("name", agreement.name())
                     .set("contact", agreement.contact())
@@ -254,7 +255,8 @@ public final class EstimateLedger {
                     .set("made_at", agreement.madeAt())
                     .insertOnce(handle);
             if (stored) {
-                agreement.answers()
+                agreement
+                        .answers()
                         .forEach((line, agreed) -> new TableRow("agreement_answer")
                                 .set("agreement_id", agreement.id())
                                 .set("line", line)
@@ -262,12 +264,12 @@ public final class EstimateLedger {
                                 .insert(handle));
                 decline(handle, estimate, agreement);
             }
-            return arrival(stored);
+            return Arrival.of(stored);
         });
     }
 
     private static void check(Handle handle, Estimate estimate, Agreement agreement, LocalDate today) {
-        if (estimate.turn() + 1 < count(handle, "estimate where visit_id = ?", estimate.visitId())) {
+        if (estimate.turn() + 1 < TableRow.count(handle, "estimate where visit_id = ?", estimate.visitId())) {
             throw refused(new EstimateBookSaid.NotTheLast());
         }
         if (today.isAfter(estimate.validUntil())) {
@@ -285,7 +287,8 @@ public final class EstimateLedger {
 
     private static void checkAnswers(Estimate estimate, Map<Integer, Boolean> answers) {
         if (answers.isEmpty()
-                || answers.keySet().stream().anyMatch(line -> line < 0 || line >= estimate.lines().size())) {
+                || answers.keySet().stream()
+                        .anyMatch(line -> line < 0 || line >= estimate.lines().size())) {
             throw refused(new EstimateBookSaid.NothingAnswered());
         }
         var taken = new HashSet<String>();
@@ -355,16 +358,6 @@ public final class EstimateLedger {
                                 agreement.madeAt()));
             }
         });
-    }
-
-    private static int count(Handle handle, String what, Object... facts) {
-        return handle.select("select count(*) from " + what, facts)
-                .mapTo(Integer.class)
-                .one();
-    }
-
-    private static Arrival arrival(boolean stored) {
-        return stored ? Arrival.STORED : Arrival.ALREADY;
     }
 
     private static BookException refused(EstimateBookSaid why) {

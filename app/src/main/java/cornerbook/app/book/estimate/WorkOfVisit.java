@@ -41,6 +41,16 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements) 
             return agreement != null && Boolean.FALSE.equals(agreement.answers().get(place));
         }
 
+        /** Whether another one of its choice was taken. */
+        public boolean isOtherTaken() {
+            return isDeclined()
+                    && agreement != null
+                    && agreement.answers().entrySet().stream()
+                            .filter(Map.Entry::getValue)
+                            .map(answer -> estimate.lines().get(answer.getKey()))
+                            .anyMatch(taken -> taken.matter().equals(line.matter()));
+        }
+
         public boolean isOpen() {
             return agreement == null;
         }
@@ -54,7 +64,11 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements) 
             for (int place = 0; place < estimate.lines().size(); place++) {
                 var line = estimate.lines().get(place);
                 own.computeIfAbsent(line.matter(), matter -> new ArrayList<>())
-                        .add(new Standing(estimate, place, line, findAnswer(estimate, place).orElse(null)));
+                        .add(new Standing(
+                                estimate,
+                                place,
+                                line,
+                                findAnswer(estimate, place).orElse(null)));
             }
             byMatter.putAll(own);
         }

@@ -5,11 +5,13 @@ import cornerbook.app.law.RepairLaw;
 import cornerbook.core.say.Price;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Map;
 import java.util.Objects;
 
-/** Exactly what a customer agrees to, in the language of the estimate: it is shown, kept and hashed as one text. */
+/**
+ * Exactly what a customer agrees to, in the language of the estimate: it is shown, kept and hashed as one text. Of a choice it names what
+ * was taken; the others are no refusals.
+ */
 final class AgreementText {
     private AgreementText() {}
 
@@ -18,22 +20,27 @@ final class AgreementText {
         var reader = asks.in(estimate.language());
         var w = reader.labels("app/desk/estimate");
         var lines = new ArrayList<String>();
-        lines.add(w.of(
-                "text-head", "n", estimate.turn() + 1, "day", estimate.day(), "until", estimate.validUntil()));
-        answers.entrySet().stream()
-                .sorted(Comparator.comparing(Map.Entry::getKey))
-                .forEach(answer -> {
-                    var line = estimate.lines().get(answer.getKey());
-                    lines.add(
-                            answer.getValue()
-                                    ? w.of(
-                                            "text-yes",
-                                            "words",
-                                            line.words(),
-                                            "amount",
-                                            new Price(Objects.requireNonNull(line.amount())))
-                                    : w.of("text-no", "words", line.words(), "safety", line.safety()));
-                });
+        lines.add(w.of("text-head", "n", estimate.turn() + 1, "day", estimate.day(), "until", estimate.validUntil()));
+        for (var matter : Matter.of(estimate)) {
+            if (matter.options().stream().map(Matter.Option::place).anyMatch(answers::containsKey)) {
+                lines.add(matter.options().stream()
+                        .filter(option -> Boolean.TRUE.equals(answers.get(option.place())))
+                        .map(Matter.Option::line)
+                        .findFirst()
+                        .map(taken -> w.of(
+                                "text-yes",
+                                "words",
+                                taken.words(),
+                                "amount",
+                                new Price(Objects.requireNonNull(taken.amount()))))
+                        .orElseGet(() -> w.of(
+                                "text-no",
+                                "words",
+                                matter.first().words(),
+                                "safety",
+                                matter.first().safety())));
+            }
+        }
         var total = estimate.total(answers.entrySet().stream()
                 .filter(Map.Entry::getValue)
                 .map(answer -> estimate.lines().get(answer.getKey()))

@@ -10,8 +10,8 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.TypedMoney;
 import cornerbook.app.law.RepairLaw;
+import cornerbook.app.picture.QrCode;
 import cornerbook.app.request.Told;
-import cornerbook.app.sheet.QrCode;
 import cornerbook.core.price.Beyond;
 import cornerbook.core.say.Price;
 import java.time.LocalDate;
@@ -82,7 +82,9 @@ public record EstimatePage(
     }
 
     public String validUntil() {
-        return typed.has("valid") ? typed.get("valid") : today.plusDays(USUAL_DAYS).toString();
+        return typed.has("valid")
+                ? typed.get("valid")
+                : today.plusDays(USUAL_DAYS).toString();
     }
 
     public Optional<Estimate> last() {
@@ -91,7 +93,8 @@ public record EstimatePage(
 
     /** Whether anything of the last estimate waits for an answer. */
     public boolean waits() {
-        return work.standing().stream().anyMatch(each -> each.isOpen() && each.line().amount() != null);
+        return work.standing().stream()
+                .anyMatch(each -> each.isOpen() && each.line().amount() != null);
     }
 
     public RepairLaw law() {
@@ -103,13 +106,14 @@ public record EstimatePage(
         return work.agreed().isEmpty()
                 ? null
                 : work.totalAgreed()
-                        .map(total -> new Price(
-                                Beyond.most(total.total(), law().mostOverPercent())))
+                        .map(total -> new Price(Beyond.most(total.total(), law().mostOverPercent())))
                         .orElse(null);
     }
 
     /** The address as a code that a telephone reads. */
     public String code() {
-        return address == null ? "" : QrCode.svg(address, Told.labels("app/desk/estimate").of("link-code"));
+        return address == null
+                ? ""
+                : QrCode.svg(address, Told.labels("app/desk/estimate").of("link-code"));
     }
 }

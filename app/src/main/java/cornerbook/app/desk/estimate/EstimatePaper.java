@@ -39,7 +39,11 @@ final class EstimatePaper {
                 new Fact(w.of("customer"), history.customer().name()));
         var rows = new ArrayList<PricedSheet.Row>();
         for (int place = 0; place < estimate.lines().size(); place++) {
-            rows.add(row(estimate.lines().get(place), place, last, reader, w));
+            int at = place;
+            var standing = last.filter(each -> each.answers().containsKey(at))
+                    .map(each -> new WorkOfVisit.Standing(
+                            estimate, at, estimate.lines().get(at), each));
+            rows.add(row(estimate.lines().get(place), standing, reader, w));
         }
         return new PricedSheet.Content(
                 w.of("paper-title", "n", estimate.turn() + 1, "car", vehicle.name(), "day", estimate.day()),
@@ -51,10 +55,14 @@ final class EstimatePaper {
     }
 
     private static PricedSheet.Row row(
-            EstimateLine line, int place, Optional<Agreement> last, Reader reader, Labels w) {
+            EstimateLine line, Optional<WorkOfVisit.Standing> standing, Reader reader, Labels w) {
         var amount = line.amount();
-        var answer = last.map(each -> each.answers().get(place))
-                .map(agreed -> w.of("answer", "agreed", agreed, "safety", line.safety()))
+        var answer = standing.map(each -> w.of(
+                        "answer",
+                        "state",
+                        each.isAgreed() ? "agreed" : each.isOtherTaken() ? "other_taken" : "declined",
+                        "safety",
+                        line.safety()))
                 .orElse("");
         return new PricedSheet.Row(
                 line.words(),
@@ -70,7 +78,8 @@ final class EstimatePaper {
         for (int place = 0; place < estimate.lines().size(); place++) {
             var line = estimate.lines().get(place);
             int at = place;
-            if (last.map(each -> Boolean.TRUE.equals(each.answers().get(at))).orElse(line.oneOf().isEmpty())) {
+            if (last.map(each -> Boolean.TRUE.equals(each.answers().get(at)))
+                    .orElse(line.oneOf().isEmpty())) {
                 lines.add(line);
             }
         }

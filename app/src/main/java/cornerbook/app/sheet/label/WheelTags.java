@@ -1,6 +1,7 @@
 package cornerbook.app.sheet.label;
 
 import cornerbook.app.picture.Palette;
+import cornerbook.app.picture.QrCode;
 import cornerbook.app.sheet.QrCode;
 import cornerbook.app.sheet.SheetPage;
 import cornerbook.app.sheet.SheetPdf;

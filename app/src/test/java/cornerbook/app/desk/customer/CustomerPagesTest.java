@@ -100,6 +100,12 @@ class CustomerPagesTest {
                                 "Bo",
                                 WHEN),
                         ServedShop.TODAY);
+        book.contacts()
+                .add(
+                        "c-1",
+                        "person-1",
+                        List.of(new ContactAnswer(
+                                Purpose.SEASON, Channel.E_MAIL, false, "Ottilie hears enough of us", "Bo", WHEN)));
         book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
     }
 
@@ -201,7 +207,8 @@ class CustomerPagesTest {
         try (var shop = shop()) {
             assertThat(shop.get(Links.customer("person-1")).body())
                     .contains("Pouvons-nous vous appeler", "section 6(6)(c)", "ask first");
-            assertThat(answer(shop, "AGREES", "purpose.OTHER", "channel.E_MAIL")).isEqualTo(303);
+            assertThat(answer(shop, "AGREES", "purpose.OTHER", "channel.E_MAIL"))
+                    .isEqualTo(303);
             assertThat(shop.get(Links.customer("person-1")).body()).contains("e-mail: yes, agreed");
             assertThat(answer(shop, "DECLINES", "purpose.OTHER", "channel.E_MAIL", "channel.TELEPHONE"))
                     .isEqualTo(303);
@@ -212,8 +219,10 @@ class CustomerPagesTest {
                     .containsExactly(true, false, false);
             assertThat(answer(shop, "AGREES", "purpose.OTHER")).isEqualTo(409);
             assertThat(answer(shop, "AGREES", "channel.E_MAIL")).isEqualTo(409);
-            assertThat(answer(shop, "PERHAPS", "purpose.OTHER", "channel.E_MAIL")).isEqualTo(400);
-            var wordless = Map.of("answer", "AGREES", "purpose.OTHER", "1", "channel.E_MAIL", "1", "words", "", "id", id());
+            assertThat(answer(shop, "PERHAPS", "purpose.OTHER", "channel.E_MAIL"))
+                    .isEqualTo(400);
+            var wordless =
+                    Map.of("answer", "AGREES", "purpose.OTHER", "1", "channel.E_MAIL", "1", "words", "", "id", id());
             assertThat(shop.post(Links.contactAnswer("person-1"), wordless).body())
                     .contains("write down what the customer was asked");
             assertThat(shop.book().contacts().listOf("person-1").list()).hasSize(3);

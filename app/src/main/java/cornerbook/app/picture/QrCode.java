@@ -1,4 +1,4 @@
-package cornerbook.app.sheet;
+package cornerbook.app.picture;
 
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.EncodeHintType;
@@ -6,7 +6,6 @@ import com.google.zxing.WriterException;
 import com.google.zxing.common.BitMatrix;
 import com.google.zxing.qrcode.QRCodeWriter;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
-import cornerbook.app.picture.Svg;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
