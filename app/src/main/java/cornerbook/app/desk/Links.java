@@ -197,36 +197,6 @@ public final class Links {
         return scan() + "?was=" + segment(tag) + (visitId.isEmpty() ? "" : "&visit=" + segment(visitId));
     }
 
-    /** What the work of a visit would cost, and what the customer said to it. */
-    public static String estimate(String visitId) {
-        return visit(visitId) + "/estimate";
-    }
-
-    /** One of its estimates, for paper. */
-    public static String estimatePdf(String visitId, int turn) {
-        return estimate(visitId) + ".pdf?turn=" + turn;
-    }
-
-    /** Where the customer answers the last estimate on a tablet of the shop. */
-    public static String agree(String visitId) {
-        return visit(visitId) + "/agree";
-    }
-
-    /** What was charged for a visit, and what was paid. */
-    public static String bill(String visitId) {
-        return visit(visitId) + "/bill";
-    }
-
-    /** The latest bills of the shop. */
-    public static String bills() {
-        return "/bills";
-    }
-
-    /** A bill or a credit note, for paper. */
-    public static String billPdf(int number) {
-        return bills() + "/" + number + ".pdf";
-    }
-
     /** What the shop's work and parts cost. */
     public static String prices() {
         return "/shop/prices";

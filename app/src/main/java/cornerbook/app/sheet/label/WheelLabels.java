@@ -1,7 +1,6 @@
 package cornerbook.app.sheet.label;
 
 import cornerbook.app.picture.QrCode;
-import cornerbook.app.sheet.QrCode;
 import cornerbook.app.sheet.SheetPage;
 import cornerbook.app.sheet.SheetText;
 import cornerbook.app.sheet.TreadAcross;

@@ -2,7 +2,6 @@ package cornerbook.app.sheet.label;
 
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.QrCode;
-import cornerbook.app.sheet.QrCode;
 import cornerbook.app.sheet.SheetPage;
 import cornerbook.app.sheet.SheetPdf;
 import cornerbook.app.sheet.SheetTemplates;

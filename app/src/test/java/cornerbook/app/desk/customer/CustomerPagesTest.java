@@ -100,12 +100,6 @@ class CustomerPagesTest {
                                 "Bo",
                                 WHEN),
                         ServedShop.TODAY);
-        book.contacts()
-                .add(
-                        "c-1",
-                        "person-1",
-                        List.of(new ContactAnswer(
-                                Purpose.SEASON, Channel.E_MAIL, false, "Ottilie hears enough of us", "Bo", WHEN)));
         book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
     }
 
