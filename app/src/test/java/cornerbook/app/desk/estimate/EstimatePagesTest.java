@@ -170,6 +170,10 @@ class EstimatePagesTest {
         assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
                 .isLessThanOrEqualTo(0);
         assertThat(page.locator("nav").count()).as("nothing of the shop's own pages").isZero();
+        var desk = chromium.open(shop.address(Links.estimate(VISIT)), 390);
+        assertThat((Integer) desk.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                .as("a kept estimate on a telephone")
+                .isLessThanOrEqualTo(0);
         page.getByText("Go on").click();
         assertThat(page.locator(".error").innerText()).contains("Yes or no is still missing");
         for (var no : page.locator("fieldset:has(input)").all()) {
