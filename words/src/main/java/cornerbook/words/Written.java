@@ -104,7 +104,8 @@ final class Written {
     String price(Money money) {
         var figures = figures(money.getAmount().abs(), false);
         var sign = money.isNegative() ? "−" : "";
-        var currency = CURRENCIES.getOrDefault(money.getCurrencyUnit(), money.getCurrencyUnit().getCode());
+        var currency = CURRENCIES.getOrDefault(
+                money.getCurrencyUnit(), money.getCurrencyUnit().getCode());
         return language == Language.FRENCH
                 ? sign + figures + BLANK + currency
                 : sign + currency + (currency.length() > 1 ? String.valueOf(BLANK) : "") + figures;

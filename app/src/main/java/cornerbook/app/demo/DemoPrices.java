@@ -30,8 +30,8 @@ public final class DemoPrices {
     /** One tyre that may be bought. */
     public record Tyre(SeasonKind season, String size, String offer, Money price, double newTreadMm) {}
 
-    private static final Map<String, Integer> PRICES_OF_SIZES = Map.of(
-            "205/55R16", 12_900, "215/55R17", 16_900, "225/55R18", 18_900, "235/50R19", 21_900);
+    private static final Map<String, Integer> PRICES_OF_SIZES =
+            Map.of("205/55R16", 12_900, "215/55R17", 16_900, "225/55R18", 18_900, "235/50R19", 21_900);
 
     private static final int LONGER = 4_500;
     private static final double PLAIN_MM = 8.0;

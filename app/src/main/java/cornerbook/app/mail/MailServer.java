@@ -42,7 +42,8 @@ public record MailServer(String host, int port, Security security, String sender
 
     /** Whether something looks like an e-mail address: one sign @ with something on both sides, and no blanks. */
     public static boolean isAddress(String text) {
-        return text.length() <= LONGEST_ADDRESS && text.matches("[^\\s@<>\",;:()\\[\\]\\\\]+@[^\\s@<>\",;:()\\[\\]\\\\]+");
+        return text.length() <= LONGEST_ADDRESS
+                && text.matches("[^\\s@<>\",;:()\\[\\]\\\\]+@[^\\s@<>\",;:()\\[\\]\\\\]+");
     }
 
     /** What stands behind the sign @ of the sender. */

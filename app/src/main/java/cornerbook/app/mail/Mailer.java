@@ -75,7 +75,8 @@ public final class Mailer {
         } catch (SendFailedException e) {
             int code = code(e);
             return new Delivery(
-                    code < 0 ? Delivery.Outcome.UNKNOWN : Delivery.Outcome.REFUSED, String.valueOf(detail(e).getMessage()));
+                    code < 0 ? Delivery.Outcome.UNKNOWN : Delivery.Outcome.REFUSED,
+                    String.valueOf(detail(e).getMessage()));
         } catch (MessagingException e) {
             return new Delivery(Delivery.Outcome.UNKNOWN, String.valueOf(e.getMessage()));
         }
@@ -113,12 +114,12 @@ public final class Mailer {
         for (var step : new String[] {"connectiontimeout", "timeout", "writetimeout"}) {
             properties.setProperty("mail.smtp." + step, Integer.toString(PATIENCE_MILLISECONDS));
         }
-        properties.setProperty("mail.smtp.auth", Boolean.toString(!server.login().isEmpty()));
+        properties.setProperty(
+                "mail.smtp.auth", Boolean.toString(!server.login().isEmpty()));
         boolean starts = server.security() == MailServer.Security.STARTTLS;
         properties.setProperty("mail.smtp.starttls.enable", Boolean.toString(starts));
         properties.setProperty("mail.smtp.starttls.required", Boolean.toString(starts));
-        properties.setProperty(
-                "mail.smtp.ssl.enable", Boolean.toString(server.security() == MailServer.Security.TLS));
+        properties.setProperty("mail.smtp.ssl.enable", Boolean.toString(server.security() == MailServer.Security.TLS));
         properties.setProperty("mail.smtp.ssl.checkserveridentity", "true");
         properties.put("mail.smtp.ssl.socketFactory", encryption);
         properties.setProperty("mail.smtp.localhost", "localhost");
@@ -139,7 +140,8 @@ public final class Mailer {
         message.setText(mail.text(), StandardCharsets.UTF_8.name());
         message.setHeader("Content-Language", mail.language());
         // RFC 2369, section 3.2; the one click of RFC 8058 needs an address on the internet, which a shop has not.
-        message.setHeader("List-Unsubscribe", "<mailto:" + server.sender() + "?subject=" + inAddress(mail.stopWord()) + ">");
+        message.setHeader(
+                "List-Unsubscribe", "<mailto:" + server.sender() + "?subject=" + inAddress(mail.stopWord()) + ">");
         message.setSentDate(Date.from(at));
         message.saveChanges();
         return message;

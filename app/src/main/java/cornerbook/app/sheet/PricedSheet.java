@@ -45,8 +45,8 @@ public final class PricedSheet {
     /** The paper as PDF. */
     public static byte[] render(Letterhead letterhead, Content content, Reader reader) {
         var labels = reader.labels(SheetPage.ROOM);
-        var page = new Page(
-                letterhead, content, reader.language().tag(), SheetStyle.css(labels), labels.of("invented"));
+        var page =
+                new Page(letterhead, content, reader.language().tag(), SheetStyle.css(labels), labels.of("invented"));
         try {
             return SheetPdf.of(SheetTemplates.fill("priced", page));
         } catch (IOException e) {

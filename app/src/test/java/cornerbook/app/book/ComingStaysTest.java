@@ -74,8 +74,8 @@ class ComingStaysTest {
                         customerId,
                         List.of(new ContactAnswer(Purpose.SEASON, Channel.E_MAIL, true, "May we?", "Ida", NOW)));
         book.mails()
-                .putServer(new MailServer(
-                        "mail.example.com", 587, MailServer.Security.STARTTLS, "shop@example.com", ""));
+                .putServer(
+                        new MailServer("mail.example.com", 587, MailServer.Security.STARTTLS, "shop@example.com", ""));
         var letter = new Letter("m", customerId, "a@example.org", "en", "Your car", "Hello.", about);
         assertThat(book.mails().begin(letter, "Ida", NOW)).isTrue();
         assertThat(book.mails().begin(letter, "Ida", NOW)).isFalse();
@@ -109,10 +109,12 @@ class ComingStaysTest {
                     .isEqualTo(file.coming().list(YEAR, 0, 100));
             assertThat(server.coming().list(YEAR, 2, 3)).isEqualTo(file.coming().list(YEAR, 2, 3));
             var customerId = file.mails().list(0, 1).getFirst().letter().customerId();
-            assertThat(server.customers().find(customerId)).isEqualTo(file.customers().find(customerId));
+            assertThat(server.customers().find(customerId))
+                    .isEqualTo(file.customers().find(customerId));
             assertThat(server.mails().list(0, 9)).isEqualTo(file.mails().list(0, 9));
             assertThat(server.mails().findServer()).isEqualTo(file.mails().findServer());
-            assertThat(server.cards().list()).containsExactlyInAnyOrderElementsOf(file.cards().list());
+            assertThat(server.cards().list())
+                    .containsExactlyInAnyOrderElementsOf(file.cards().list());
             assertThat(file.mails().list(0, 9).getFirst().last())
                     .isEqualTo(new Delivery(Delivery.Outcome.TAKEN, "250 ok"));
             assertThat(file.check()).isEmpty();

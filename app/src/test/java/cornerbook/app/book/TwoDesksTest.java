@@ -83,7 +83,6 @@ class TwoDesksTest {
     }
 
     private static NewBill bill(String car, String round) {
-        return new NewBill(
-                car + round, car + "-v7", List.of("Pads"), List.of(), AgreedWork.TODAY, "", AgreedWork.NOW);
+        return new NewBill(car + round, car + "-v7", List.of("Pads"), List.of(), AgreedWork.TODAY, "", AgreedWork.NOW);
     }
 }

@@ -68,8 +68,8 @@ class EveryPageTest {
 
     static Stream<String> addresses() {
         var visits = Stream.of(OPEN_VISIT, FINISHED_VISIT)
-                .flatMap(visit ->
-                        Stream.of("", "/data", "/findings", "/plan", "/burnish", "/estimate", "/bill").map(visit::concat));
+                .flatMap(visit -> Stream.of("", "/data", "/findings", "/plan", "/burnish", "/estimate", "/bill")
+                        .map(visit::concat));
         var others = List.of(
                 "/",
                 "/cars/new",

@@ -36,7 +36,9 @@ class ContactRulesTest {
                 .isNull();
         assertThat(ContactRules.at("CA-QC").get(Purpose.SEASON, Channel.E_MAIL).months())
                 .isEqualTo(24);
-        assertThat(ContactRules.at("CA-QC").get(Purpose.SEASON, Channel.TELEPHONE).months())
+        assertThat(ContactRules.at("CA-QC")
+                        .get(Purpose.SEASON, Channel.TELEPHONE)
+                        .months())
                 .isEqualTo(18);
         assertThat(ContactRules.at("SE").get(Purpose.SEASON, Channel.MESSAGE).months())
                 .isNull();

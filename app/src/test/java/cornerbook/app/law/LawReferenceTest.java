@@ -15,21 +15,29 @@ class LawReferenceTest {
     /** Together, as the Government of Canada lists them by province (GST/HST calculator and rates, 2025); Québec by Revenu Québec. */
     @ParameterizedTest
     @CsvSource({
-        "CA-AB,5", "CA-NB,15", "CA-NL,15", "CA-NS,14", "CA-NT,5", "CA-NU,5", "CA-ON,13", "CA-PE,15", "CA-QC,14.975",
+        "CA-AB,5",
+        "CA-NB,15",
+        "CA-NL,15",
+        "CA-NS,14",
+        "CA-NT,5",
+        "CA-NU,5",
+        "CA-ON,13",
+        "CA-PE,15",
+        "CA-QC,14.975",
         "CA-YT,5"
     })
     void aPlaceHasItsTaxes(String place, BigDecimal percent) {
-        assertThat(TaxOfPlace.of(place, DAY).stream()
-                        .map(TaxOfPlace::percent)
-                        .reduce(BigDecimal.ZERO, BigDecimal::add))
+        assertThat(TaxOfPlace.of(place, DAY).stream().map(TaxOfPlace::percent).reduce(BigDecimal.ZERO, BigDecimal::add))
                 .isEqualByComparingTo(percent);
     }
 
     /** 15 % until 31 March 2025, 14 % from 1 April 2025 on. */
     @Test
     void novaScotiaHadAnotherRateBefore() {
-        assertThat(TaxOfPlace.of("CA-NS", LocalDate.of(2025, 3, 31)).getFirst().percent()).isEqualByComparingTo("15");
-        assertThat(TaxOfPlace.of("CA-NS", LocalDate.of(2025, 4, 1)).getFirst().percent()).isEqualByComparingTo("14");
+        assertThat(TaxOfPlace.of("CA-NS", LocalDate.of(2025, 3, 31)).getFirst().percent())
+                .isEqualByComparingTo("15");
+        assertThat(TaxOfPlace.of("CA-NS", LocalDate.of(2025, 4, 1)).getFirst().percent())
+                .isEqualByComparingTo("14");
         assertThat(TaxOfPlace.of("CA-QC", LocalDate.of(2012, 12, 31))).isEmpty();
         assertThat(TaxOfPlace.of("AT", DAY)).isEmpty();
     }

@@ -43,7 +43,8 @@ public final class LoopbackServer implements AutoCloseable {
 
     /** One that takes nothing before the line is encrypted. */
     static LoopbackServer closed(SSLContext keys) {
-        return new LoopbackServer(builder -> builder.startTlsSocketFactory(keys).enableTLS().requireTLS());
+        return new LoopbackServer(
+                builder -> builder.startTlsSocketFactory(keys).enableTLS().requireTLS());
     }
 
     /** The same, and it asks who is there. */
@@ -52,12 +53,11 @@ public final class LoopbackServer implements AutoCloseable {
                 .enableTLS()
                 .requireTLS()
                 .requireAuth()
-                .authenticationHandlerFactory(new EasyAuthenticationHandlerFactory(
-                        (name, word, context) -> {
-                            if (!name.equals(login) || !word.equals(password)) {
-                                throw new LoginFailedException();
-                            }
-                        })));
+                .authenticationHandlerFactory(new EasyAuthenticationHandlerFactory((name, word, context) -> {
+                    if (!name.equals(login) || !word.equals(password)) {
+                        throw new LoginFailedException();
+                    }
+                })));
     }
 
     public int port() {

@@ -107,16 +107,13 @@ class MailerTest {
         var trust = trusting(certificates);
         try (var loopback = LoopbackServer.asking(certificates.context(), "shop", "secret")) {
             var server = server(loopback, Security.STARTTLS, "shop");
-            assertThat(send(server, "secret", trust, "zoe@example.org").outcome()).isEqualTo(Outcome.TAKEN);
+            assertThat(send(server, "secret", trust, "zoe@example.org").outcome())
+                    .isEqualTo(Outcome.TAKEN);
             assertThat(loopback.taken()).hasSize(1);
             assertThat(send(server, "wrong", trust, "zoe@example.org"))
                     .satisfies(delivery -> assertThat(delivery.outcome()).isEqualTo(Outcome.NOT_SENT))
                     .satisfies(delivery -> assertThat(delivery.answer()).doesNotContain("wrong"));
-            assertThat(send(
-                                    server,
-                                    "secret",
-                                    (SSLSocketFactory) SSLSocketFactory.getDefault(),
-                                    "zoe@example.org")
+            assertThat(send(server, "secret", (SSLSocketFactory) SSLSocketFactory.getDefault(), "zoe@example.org")
                             .outcome())
                     .as("a server that nobody vouches for gets no password")
                     .isEqualTo(Outcome.NOT_SENT);

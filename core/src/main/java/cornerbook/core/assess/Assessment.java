@@ -66,8 +66,21 @@ public record Assessment(
     /** The same with what keeps the car from leaving by more than the visit itself says. */
     public Assessment withOpen(List<OpenPoint> points) {
         return new Assessment(
-                history, visit, nextVisit, findings, points, forecasts, plan, retorque, notJudged, doubted, seizing,
-                battery, pressure, changeOver, workDone);
+                history,
+                visit,
+                nextVisit,
+                findings,
+                points,
+                forecasts,
+                plan,
+                retorque,
+                notJudged,
+                doubted,
+                seizing,
+                battery,
+                pressure,
+                changeOver,
+                workDone);
     }
 
     /** What is said of the car: not of the shop's own tools and hoist. */

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
 public record ContactRule(@Nullable Integer months, Said source) {
     public ContactRule {
         if (months != null && months < 0) {
-            throw new IllegalArgumentException("months after the last visit is %s, expected 0 or more".formatted(months));
+            throw new IllegalArgumentException(
+                    "months after the last visit is %s, expected 0 or more".formatted(months));
         }
     }
 

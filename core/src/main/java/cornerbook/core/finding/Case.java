@@ -51,7 +51,12 @@ public final class Case {
      * @param place with its climate; null when it is not known
      * @throws java.util.NoSuchElementException when the history has no such visit
      */
-    public Case(CarHistory history, String visitId, LimitTable limits, Knowledge knowledge, @Nullable ChangeOverOfPlace place) {
+    public Case(
+            CarHistory history,
+            String visitId,
+            LimitTable limits,
+            Knowledge knowledge,
+            @Nullable ChangeOverOfPlace place) {
         this.history = history;
         this.limits = limits;
         this.knowledge = knowledge;
@@ -202,7 +207,8 @@ public final class Case {
      */
     public Optional<ChangeOverSaid.Between> changeOverDays() {
         var season = goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON);
-        var days = season == SeasonKind.ALL_SEASON ? null : changeOver.turn(season).days();
+        var days =
+                season == SeasonKind.ALL_SEASON ? null : changeOver.turn(season).days();
         return days == null || place == null
                 ? Optional.empty()
                 : Optional.of(new ChangeOverSaid.Between(

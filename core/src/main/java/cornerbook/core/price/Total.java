@@ -65,7 +65,10 @@ public record Total(Money subtotal, List<Share> taxes, Money total) {
         }
         return Money.of(
                 total.getCurrencyUnit(),
-                total.getAmount().divide(FIVE_CENTS).setScale(0, RoundingMode.HALF_UP).multiply(FIVE_CENTS),
+                total.getAmount()
+                        .divide(FIVE_CENTS)
+                        .setScale(0, RoundingMode.HALF_UP)
+                        .multiply(FIVE_CENTS),
                 RoundingMode.UNNECESSARY);
     }
 }

@@ -33,8 +33,9 @@ public record TyreWorth(double lifeKm, double years, Money per100Km) {
      */
     public static TyreWorth of(Money price, double newMm, double endMm, double wearMmPer1000Km, double kmPerYear) {
         if (!(newMm > endMm && wearMmPer1000Km > 0 && kmPerYear > 0)) {
-            throw new IllegalArgumentException("tread %s mm to %s mm, wear %s mm/1000 km, %s km a year, expected a tread to wear"
-                    .formatted(newMm, endMm, wearMmPer1000Km, kmPerYear));
+            throw new IllegalArgumentException(
+                    "tread %s mm to %s mm, wear %s mm/1000 km, %s km a year, expected a tread to wear"
+                            .formatted(newMm, endMm, wearMmPer1000Km, kmPerYear));
         }
         double lifeKm = (newMm - endMm) / wearMmPer1000Km * 1000;
         return new TyreWorth(

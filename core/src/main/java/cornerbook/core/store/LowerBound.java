@@ -45,7 +45,8 @@ final class LowerBound {
         double scale = FIRST_STEP;
         for (int step = 0; step < STEPS; step++) {
             var edges = new int[stops + 1];
-            double length = shortestTree(weights, edges) - 2 * Arrays.stream(weights).sum();
+            double length =
+                    shortestTree(weights, edges) - 2 * Arrays.stream(weights).sum();
             best = Math.max(best, length);
             int off = Arrays.stream(edges).map(each -> (each - 2) * (each - 2)).sum();
             if (off == 0) {

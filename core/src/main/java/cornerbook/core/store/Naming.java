@@ -57,7 +57,8 @@ public record Naming(String pattern, int shelves, int places) {
             numbers.add(place);
         }
         var next = List.copyOf(numbers).iterator();
-        return NUMBER.matcher(pattern).replaceAll(run -> padded(next.next(), run.group().length()));
+        return NUMBER.matcher(pattern)
+                .replaceAll(run -> padded(next.next(), run.group().length()));
     }
 
     private static String padded(int number, int digits) {

@@ -30,10 +30,7 @@ public record Walk(List<List<Integer>> rounds, double lengthM, double atLeastM) 
         var points = new ArrayList<FloorPoint>();
         points.add(FloorPoint.DOOR);
         points.addAll(stops);
-        return of(
-                stops.size(),
-                (from, to) -> points.get(from).walkToM(points.get(to)),
-                perRound);
+        return of(stops.size(), (from, to) -> points.get(from).walkToM(points.get(to)), perRound);
     }
 
     static Walk of(int stops, Distances distances, int perRound) {
@@ -50,7 +47,8 @@ public record Walk(List<List<Integer>> rounds, double lengthM, double atLeastM) 
 
     /** From numbers that have the door at 0. */
     static Walk ofTours(List<List<Integer>> tours, Distances distances, double atLeastM) {
-        double lengthM = tours.stream().mapToDouble(tour -> length(tour, distances)).sum();
+        double lengthM =
+                tours.stream().mapToDouble(tour -> length(tour, distances)).sum();
         return new Walk(
                 tours.stream()
                         .map(tour -> tour.stream().map(stop -> stop - 1).toList())

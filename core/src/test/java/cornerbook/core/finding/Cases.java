@@ -78,7 +78,11 @@ public record Cases(
     }
 
     public Case last() {
-        return new Case(history, history.visits().getLast().id(), new LimitTable(Cars.LIMITS), knowledge,
+        return new Case(
+                history,
+                history.visits().getLast().id(),
+                new LimitTable(Cars.LIMITS),
+                knowledge,
                 climate == null ? null : new ChangeOverOfPlace(climate));
     }
 }

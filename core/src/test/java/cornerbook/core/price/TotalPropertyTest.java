@@ -35,8 +35,7 @@ class TotalPropertyTest {
                             .plus(bill.taxes().get(1).amount()));
             // Another way to round half a cent up: by whole thousandths of a cent.
             long cents = bill.subtotal().getAmountMinorLong();
-            assertThat(bill.taxes().get(1).amount().getAmountMinorLong())
-                    .isEqualTo((cents * 9975 + 50_000) / 100_000);
+            assertThat(bill.taxes().get(1).amount().getAmountMinorLong()).isEqualTo((cents * 9975 + 50_000) / 100_000);
         }
     }
 

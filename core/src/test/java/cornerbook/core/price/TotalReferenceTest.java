@@ -23,7 +23,9 @@ class TotalReferenceTest {
 
     private static Total of(List<Tax> taxes, String... lines) {
         return Total.of(
-                CurrencyUnit.CAD, Arrays.stream(lines).map(TotalReferenceTest::cad).toList(), taxes);
+                CurrencyUnit.CAD,
+                Arrays.stream(lines).map(TotalReferenceTest::cad).toList(),
+                taxes);
     }
 
     /** Revenu Québec, Calculating the Taxes (www.revenuquebec.ca/en/entreprise/taxes/tvq_tps/calcul-taxes.aspx): $100 + $5.00 + $9.98 = $114.98. */
@@ -48,8 +50,16 @@ class TotalReferenceTest {
     /** The same source: 1 and 2 cents go down, 3 and 4 up, 6 and 7 down, 8 and 9 up, 0 and 5 stay. */
     @ParameterizedTest
     @CsvSource({
-        "7.00,7.00", "7.01,7.00", "7.02,7.00", "7.03,7.05", "7.04,7.05", "7.05,7.05", "7.06,7.05", "7.07,7.05",
-        "7.08,7.10", "7.09,7.10"
+        "7.00,7.00",
+        "7.01,7.00",
+        "7.02,7.00",
+        "7.03,7.05",
+        "7.04,7.05",
+        "7.05,7.05",
+        "7.06,7.05",
+        "7.07,7.05",
+        "7.08,7.10",
+        "7.09,7.10"
     })
     void cashGoesToTheNearestFiveCents(String total, String cash) {
         assertThat(of(List.of(), total).inCash()).isEqualTo(cad(cash));

@@ -32,11 +32,14 @@ class SetSeasonsTest {
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple(LocalDate.of(2027, 4, 18), LocalDate.of(2027, 10, 20)),
                         org.assertj.core.groups.Tuple.tuple(LocalDate.of(2028, 4, 15), LocalDate.of(2028, 10, 20)));
-        assertThat(new SetSeasons(SeasonKind.ALL_SEASON, FITTED, 40, ChangeOver.USUAL).first(3).getLast())
+        assertThat(new SetSeasons(SeasonKind.ALL_SEASON, FITTED, 40, ChangeOver.USUAL)
+                        .first(3)
+                        .getLast())
                 .satisfies(season -> {
                     assertThat(season.from()).isEqualTo(LocalDate.of(2027, 11, 25));
                     assertThat(season.distanceKm()).isCloseTo(40 * 182, within(1e-9)); // 25 Nov 2027 to 25 May 2028
                 });
-        assertThatThrownBy(() -> new SetSeasons(SeasonKind.SUMMER, FITTED, 0, ChangeOver.USUAL)).hasMessageContaining("expected above 0");
+        assertThatThrownBy(() -> new SetSeasons(SeasonKind.SUMMER, FITTED, 0, ChangeOver.USUAL))
+                .hasMessageContaining("expected above 0");
     }
 }

@@ -15,26 +15,29 @@ import org.junit.jupiter.api.Test;
 /** Racks as a shop would name them, and where sets go; written down by hand. */
 class StoreMapTest {
     private static Rack rack(String pattern, int shelves, int places, double atXM) {
-        return new Rack(
-                "Cellar", new Naming(pattern, shelves, places), new FloorPoint(atXM, 2), Along.INWARD, 1.5, 1);
+        return new Rack("Cellar", new Naming(pattern, shelves, places), new FloorPoint(atXM, 2), Along.INWARD, 1.5, 1);
     }
 
     private static StoreSaid refused(ThrowingCallable call) {
         var said = new StoreSaid[1];
-        assertThatThrownBy(call)
-                .isInstanceOfSatisfying(Refused.class, refusal -> said[0] = (StoreSaid) refusal.said());
+        assertThatThrownBy(call).isInstanceOfSatisfying(Refused.class, refusal -> said[0] = (StoreSaid) refusal.said());
         return said[0];
     }
 
     @Test
     void aRackIsNamedInOneGo() {
         var places = rack("A-#-##", 2, 11, 3).places();
-        assertThat(places).extracting(Place::name).startsWith("A-1-01", "A-1-02").endsWith("A-2-10", "A-2-11");
+        assertThat(places)
+                .extracting(Place::name)
+                .startsWith("A-1-01", "A-1-02")
+                .endsWith("A-2-10", "A-2-11");
         assertThat(places).hasSize(22);
         assertThat(places.get(2).at()).isEqualTo(new FloorPoint(3, 5));
         assertThat(places.get(13).at()).as("the shelf above it").isEqualTo(new FloorPoint(3, 5));
         assertThat(places.get(2).fromDoorM()).isEqualTo(8);
-        assertThat(rack("Wall #", 3, 1, 0).places()).extracting(Place::name).containsExactly("Wall 1", "Wall 2", "Wall 3");
+        assertThat(rack("Wall #", 3, 1, 0).places())
+                .extracting(Place::name)
+                .containsExactly("Wall 1", "Wall 2", "Wall 3");
         assertThat(rack("Under the stairs", 1, 1, 0).places())
                 .extracting(Place::name)
                 .containsExactly("Under the stairs");
@@ -81,7 +84,9 @@ class StoreMapTest {
                         new Naming("Attic", 1, 1),
                         new Naming("Cellar 7", 1, 1),
                         new Naming("K-##", 1, 10));
-        assertThat(TypedPlaces.racks(List.of("K-9", "K-09"))).as("one of them is no place of a rack").hasSize(2);
+        assertThat(TypedPlaces.racks(List.of("K-9", "K-09")))
+                .as("one of them is no place of a rack")
+                .hasSize(2);
         assertThat(TypedPlaces.racks(List.of("", "#4", "x".repeat(31)))).isEmpty();
         assertThat(TypedPlaces.racks(List.of("A 1", "A 500"))).hasSize(2);
     }
@@ -107,6 +112,7 @@ class StoreMapTest {
                 .contains("A-01");
         nearlyFull.put("a-01", 1);
         nearlyFull.put("a-02", 1);
-        assertThat(new PlaceChoice(map, nearlyFull, Set.of()).propose(null, true)).isEmpty();
+        assertThat(new PlaceChoice(map, nearlyFull, Set.of()).propose(null, true))
+                .isEmpty();
     }
 }

@@ -37,9 +37,7 @@ class WalkPropertyTest {
             if (carried > 0) {
                 best = Math.min(
                         best,
-                        at.walkToM(FloorPoint.DOOR)
-                                + FloorPoint.DOOR.walkToM(next)
-                                + tryAll(rest, next, 1, perRound));
+                        at.walkToM(FloorPoint.DOOR) + FloorPoint.DOOR.walkToM(next) + tryAll(rest, next, 1, perRound));
             }
         }
         return best;

@@ -32,9 +32,9 @@ class WalkReferenceTest {
     /** TSPLIB 95, section 2.1: nint of the Euclidean distance. */
     private static Distances plane(List<City> cities) {
         return (from, to) -> Math.floor(Math.hypot(
-                                cities.get(from).x() - cities.get(to).x(),
-                                cities.get(from).y() - cities.get(to).y())
-                        + 0.5);
+                        cities.get(from).x() - cities.get(to).x(),
+                        cities.get(from).y() - cities.get(to).y())
+                + 0.5);
     }
 
     /** TSPLIB 95, section 2.3: degrees and minutes on a sphere, with its own value of pi. */
@@ -43,9 +43,12 @@ class WalkReferenceTest {
             if (from == to) {
                 return 0;
             }
-            double q1 = Math.cos(radians(cities.get(from).y()) - radians(cities.get(to).y()));
-            double q2 = Math.cos(radians(cities.get(from).x()) - radians(cities.get(to).x()));
-            double q3 = Math.cos(radians(cities.get(from).x()) + radians(cities.get(to).x()));
+            double q1 = Math.cos(
+                    radians(cities.get(from).y()) - radians(cities.get(to).y()));
+            double q2 = Math.cos(
+                    radians(cities.get(from).x()) - radians(cities.get(to).x()));
+            double q3 = Math.cos(
+                    radians(cities.get(from).x()) + radians(cities.get(to).x()));
             return (int) (6378.388 * Math.acos(0.5 * ((1 + q1) * q2 - (1 - q1) * q3)) + 1);
         };
     }
@@ -65,7 +68,8 @@ class WalkReferenceTest {
 
     private static void visitsAllOf15(List<Integer> round) {
         assertThat(round)
-                .containsExactlyInAnyOrderElementsOf(IntStream.range(0, 15).boxed().toList());
+                .containsExactlyInAnyOrderElementsOf(
+                        IntStream.range(0, 15).boxed().toList());
     }
 
     /** The heuristic finds the shortest tours of both; its bound stays below them and comes within 2 in 100. */

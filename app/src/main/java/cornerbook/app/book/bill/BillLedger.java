@@ -46,7 +46,13 @@ public final class BillLedger {
      * @param more what is charged beside them, within what the place allows
      */
     public record NewBill(
-            String id, String visitId, List<String> matters, List<BillLine> more, LocalDate day, String person, Instant madeAt) {}
+            String id,
+            String visitId,
+            List<String> matters,
+            List<BillLine> more,
+            LocalDate day,
+            String person,
+            Instant madeAt) {}
 
     /** The bills and credit notes of a visit, by number. */
     public List<Bill> of(String visitId) {
@@ -125,7 +131,8 @@ public final class BillLedger {
 
     /** As it was kept, and not computed again. */
     private static Total total(CurrencyUnit currency, List<BillLine> lines, List<KeptTax> taxes) {
-        var subtotal = Money.total(currency, lines.stream().map(BillLine::amount).toList());
+        var subtotal =
+                Money.total(currency, lines.stream().map(BillLine::amount).toList());
         return new Total(
                 subtotal,
                 taxes.stream()
@@ -192,7 +199,17 @@ public final class BillLedger {
             checkNotBeyond(handle, made.visitId(), work, estimate, total);
         }
         return insert(
-                handle, made.id(), null, made.visitId(), estimate, lines, total, "", made.day(), made.person(), made.madeAt());
+                handle,
+                made.id(),
+                null,
+                made.visitId(),
+                estimate,
+                lines,
+                total,
+                "",
+                made.day(),
+                made.person(),
+                made.madeAt());
     }
 
     private static List<BillLine> lines(Handle handle, NewBill made) {
@@ -206,8 +223,8 @@ public final class BillLedger {
         open.stream()
                 .map(WorkOfVisit.Standing::line)
                 .filter(line -> made.matters().contains(line.key()))
-                .forEach(line -> lines.add(new BillLine(
-                        line.key(), line.words(), line.detail(), Objects.requireNonNull(line.amount()))));
+                .forEach(line -> lines.add(
+                        new BillLine(line.key(), line.words(), line.detail(), Objects.requireNonNull(line.amount()))));
         for (var line : made.more()) {
             if (line.words().isBlank() || line.words().length() > LONGEST_WORDS) {
                 throw refused(new BillBookSaid.WordsTooLong(LONGEST_WORDS));
@@ -270,11 +287,23 @@ public final class BillLedger {
         var total = new Total(
                 bill.total().subtotal().negated(),
                 bill.total().taxes().stream()
-                        .map(share -> new Total.Share(share.tax(), share.amount().negated()))
+                        .map(share ->
+                                new Total.Share(share.tax(), share.amount().negated()))
                         .toList(),
                 bill.total().total().negated());
         var estimate = new Estimate(
-                "", bill.visitId(), 0, bill.language(), day, day, bill.place(), bill.currency(), List.of(), bill.taxes(), "", madeAt);
+                "",
+                bill.visitId(),
+                0,
+                bill.language(),
+                day,
+                day,
+                bill.place(),
+                bill.currency(),
+                List.of(),
+                bill.taxes(),
+                "",
+                madeAt);
         return insert(handle, id, number, bill.visitId(), estimate, back, total, reason, day, person, madeAt);
     }
 

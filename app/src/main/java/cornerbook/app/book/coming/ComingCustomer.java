@@ -50,10 +50,7 @@ public record ComingCustomer(Customer customer, LocalDate first, List<ComingCar>
 
     /** Day of the latest visit of any of its cars. */
     public LocalDate lastVisit() {
-        return cars.stream()
-                .map(ComingCar::lastVisit)
-                .max(LocalDate::compareTo)
-                .orElse(first);
+        return cars.stream().map(ComingCar::lastVisit).max(LocalDate::compareTo).orElse(first);
     }
 
     /** What came of asking last about any of it; empty before anybody did. */

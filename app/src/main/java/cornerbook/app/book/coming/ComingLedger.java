@@ -69,7 +69,8 @@ public final class ComingLedger {
                             and agreed.state in ('ASKED', 'BOOKED') and %s
                             and (agreed.work <> 'RETORQUE' or matter.matter = 'RETORQUE'))
             )
-            """.formatted(ofCar, ofVisit, CallAnswers.latest("answer", "matter.visit_id", "matter.matter"), LATEST_TURN);
+            """.formatted(
+                        ofCar, ofVisit, CallAnswers.latest("answer", "matter.visit_id", "matter.matter"), LATEST_TURN);
     }
 
     private static final String OF_CAR = """
@@ -160,7 +161,8 @@ public final class ComingLedger {
      */
     public ToAsk list(Days days, int passed, int most) {
         return store.read(handle -> new ToAsk(
-                handle.select(
+                handle
+                        .select(
                                 MATTERS
                                         + " select customer_id from asked group by customer_id order by min(due), customer_id limit ? offset ?",
                                 days.all(most, passed))
@@ -290,8 +292,8 @@ public final class ComingLedger {
                             Collectors.mapping(AskedMatter::matter, Collectors.toSet())));
             var expected = new ClockedTimes(within(handle)).expected();
             var appointments = new AppointmentLedger(within(handle));
-            var because = new Appointment.Because(
-                    null, answer.person().isEmpty() ? null : answer.person(), answer.at());
+            var because =
+                    new Appointment.Because(null, answer.person().isEmpty() ? null : answer.person(), answer.at());
             int place = 0;
             for (var car : ofCar.entrySet()) {
                 var work = work(car.getValue());

@@ -47,8 +47,8 @@ public final class CardLedger {
      * @return how many were new, or got something that was missing
      */
     public int take(List<Taken> cards) {
-        return store.write(handle ->
-                cards.stream().mapToInt(card -> take(handle, card)).sum());
+        return store.write(
+                handle -> cards.stream().mapToInt(card -> take(handle, card)).sum());
     }
 
     private static int take(Handle handle, Taken card) {

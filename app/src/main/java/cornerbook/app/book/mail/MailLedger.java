@@ -136,7 +136,8 @@ public final class MailLedger {
             }
             if (delivery.outcome() == Delivery.Outcome.TAKEN) {
                 var written = new CallAnswer(CallAnswer.Kind.WRITTEN, kept.person(), at);
-                kept.letter().about()
+                kept.letter()
+                        .about()
                         .forEach(asked -> CallAnswers.add(
                                 handle,
                                 id + "/" + asked,
@@ -187,10 +188,10 @@ public final class MailLedger {
 
     /** Those to a customer, the latest first. */
     public List<KeptMail> listOf(String customerId) {
-        return store.read(handle -> handle.select(
-                        SELECT + " and mail_message.customer_id = ?" + LATEST_FIRST, customerId)
-                .map((row, context) -> kept(row))
-                .list());
+        return store.read(
+                handle -> handle.select(SELECT + " and mail_message.customer_id = ?" + LATEST_FIRST, customerId)
+                        .map((row, context) -> kept(row))
+                        .list());
     }
 
     private static KeptMail kept(ResultSet row) throws SQLException {

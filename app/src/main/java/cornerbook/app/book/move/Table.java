@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
  */
 record Table(String name, List<String> columns, @Nullable Pointer own) {
     /** Made anew in each place: the list of migrations, and what lists, orders, calls, the search and learning take from the cars. */
-    private static final Set<String> MADE_ANEW =
-            Set.of("flyway_schema_history", "judged_by", "car_verdict", "car_need", "car_due", "car_words", "car_share");
+    private static final Set<String> MADE_ANEW = Set.of(
+            "flyway_schema_history", "judged_by", "car_verdict", "car_need", "car_due", "car_words", "car_share");
 
     /**
      * A foreign key.

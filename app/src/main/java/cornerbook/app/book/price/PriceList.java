@@ -24,10 +24,7 @@ public record PriceList(LocalDate day, @Nullable TaxPlace place, List<PriceRow> 
     }
 
     public Optional<PriceValue> find(PriceKey key) {
-        return rows.stream()
-                .filter(row -> row.key().equals(key))
-                .findFirst()
-                .map(PriceRow::value);
+        return rows.stream().filter(row -> row.key().equals(key)).findFirst().map(PriceRow::value);
     }
 
     /** An hour of work. */
@@ -42,8 +39,10 @@ public record PriceList(LocalDate day, @Nullable TaxPlace place, List<PriceRow> 
     /** The tyres of a size that the shop has prices of, the cheapest first. */
     public List<PriceRow> tyres(SeasonKind season, String size) {
         return of(PriceKey.Item.TYRE).stream()
-                .filter(row -> row.key().kind().equals(season.name()) && row.key().name().equals(size))
-                .sorted(Comparator.comparing(row -> Objects.requireNonNull(row.value().amount())))
+                .filter(row -> row.key().kind().equals(season.name())
+                        && row.key().name().equals(size))
+                .sorted(Comparator.comparing(
+                        row -> Objects.requireNonNull(row.value().amount())))
                 .toList();
     }
 

@@ -45,7 +45,8 @@ public record TaxPlace(String place, CurrencyUnit currency, LocalDate begins, Li
         var onFile = TaxOfPlace.of(place, day);
         if (!onFile.isEmpty()) {
             return onFile.stream()
-                    .map(each -> new Counting(each.tax(), registration(each.code().name()), each.citation()))
+                    .map(each ->
+                            new Counting(each.tax(), registration(each.code().name()), each.citation()))
                     .toList();
         }
         return taxes.stream()

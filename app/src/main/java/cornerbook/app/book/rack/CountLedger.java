@@ -243,9 +243,7 @@ public final class CountLedger {
             return;
         }
         var name = String.valueOf(difference.foundPlace());
-        var place = RackLedger.map(handle)
-                .find(name)
-                .orElseThrow(() -> new BookException(new RackSaid.NoPlace(name)));
+        var place = RackLedger.map(handle).find(name).orElseThrow(() -> new BookException(new RackSaid.NoPlace(name)));
         StockLedger.put(handle, id, set, place, by, day);
     }
 

@@ -85,7 +85,8 @@ public record KeptSet(
     public Optional<LocalDate> since(ZoneId shop) {
         return Stream.of(
                         Optional.ofNullable(ran.cameOn()),
-                        Optional.ofNullable(last).map(move -> LocalDate.ofInstant(move.by().at(), shop)))
+                        Optional.ofNullable(last)
+                                .map(move -> LocalDate.ofInstant(move.by().at(), shop)))
                 .flatMap(Optional::stream)
                 .max(LocalDate::compareTo);
     }

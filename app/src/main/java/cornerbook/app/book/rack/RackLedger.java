@@ -38,8 +38,9 @@ public final class RackLedger {
     }
 
     static List<KeptRack> list(Handle handle) {
-        return handle.select(STANDING
-                        + " order by room, (select made_at from store_rack as first where first.rack_id = named.rack_id and first.turn = 0), rack_id")
+        return handle.select(
+                        STANDING
+                                + " order by room, (select made_at from store_rack as first where first.rack_id = named.rack_id and first.turn = 0), rack_id")
                 .map((row, context) -> read(row))
                 .list();
     }
@@ -119,8 +120,7 @@ public final class RackLedger {
     }
 
     private static void refuseLying(Handle handle, Rack before, List<Place> after) {
-        Set<String> stay =
-                after.stream().map(Place::name).map(StoreMap::key).collect(Collectors.toSet());
+        Set<String> stay = after.stream().map(Place::name).map(StoreMap::key).collect(Collectors.toSet());
         var lying = StockRows.all(handle).stream().filter(KeptSet::lies).toList();
         for (var place : before.places()) {
             int sets = (int) lying.stream().filter(set -> set.liesAt(place)).count();

@@ -10,7 +10,11 @@ import org.jspecify.annotations.Nullable;
  * @param visitId for which it went out to its car, else null
  */
 public record SetMove(
-        Kind kind, @Nullable String from, @Nullable String to, @Nullable String visitId, By by) {
+        Kind kind,
+        @Nullable String from,
+        @Nullable String to,
+        @Nullable String visitId,
+        By by) {
     /** What is done with sets. */
     public enum Kind {
         PUT,

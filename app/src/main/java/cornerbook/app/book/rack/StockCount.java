@@ -11,5 +11,4 @@ import org.jspecify.annotations.Nullable;
  * @param differences what was found otherwise than the book had it; 0 while it goes on
  * @param open differences about which nobody has done anything yet
  */
-public record StockCount(
-        String id, By begun, @Nullable By ended, int places, int sets, int differences, int open) {}
+public record StockCount(String id, By begun, @Nullable By ended, int places, int sets, int differences, int open) {}

@@ -51,7 +51,8 @@ public final class StockLedger {
 
     /** What was done with a set, the latest first. */
     public List<SetMove> listMoves(Key key) {
-        return store.read(handle -> handle.select(
+        return store.read(handle -> handle
+                .select(
                         "select * from set_move where vehicle_id = ? and set_id = ? order by place_in_list desc",
                         key.vehicleId(),
                         key.setId())
@@ -84,7 +85,8 @@ public final class StockLedger {
 
     static void put(Handle handle, String id, KeptSet set, Place place, By by, LocalDate day) {
         if (set.ran().on() == KeptSet.On.LEFT) {
-            throw new BookException(new RackSaid.IsOnCar(set.owner().vehicleName(), set.tags().getFirst()));
+            throw new BookException(
+                    new RackSaid.IsOnCar(set.owner().vehicleName(), set.tags().getFirst()));
         }
         if (set.liesAt(place)) {
             throw new BookException(new RackSaid.LiesThere(set.tags().getFirst(), place.name()));
@@ -117,17 +119,12 @@ public final class StockLedger {
             var car = handle.select(
                             "select vehicle.id, vehicle.name, vehicle.plate from visit join vehicle on vehicle.id = visit.vehicle_id where visit.id = ? and visit.cancelled = 0",
                             visitId)
-                    .map((row, context) ->
-                            List.of(row.getString("id"), row.getString("name"), row.getString("plate")))
+                    .map((row, context) -> List.of(row.getString("id"), row.getString("name"), row.getString("plate")))
                     .findFirst()
                     .orElseThrow(() -> new BookException(new RackSaid.NoVisit()));
             if (!car.getFirst().equals(set.key().vehicleId())) {
                 throw new BookException(new RackSaid.WrongCar(
-                        tag,
-                        set.owner().vehicleName(),
-                        set.owner().plate(),
-                        car.get(1),
-                        car.getLast()));
+                        tag, set.owner().vehicleName(), set.owner().plate(), car.get(1), car.getLast()));
             }
             refuseOnCar(set);
             add(handle, id, set, SetMove.Kind.OUT_TO_CAR, null, visitId, by, day);
@@ -154,9 +151,10 @@ public final class StockLedger {
 
     /** Who was called about sets that lie in the store, by the car's id; of each car whose latest visit is known. */
     public Map<String, CalledAbout> listCalls() {
-        return store.read(handle -> handle.select(CALLS)
-                .map((row, context) -> new CalledAbout(
-                        row.getString("vehicle_id"), row.getString("visit_id"), CallAnswers.last(row)))
+        return store.read(handle -> handle
+                .select(CALLS)
+                .map((row, context) ->
+                        new CalledAbout(row.getString("vehicle_id"), row.getString("visit_id"), CallAnswers.last(row)))
                 .stream()
                 .collect(Collectors.toMap(CalledAbout::vehicleId, each -> each)));
     }
@@ -181,7 +179,8 @@ public final class StockLedger {
 
     private static void refuseOnCar(KeptSet set) {
         if (set.ran().onCar()) {
-            throw new BookException(new RackSaid.IsOnCar(set.owner().vehicleName(), set.tags().getFirst()));
+            throw new BookException(
+                    new RackSaid.IsOnCar(set.owner().vehicleName(), set.tags().getFirst()));
         }
     }
 

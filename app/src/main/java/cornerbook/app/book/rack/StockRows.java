@@ -54,8 +54,8 @@ final class StockRows {
                 .map((row, context) -> Map.entry(key(row), row.getString("tag")))
                 .forEach(each -> tags.computeIfAbsent(each.getKey(), key -> new ArrayList<>())
                         .add(each.getValue()));
-        return handle.select(
-                        SELECT + " order by coalesce(wheel_set.store_place, ''), vehicle.name, vehicle.id, wheel_set.id")
+        return handle.select(SELECT
+                        + " order by coalesce(wheel_set.store_place, ''), vehicle.name, vehicle.id, wheel_set.id")
                 .map((row, context) -> read(row, tags.getOrDefault(key(row), List.of())))
                 .list();
     }
@@ -99,7 +99,9 @@ final class StockRows {
                         row.getString("customer_id"),
                         row.getString("customer_name"),
                         row.getString("phone")),
-                new KeptSet.Ran(on == null ? KeptSet.On.OFF : KeptSet.On.valueOf(on), cameOn == null ? null : LocalDate.parse(cameOn)),
+                new KeptSet.Ran(
+                        on == null ? KeptSet.On.OFF : KeptSet.On.valueOf(on),
+                        cameOn == null ? null : LocalDate.parse(cameOn)),
                 move(row));
     }
 

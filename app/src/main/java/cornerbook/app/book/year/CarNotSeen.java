@@ -9,4 +9,9 @@ import org.jspecify.annotations.Nullable;
  * @param phone null where none is known
  */
 public record CarNotSeen(
-        String vehicleId, String name, String plate, String customer, @Nullable String phone, LocalDate last) {}
+        String vehicleId,
+        String name,
+        String plate,
+        String customer,
+        @Nullable String phone,
+        LocalDate last) {}

@@ -24,8 +24,11 @@ public final class YearLedger {
 
     /** Visits that count, by month, from the first to the last of these days; a month without any is left out. */
     public List<MonthCount> visits(LocalDate first, LocalDate last) {
-        return months("select substr(visit_date, 1, 7) as of_month, count(*) as amount from visit"
-                + " where cancelled = 0 and visit_date between ? and ? group by 1 order by 1", first, last);
+        return months(
+                "select substr(visit_date, 1, 7) as of_month, count(*) as amount from visit"
+                        + " where cancelled = 0 and visit_date between ? and ? group by 1 order by 1",
+                first,
+                last);
     }
 
     /** Calls that came to this, by month. */

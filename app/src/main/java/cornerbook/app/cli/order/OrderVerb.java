@@ -68,7 +68,10 @@ public final class OrderVerb implements Runnable {
                             OrderList.of(
                                     book.orders(),
                                     today,
-                                    last == null ? OrderList.usualUntil(today, book.climate().find()) : last,
+                                    last == null
+                                            ? OrderList.usualUntil(
+                                                    today, book.climate().find())
+                                            : last,
                                     levelPercent / HUNDRED),
                             terminal.reader()));
         }

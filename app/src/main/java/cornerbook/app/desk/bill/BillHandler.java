@@ -47,7 +47,10 @@ public final class BillHandler {
     /** The latest of the shop. */
     public void list(ServerRequest request, ServerResponse response) {
         pages.send(
-                response, 200, "desk/bill/bills", new BillListPage(desk.book().bills().listLatest(LISTED)));
+                response,
+                200,
+                "desk/bill/bills",
+                new BillListPage(desk.book().bills().listLatest(LISTED)));
     }
 
     public void show(ServerRequest request, ServerResponse response) {
@@ -66,7 +69,8 @@ public final class BillHandler {
                 (bill.isCredit() ? "credit-" : "bill-") + bill.number(),
                 PricedSheet.render(
                         letterhead,
-                        BillPaper.of(bill, history, Told.reader().at(desk.clock().getZone())),
+                        BillPaper.of(
+                                bill, history, Told.reader().at(desk.clock().getZone())),
                         Told.reader().in(bill.language())));
     }
 

@@ -97,7 +97,12 @@ final class BillPaper {
         notes.add(
                 bill.open().isZero()
                         ? w.of("all-paid")
-                        : w.of("to-pay", "amount", new Price(bill.open()), "cash", new Price(bill.total().inCash())));
+                        : w.of(
+                                "to-pay",
+                                "amount",
+                                new Price(bill.open()),
+                                "cash",
+                                new Price(bill.total().inCash())));
         var warranty = RepairLaw.of(bill.place()).warranty();
         if (warranty != null && !bill.isCredit()) {
             notes.add(w.of(

@@ -53,7 +53,8 @@ public final class ComingHandler {
                 "desk/coming/coming",
                 new ComingPage(
                         days,
-                        new Slice<>(found.list().stream().map(rows::of).toList(), from, found.all(), CUSTOMERS_ON_A_PAGE),
+                        new Slice<>(
+                                found.list().stream().map(rows::of).toList(), from, found.all(), CUSTOMERS_ON_A_PAGE),
                         desk.book().orders().countNotJudged(),
                         agreed,
                         error));
@@ -63,9 +64,7 @@ public final class ComingHandler {
     public void answer(ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         var answer = Calls.answer(typed, desk);
-        change(typed, response, null, () -> desk.book()
-                .coming()
-                .answer(typed.identity("id"), matters(typed), answer));
+        change(typed, response, null, () -> desk.book().coming().answer(typed.identity("id"), matters(typed), answer));
     }
 
     /** The customer comes on a day. */
@@ -73,15 +72,20 @@ public final class ComingHandler {
         var typed = Form.read(request);
         var person = typed.person();
         var answer = new CallAnswer(CallAnswer.Kind.WILL_COME, person == null ? "" : person, desk.now());
-        change(typed, response, typed.get("day"), () -> desk.book()
-                .coming()
-                .comes(typed.identity("id"), matters(typed), answer, day(typed.get("day")), desk.today()));
+        change(
+                typed,
+                response,
+                typed.get("day"),
+                () -> desk.book()
+                        .coming()
+                        .comes(typed.identity("id"), matters(typed), answer, day(typed.get("day")), desk.today()));
     }
 
     /** Does what a form asks, and shows the list again; what is refused, with why. */
     private void change(Form typed, ServerResponse response, @Nullable String agreed, Runnable work) {
         // What the address of the list cannot be is told before anything is kept.
-        var address = Links.coming() + "?until=" + Asked.days(typed, desk).until() + "&from=" + Asked.numberOf(typed.get("from"));
+        var address = Links.coming() + "?until=" + Asked.days(typed, desk).until() + "&from="
+                + Asked.numberOf(typed.get("from"));
         try {
             work.run();
         } catch (BookException | Refused e) {

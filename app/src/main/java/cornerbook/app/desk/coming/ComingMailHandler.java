@@ -61,7 +61,10 @@ public final class ComingMailHandler {
         int from = Asked.numberOf(asked.get("from"));
         var customer = asked.get("customer");
         var found = customer.isEmpty()
-                ? desk.book().coming().list(days, from, ComingHandler.CUSTOMERS_ON_A_PAGE).list()
+                ? desk.book()
+                        .coming()
+                        .list(days, from, ComingHandler.CUSTOMERS_ON_A_PAGE)
+                        .list()
                 : List.of(desk.book().coming().find(customer, days));
         var rows = new ComingRows(desk, letterhead);
         pages.send(
@@ -173,8 +176,7 @@ public final class ComingMailHandler {
         var stopWord = Told.reader()
                 .in(Language.find(letter.language()).orElse(Language.ENGLISH))
                 .say(new ComingSaid.StopWord());
-        return new Mail(
-                letter.id(), letter.address(), letter.language(), letter.subject(), letter.text(), stopWord);
+        return new Mail(letter.id(), letter.address(), letter.language(), letter.subject(), letter.text(), stopWord);
     }
 
     /** Whether the server was reached. */
@@ -191,10 +193,7 @@ public final class ComingMailHandler {
             throw new Refused(new MailSaid.PasswordMissing(MailPassword.VARIABLE, MailPassword.FILE_VARIABLE));
         }
         return new Mailer(
-                server,
-                password.orElse(null),
-                letterhead.shopName(),
-                (SSLSocketFactory) SSLSocketFactory.getDefault());
+                server, password.orElse(null), letterhead.shopName(), (SSLSocketFactory) SSLSocketFactory.getDefault());
     }
 
     public void showSent(ServerRequest request, ServerResponse response) {
@@ -220,11 +219,17 @@ public final class ComingMailHandler {
         int seen = Asked.numberOf(typed.get("events"));
         try {
             var mailer = mailer();
-            var kept = desk.book().mails().find(id).orElseThrow(() -> new PageException(404, new DeskSaid.FormNotUnderstood()));
-            if (!new ComingRows(desk, letterhead).permitsMail(kept.letter().customerId(), kept.letter().about())) {
+            var kept = desk.book()
+                    .mails()
+                    .find(id)
+                    .orElseThrow(() -> new PageException(404, new DeskSaid.FormNotUnderstood()));
+            if (!new ComingRows(desk, letterhead)
+                    .permitsMail(kept.letter().customerId(), kept.letter().about())) {
                 throw new Refused(new ComingSaid.DeclinedSince());
             }
-            hand(mailer, mail(desk.book().mails().beginAgain(id, seen, desk.now()).letter()));
+            hand(
+                    mailer,
+                    mail(desk.book().mails().beginAgain(id, seen, desk.now()).letter()));
         } catch (BookException | Refused e) {
             sendSent(response, 409, 0, Typed.sentence(e));
             return;

@@ -18,7 +18,11 @@ import org.jspecify.annotations.Nullable;
  * @param error why what was said was not kept; empty where it was
  */
 public record ComingPage(
-        Days days, Slice<Row> slice, int notJudged, @Nullable LocalDate agreed, String error) {
+        Days days,
+        Slice<Row> slice,
+        int notJudged,
+        @Nullable LocalDate agreed,
+        String error) {
     /**
      * A customer.
      *
@@ -67,7 +71,10 @@ public record ComingPage(
 
     /** The days by which something is due first, in their order. */
     public List<LocalDate> firstDays() {
-        return slice.list().stream().map(row -> row.customer().first()).distinct().toList();
+        return slice.list().stream()
+                .map(row -> row.customer().first())
+                .distinct()
+                .toList();
     }
 
     public List<Row> rows(LocalDate day) {

@@ -58,11 +58,7 @@ final class ComingRows {
     }
 
     private Optional<CustomerMessage> message(
-            ComingCustomer customer,
-            Channel channel,
-            @Nullable String address,
-            ContactAnswers answers,
-            Reader reader) {
+            ComingCustomer customer, Channel channel, @Nullable String address, ContactAnswers answers, Reader reader) {
         var permitted = customer.about(matter -> permits(matter, channel, customer, answers));
         return address == null || permitted.cars().isEmpty()
                 ? Optional.empty()
@@ -89,8 +85,8 @@ final class ComingRows {
     boolean permitsMail(String customerId, List<AskedMatter> about) {
         var answers = desk.book().contacts().listOf(customerId);
         return about.stream()
-                .noneMatch(asked -> Boolean.FALSE.equals(
-                        answers.agreed(asked.matter().purpose(), Channel.E_MAIL)));
+                .noneMatch(asked ->
+                        Boolean.FALSE.equals(answers.agreed(asked.matter().purpose(), Channel.E_MAIL)));
     }
 
     private boolean permits(Matter matter, Channel channel, ComingCustomer customer, ContactAnswers answers) {

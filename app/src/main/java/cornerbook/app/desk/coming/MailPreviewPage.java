@@ -13,8 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param server null where none is known
  * @param error why nothing was sent; empty where nothing was refused
  */
-public record MailPreviewPage(
-        Days days, int from, @Nullable MailServer server, List<Preview> list, String error) {
+public record MailPreviewPage(Days days, int from, @Nullable MailServer server, List<Preview> list, String error) {
     public MailPreviewPage {
         list = List.copyOf(list);
     }

@@ -59,7 +59,8 @@ final class AlikeCustomers {
     private void find(Sign sign, String key, PersonCard card, Map<String, Alike> found) {
         known.getOrDefault(sign, Map.of())
                 .getOrDefault(key, List.of())
-                .forEach(customer -> found.putIfAbsent(customer.id(), new Alike(customer, sign, lacks(customer, card))));
+                .forEach(
+                        customer -> found.putIfAbsent(customer.id(), new Alike(customer, sign, lacks(customer, card))));
     }
 
     private static boolean lacks(Customer customer, PersonCard card) {

@@ -82,7 +82,12 @@ public final class CardHandler {
     }
 
     private void send(
-            ServerResponse response, int status, String text, List<CardRow> rows, @Nullable Integer taken, String error) {
+            ServerResponse response,
+            int status,
+            String text,
+            List<CardRow> rows,
+            @Nullable Integer taken,
+            String error) {
         pages.send(
                 response,
                 status,

@@ -35,8 +35,8 @@ public final class ContactHandler {
                 .filter(purpose -> typed.has("purpose." + purpose.name()))
                 .flatMap(purpose -> Arrays.stream(Channel.values())
                         .filter(channel -> typed.has("channel." + channel.name()))
-                        .map(channel -> new ContactAnswer(
-                                purpose, channel, agreed, typed.get("words"), person, desk.now())))
+                        .map(channel ->
+                                new ContactAnswer(purpose, channel, agreed, typed.get("words"), person, desk.now())))
                 .toList();
         try {
             desk.book().contacts().add(typed.identity("id"), customerId, answers);

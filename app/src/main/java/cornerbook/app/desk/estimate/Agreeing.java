@@ -119,5 +119,4 @@ public final class Agreeing {
                         error,
                         kept));
     }
-
 }

@@ -35,8 +35,7 @@ final class Answers {
                             UNFIT, new EstimateSaid.AnswerMissing(matter.first().words()));
                 }
                 matter.options()
-                        .forEach(option ->
-                                answers.put(option.place(), picked.equals(String.valueOf(option.place()))));
+                        .forEach(option -> answers.put(option.place(), picked.equals(String.valueOf(option.place()))));
             }
         }
         return answers;

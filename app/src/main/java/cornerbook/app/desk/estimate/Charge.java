@@ -54,8 +54,7 @@ record Charge(Money amount, String detail) {
                 .map(old -> new Charge(
                         bought.amount().plus(old.amount()),
                         String.join(
-                                "; ",
-                                List.of(bought.detail(), w.of("old-tyres", "amount", new Price(old.amount()))))))
+                                "; ", List.of(bought.detail(), w.of("old-tyres", "amount", new Price(old.amount()))))))
                 .orElse(bought);
     }
 }

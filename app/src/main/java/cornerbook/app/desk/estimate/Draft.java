@@ -24,8 +24,7 @@ final class Draft {
     private Draft() {}
 
     /** @param planned what the car came for, as it was agreed; null where nobody has said */
-    static List<DraftLine> of(
-            Assessment assessment, PriceList prices, @Nullable PlannedWork planned, Reader reader) {
+    static List<DraftLine> of(Assessment assessment, PriceList prices, @Nullable PlannedWork planned, Reader reader) {
         var lines = new ArrayList<DraftLine>();
         for (var job : PLANNED) {
             boolean chosen = planned != null && planned.name().equals(job.name());
@@ -47,12 +46,7 @@ final class Draft {
 
     /** @param once jobs that are done once for the car, and were asked for already: a second advice offers none again */
     private static void add(
-            List<DraftLine> lines,
-            Advice advice,
-            Set<Job> once,
-            TyreLines tyres,
-            PriceList prices,
-            Reader reader) {
+            List<DraftLine> lines, Advice advice, Set<Job> once, TyreLines tyres, PriceList prices, Reader reader) {
         var words = reader.begin(advice.asked());
         boolean safety = advice.first().verdict().compareTo(Verdict.SPENT) >= 0;
         var choice = TyreLines.asksForTyres(advice) ? tyres.of(advice, words, safety) : List.<EstimateLine>of();

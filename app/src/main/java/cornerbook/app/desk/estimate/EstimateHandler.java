@@ -122,8 +122,7 @@ public final class EstimateHandler {
         }
     }
 
-    private List<EstimateLine> lines(
-            OpenVisit open, Form typed, PriceList prices, TaxPlace place, Reader reader) {
+    private List<EstimateLine> lines(OpenVisit open, Form typed, PriceList prices, TaxPlace place, Reader reader) {
         var draft = draft(open, prices, reader);
         var lines = new ArrayList<EstimateLine>();
         for (int at = 0; typed.has("key." + at); at++) {
@@ -207,9 +206,7 @@ public final class EstimateHandler {
     private static Agreeing.Where where(OpenVisit open, Form typed) {
         var way = typed.get("way").isEmpty()
                 ? Agreement.Way.SIGNED
-                : typed.choice(
-                                "way",
-                                List.of(Agreement.Way.SIGNED, Agreement.Way.TELEPHONE, Agreement.Way.SPOKEN))
+                : typed.choice("way", List.of(Agreement.Way.SIGNED, Agreement.Way.TELEPHONE, Agreement.Way.SPOKEN))
                         .orElseThrow(() -> new PageException(400, new EstimateSaid.NoWay()));
         var visitId = open.visit().id();
         return new Agreeing.Where(Links.agree(visitId), Links.estimate(visitId), way, person(typed));

@@ -87,8 +87,7 @@ final class TyreLines {
         return drive == null || drive == DriveLayout.ALL ? List.of(SET) : List.of(SET, PAIR);
     }
 
-    private EstimateLine line(
-            Advice advice, String words, boolean safety, WheelSet set, PriceRow offered, int tyres) {
+    private EstimateLine line(Advice advice, String words, boolean safety, WheelSet set, PriceRow offered, int tyres) {
         var w = reader.labels("app/desk/estimate");
         var each = Objects.requireNonNull(offered.value().amount());
         var charge = Charge.ofTyres(each, tyres, prices, reader);

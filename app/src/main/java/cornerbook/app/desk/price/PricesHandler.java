@@ -54,9 +54,7 @@ public final class PricesHandler {
         change(
                 typed,
                 response,
-                () -> desk.book()
-                        .prices()
-                        .keep(typed.identity("id"), place(typed), person(typed), desk.now()));
+                () -> desk.book().prices().keep(typed.identity("id"), place(typed), person(typed), desk.now()));
     }
 
     /** The hourly rate, and the time and parts of each work; what is as it was adds nothing. */

@@ -102,7 +102,10 @@ public record PricesPage(
     public String minutes(Job job) {
         return shown(
                 job.name() + ".minutes",
-                list.find(job).map(value -> value.minutes()).map(String::valueOf).orElse(""));
+                list.find(job)
+                        .map(value -> value.minutes())
+                        .map(String::valueOf)
+                        .orElse(""));
     }
 
     public String parts(Job job) {

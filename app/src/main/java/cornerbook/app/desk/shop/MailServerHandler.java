@@ -17,8 +17,7 @@ import java.util.Map;
 
 /** The server that takes the shop's e-mails. Its password is neither shown nor asked for: the program is started with it. */
 public final class MailServerHandler {
-    private static final Form USUAL =
-            new Form(Map.of("port", "587", "security", MailServer.Security.STARTTLS.name()));
+    private static final Form USUAL = new Form(Map.of("port", "587", "security", MailServer.Security.STARTTLS.name()));
 
     private final Desk desk;
     private final Pages pages;

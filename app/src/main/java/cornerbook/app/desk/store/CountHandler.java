@@ -36,7 +36,8 @@ public final class CountHandler {
     private void send(ServerResponse response, int status, String countId, String place, String error) {
         var counts = counts().list();
         var count = counts.stream()
-                .filter(each -> countId.isEmpty() ? each.ended() == null : each.id().equals(countId))
+                .filter(each ->
+                        countId.isEmpty() ? each.ended() == null : each.id().equals(countId))
                 .findFirst();
         if (count.isEmpty() && !countId.isEmpty() && status == 200) {
             throw new PageException(404, new StoreSaid.NoCount());

@@ -42,7 +42,10 @@ public record CountPage(
     }
 
     public List<StockScan> latest() {
-        return scans.stream().filter(each -> !each.code().isEmpty()).limit(SHOWN_SCANS).toList();
+        return scans.stream()
+                .filter(each -> !each.code().isEmpty())
+                .limit(SHOWN_SCANS)
+                .toList();
     }
 
     /** Counts but the one that is looked at. */
@@ -54,7 +57,11 @@ public record CountPage(
 
     /** The kinds of which there is something. */
     public List<StockDifference.Kind> kinds() {
-        return differences.stream().map(StockDifference::kind).distinct().sorted().toList();
+        return differences.stream()
+                .map(StockDifference::kind)
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     public List<StockDifference> of(StockDifference.Kind kind) {

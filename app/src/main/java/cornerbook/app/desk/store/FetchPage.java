@@ -19,12 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param notHere sets of these cars that are out, or of which nobody knows where they lie
  */
 public record FetchPage(
-        LocalDate day,
-        int carried,
-        Walk walk,
-        List<List<Stop>> rounds,
-        List<Stop> offMap,
-        List<Stop> notHere) {
+        LocalDate day, int carried, Walk walk, List<List<Stop>> rounds, List<Stop> offMap, List<Stop> notHere) {
     private static final double HUNDRED = 100;
 
     public FetchPage {
@@ -38,7 +33,8 @@ public record FetchPage(
      *
      * @param place null when it lies at no place of the map
      */
-    public record Stop(Appointment appointment, KeptSet set, @Nullable Place place) {}
+    public record Stop(
+            Appointment appointment, KeptSet set, @Nullable Place place) {}
 
     static FetchPage of(LocalDate day, int carried, List<Appointment> appointments, Shelves shelves) {
         List<Stop> onMap = new ArrayList<>();
@@ -78,9 +74,7 @@ public record FetchPage(
 
     /** How much shorter a way could be at most, in whole per cent and not less than one. */
     public int atMostShorter() {
-        return walk.lengthM() == 0
-                ? 0
-                : (int) Math.ceil((walk.lengthM() - walk.atLeastM()) / walk.lengthM() * HUNDRED);
+        return walk.lengthM() == 0 ? 0 : (int) Math.ceil((walk.lengthM() - walk.atLeastM()) / walk.lengthM() * HUNDRED);
     }
 
     /** Whether all of them lie at the door as far as the map knows: nobody has said where the racks stand. */

@@ -34,8 +34,7 @@ public record LeftPage(Shelves shelves, Map<String, CalledAbout> calls, LocalDat
                 .filter(set -> set.since(shelves.shop())
                         .filter(day -> !day.isAfter(before))
                         .isPresent())
-                .sorted(Comparator.comparing(
-                        set -> set.since(shelves.shop()).orElse(LocalDate.MIN)))
+                .sorted(Comparator.comparing(set -> set.since(shelves.shop()).orElse(LocalDate.MIN)))
                 .toList();
     }
 

@@ -25,10 +25,7 @@ public record RackForm(String id, String turn, Form typed, String error) {
 
     static RackForm fresh() {
         return new RackForm(
-                "",
-                "0",
-                new Form(Map.of("shelves", "1", "places", "10", "capacity", "1", "width", written(1))),
-                "");
+                "", "0", new Form(Map.of("shelves", "1", "places", "10", "capacity", "1", "width", written(1))), "");
     }
 
     static RackForm of(KeptRack kept) {
@@ -60,9 +57,7 @@ public record RackForm(String id, String turn, Form typed, String error) {
 
     /** With its unit, as a person reads fields in units of their own. */
     private static String written(double metres) {
-        return (metres == Math.rint(metres)
-                        ? String.format(Locale.ROOT, "%.0f", metres)
-                        : Double.toString(metres))
+        return (metres == Math.rint(metres) ? String.format(Locale.ROOT, "%.0f", metres) : Double.toString(metres))
                 + " " + BOOK_UNIT;
     }
 

@@ -99,7 +99,8 @@ public final class SetHandler {
             send(response, UNFIT, set, typed, Typed.sentence(e));
             return;
         }
-        Pages.redirect(response, Links.storedSet(set.key().vehicleId(), set.key().setId()));
+        Pages.redirect(
+                response, Links.storedSet(set.key().vehicleId(), set.key().setId()));
     }
 
     private static @Nullable Double pressureKpa(String text) {
@@ -137,7 +138,8 @@ public final class SetHandler {
                 .map(visit -> desk.book().photos().listKept(visit.id()))
                 .orElse(List.of())
                 .stream()
-                .filter(kept -> kept.photo().onSheet() && isOfWheels(kept.photo().part()))
+                .filter(kept ->
+                        kept.photo().onSheet() && isOfWheels(kept.photo().part()))
                 .toList();
     }
 

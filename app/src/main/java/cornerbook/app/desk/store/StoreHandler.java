@@ -81,9 +81,7 @@ public final class StoreHandler {
             if (typed.get("rack").isEmpty()) {
                 desk.book().racks().name(typed.identity("id"), rack, by(typed, desk));
             } else {
-                desk.book()
-                        .racks()
-                        .change(typed.identity("id"), typed.get("rack"), turn(typed), rack, by(typed, desk));
+                desk.book().racks().change(typed.identity("id"), typed.get("rack"), turn(typed), rack, by(typed, desk));
             }
         });
     }
@@ -114,8 +112,7 @@ public final class StoreHandler {
     private void refuse(ServerResponse response, int status, Form typed, RuntimeException refusal) {
         var form = new RackForm(typed.get("rack"), typed.get("turn"), typed, Typed.sentence(refusal));
         find(form.id())
-                .ifPresentOrElse(
-                        kept -> sendRack(response, status, kept, form), () -> send(response, status, form));
+                .ifPresentOrElse(kept -> sendRack(response, status, kept, form), () -> send(response, status, form));
     }
 
     /** What is no number is no turn that anybody saw. */

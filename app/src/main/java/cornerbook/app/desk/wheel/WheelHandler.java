@@ -44,7 +44,8 @@ public final class WheelHandler {
         Pages.sendPdf(
                 response,
                 "shelf-labels",
-                ShelfLabels.render(desk.book().cars().readStored(), LabelFields.place(Form.ofQuery(request)), Told.reader()));
+                ShelfLabels.render(
+                        desk.book().cars().readStored(), LabelFields.place(Form.ofQuery(request)), Told.reader()));
     }
 
     /** Of one set, of the sets of a visit, or of all sets of the cars of a day. */

@@ -107,9 +107,8 @@ public final class YearHandler {
     }
 
     private static void send(ServerResponse response, String name, List<String> names, List<List<String>> lines) {
-        var csv = Stream.concat(Stream.of(names), lines.stream())
-                .map(CsvLine::of)
-                .collect(Collectors.joining());
+        var csv =
+                Stream.concat(Stream.of(names), lines.stream()).map(CsvLine::of).collect(Collectors.joining());
         response.header(HeaderNames.CONTENT_DISPOSITION, "attachment; filename=\"%s\"".formatted(name));
         Pages.sendPacked(response, "text/csv; charset=utf-8; header=present", csv.getBytes(UTF_8));
     }

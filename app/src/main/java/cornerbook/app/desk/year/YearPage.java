@@ -109,7 +109,8 @@ public record YearPage(
         return Lengths.svg(
                 labels().of("tyres-coming"),
                 tyres.stream()
-                        .sorted(Comparator.comparingDouble((OrderRow row) -> row.demand().mean())
+                        .sorted(Comparator.comparingDouble(
+                                        (OrderRow row) -> row.demand().mean())
                                 .reversed())
                         .limit(MOST_SIZES)
                         .map(row -> new Lengths.Line(

@@ -58,7 +58,10 @@ public final class CardFile {
         try (var reader = new VCardReader(text)) {
             for (var card = reader.readNext(); card != null; card = reader.readNext()) {
                 int number = cards.size() + 1;
-                cards.add(cut && number == begun ? refused(number, nameOf(card), new CardSaid.NotFinished()) : of(number, card));
+                cards.add(
+                        cut && number == begun
+                                ? refused(number, nameOf(card), new CardSaid.NotFinished())
+                                : of(number, card));
             }
         } catch (IOException e) {
             // Nothing is read but a text in memory.
@@ -94,8 +97,8 @@ public final class CardFile {
         }
         if (Stream.of(Optional.of(name), Optional.ofNullable(phone), Optional.ofNullable(email))
                 .flatMap(Optional::stream)
-                .anyMatch(text -> text.length() > LONGEST
-                        || PlainText.findUnfit(text).isPresent())) {
+                .anyMatch(text ->
+                        text.length() > LONGEST || PlainText.findUnfit(text).isPresent())) {
             return Optional.of(new CardSaid.UnfitText());
         }
         return phone == null && email == null ? Optional.of(new CardSaid.NoWayToReach()) : Optional.empty();
@@ -103,7 +106,9 @@ public final class CardFile {
 
     private static String nameOf(VCard card) {
         var formatted = card.getFormattedName();
-        if (formatted != null && formatted.getValue() != null && !formatted.getValue().isBlank()) {
+        if (formatted != null
+                && formatted.getValue() != null
+                && !formatted.getValue().isBlank()) {
             return formatted.getValue().strip();
         }
         StructuredName structured = card.getStructuredName();

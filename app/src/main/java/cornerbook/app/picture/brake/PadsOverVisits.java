@@ -57,7 +57,9 @@ public final class PadsOverVisits {
                 .flatMap(visit -> {
                     var readings = new StandingReadings(visit);
                     return Stream.of(Spot.OUTER, Spot.INNER)
-                            .flatMap(pad -> readings.ofCorner(Measure.PAD_THICKNESS, corner, pad).map(Reading::value)
+                            .flatMap(pad -> readings
+                                    .ofCorner(Measure.PAD_THICKNESS, corner, pad)
+                                    .map(Reading::value)
                                     .map(mm -> new Thickness(visit.date(), pad, mm))
                                     .stream());
                 })
@@ -65,12 +67,12 @@ public final class PadsOverVisits {
         if (read.stream().map(Thickness::day).distinct().count() < FEWEST) {
             return "";
         }
-        double highestMm = Math.ceil(Stream.concat(
-                                Stream.of(brake.padNewMm()), read.stream().map(Thickness::mm))
-                        .mapToDouble(Double::doubleValue)
-                        .max()
-                        .orElseThrow()
-                + 0.5);
+        double highestMm = Math.ceil(
+                Stream.concat(Stream.of(brake.padNewMm()), read.stream().map(Thickness::mm))
+                                .mapToDouble(Double::doubleValue)
+                                .max()
+                                .orElseThrow()
+                        + 0.5);
         return new PadsOverVisits(read, highestMm, reader).draw(read, corner, brake, reader);
     }
 

@@ -14,6 +14,7 @@ public final class Lengths {
     private static final double MOST_NAME_WIDTH = 240;
     /** Of a letter on average, the widest of the two languages. */
     private static final double LETTER_WIDTH = 7.4;
+
     private static final double NUMBER_WIDTH = 70;
     private static final double THICK = 12;
     private static final double LETTERS = 13;
@@ -40,7 +41,12 @@ public final class Lengths {
                                 .collect(Collectors.joining("; ")));
         double most = lines.stream().mapToDouble(Line::value).max().orElse(0);
         double names = Math.clamp(
-                8 + LETTER_WIDTH * lines.stream().mapToInt(line -> line.name().length()).max().orElse(0),
+                8
+                        + LETTER_WIDTH
+                                * lines.stream()
+                                        .mapToInt(line -> line.name().length())
+                                        .max()
+                                        .orElse(0),
                 LEAST_NAME_WIDTH,
                 MOST_NAME_WIDTH);
         double room = WIDTH - names - NUMBER_WIDTH;
@@ -48,14 +54,7 @@ public final class Lengths {
             var line = lines.get(i);
             double middle = i * LINE + LINE / 2.0;
             double length = most > 0 ? room * line.value() / most : 0;
-            svg.words(
-                    names - 8,
-                    middle + LETTERS / 3,
-                    LETTERS,
-                    Anchor.END,
-                    Palette.INK,
-                    false,
-                    line.name());
+            svg.words(names - 8, middle + LETTERS / 3, LETTERS, Anchor.END, Palette.INK, false, line.name());
             svg.line(names, middle - LINE / 2.0, names, middle + LINE / 2.0, Palette.SLATE, 1, "");
             if (length > 0) {
                 svg.rectangle(
@@ -67,14 +66,7 @@ public final class Lengths {
                         line.ahead() ? Palette.BAND : Palette.SLATE,
                         Palette.SLATE);
             }
-            svg.words(
-                    names + length + 8,
-                    middle + LETTERS / 3,
-                    LETTERS,
-                    Anchor.START,
-                    Palette.INK,
-                    true,
-                    line.said());
+            svg.words(names + length + 8, middle + LETTERS / 3, LETTERS, Anchor.START, Palette.INK, true, line.said());
         }
         return svg.close();
     }

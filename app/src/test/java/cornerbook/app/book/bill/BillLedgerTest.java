@@ -63,13 +63,17 @@ class BillLedgerTest {
         var bill = book.bills().find(1).orElseThrow();
         assertThat(bill.total().total()).isEqualTo(cad("114.98"));
         assertThat(bill.open()).isEqualTo(cad("114.98"));
-        assertThat(book.bills().toBill(VISIT)).extracting(each -> each.line().key()).containsExactly("Fluid");
+        assertThat(book.bills().toBill(VISIT))
+                .extracting(each -> each.line().key())
+                .containsExactly("Fluid");
         refused("not agreed, or stands on a bill already", () -> bill("b", List.of("Pads")));
 
         book.bills().pay(1, payment("p", Payment.Way.CARD, "100.00"));
         book.bills().pay(1, payment("p", Payment.Way.CARD, "100.00"));
         assertThat(book.bills().find(1).orElseThrow().open()).isEqualTo(cad("14.98"));
-        refused("not more than what is open, $14.98", () -> book.bills().pay(1, payment("q", Payment.Way.CARD, "14.99")));
+        refused(
+                "not more than what is open, $14.98",
+                () -> book.bills().pay(1, payment("q", Payment.Way.CARD, "14.99")));
         refused("above zero", () -> book.bills().pay(1, payment("q", Payment.Way.CARD, "0.00")));
         book.bills().pay(1, payment("q", Payment.Way.TRANSFER, "14.98"));
         assertThat(book.bills().find(1).orElseThrow().open()).isEqualTo(cad("0.00"));
@@ -107,7 +111,9 @@ class BillLedgerTest {
     @Test
     void inQuebecNothingGoesBeyondWhatWasAgreed() {
         refused("at most $172.46 without another agreement", () -> bill("a", List.of("Pads", "Fluid"), more("0.01")));
-        assertThat(bill("a", List.of("Pads"), more("20.00"))).as("within what was agreed for all").isEqualTo(1);
+        assertThat(bill("a", List.of("Pads"), more("20.00")))
+                .as("within what was agreed for all")
+                .isEqualTo(1);
         refused("at most $172.46", () -> bill("b", List.of("Fluid"), more("0.01")));
     }
 

@@ -87,12 +87,16 @@ class ComingLedgerTest {
                         .outcome(history, history.visits().getLast().id())
                         .matters()
                         .stream()
-                        .filter(due -> !due.day().isBefore(YEAR.from()) && !due.day().isAfter(YEAR.until()))
+                        .filter(due ->
+                                !due.day().isBefore(YEAR.from()) && !due.day().isAfter(YEAR.until()))
                         .map(due -> history.vehicle().id() + " " + due.matter() + " " + due.day()));
         var retorques = book.retorques().listOpen().stream()
                 .filter(open -> !open.dueDate().isBefore(YEAR.from()))
-                .map(open -> book.cars().findOfVisit(open.visitId()).orElseThrow().vehicle().id() + " RETORQUE "
-                        + open.dueDate());
+                .map(open -> book.cars()
+                                .findOfVisit(open.visitId())
+                                .orElseThrow()
+                                .vehicle()
+                                .id() + " RETORQUE " + open.dueDate());
         assertThat(all().stream()
                         .flatMap(customer -> customer.cars().stream())
                         .flatMap(car -> car.matters().stream()
@@ -108,9 +112,8 @@ class ComingLedgerTest {
         assertThat(all).extracting(ComingCustomer::first).isSorted();
         assertThat(book.coming().list(YEAR, 2, 3).list())
                 .extracting(ComingCustomer::customer)
-                .containsExactlyElementsOf(all.subList(2, 5).stream()
-                        .map(ComingCustomer::customer)
-                        .toList());
+                .containsExactlyElementsOf(
+                        all.subList(2, 5).stream().map(ComingCustomer::customer).toList());
         assertThat(book.coming().list(YEAR, 2, 3).all()).isEqualTo(all.size());
         var near = book.coming().list(Days.until(TODAY, TODAY), 0, 100).list();
         assertThat(near).isNotEmpty().hasSizeLessThan(all.size());
@@ -126,8 +129,7 @@ class ComingLedgerTest {
         var first = DemoShop.histories(TODAY).getFirst();
         var second = CarLibrary.car(CarLibrary.text("sound-car"));
         book.records()
-                .addCars(List.of(
-                        new CarHistory(second.vehicle(), first.customer(), second.sets(), second.visits())));
+                .addCars(List.of(new CarHistory(second.vehicle(), first.customer(), second.sets(), second.visits())));
         judge();
         var days = Days.until(LocalDate.of(2036, 1, 1), LocalDate.of(2026, 1, 1));
         assertThat(book.coming().find(first.customer().id(), days).cars())
@@ -176,11 +178,13 @@ class ComingLedgerTest {
                 .isEqualTo(Arrival.STORED);
         assertThat(book.coming().comes("a", matters(customer), answer(CallAnswer.Kind.WILL_COME), day, TODAY))
                 .isEqualTo(Arrival.ALREADY);
-        assertThat(book.appointments().list(day, day)).hasSameSizeAs(customer.cars()).allSatisfy(agreed -> {
-            assertThat(agreed.state()).isEqualTo(AppointmentState.BOOKED);
-            assertThat(agreed.because().person()).isEqualTo("Ida");
-            assertThat(agreed.plan().minutes()).isPositive();
-        });
+        assertThat(book.appointments().list(day, day))
+                .hasSameSizeAs(customer.cars())
+                .allSatisfy(agreed -> {
+                    assertThat(agreed.state()).isEqualTo(AppointmentState.BOOKED);
+                    assertThat(agreed.because().person()).isEqualTo("Ida");
+                    assertThat(agreed.plan().minutes()).isPositive();
+                });
         assertThat(all()).extracting(ComingCustomer::customer).doesNotContain(customer.customer());
     }
 
@@ -188,11 +192,15 @@ class ComingLedgerTest {
     @Test
     void aLateAppointmentAnswersNoRetorque() {
         var open = openRetorque();
-        var car = book.cars().findOfVisit(open.visitId()).orElseThrow().vehicle().id();
+        var car =
+                book.cars().findOfVisit(open.visitId()).orElseThrow().vehicle().id();
         book(car, TODAY.plusDays(140), PlannedWork.WHEELS_AND_BRAKES, "late");
         assertThat(matters(ofCar(car))).containsExactly(new AskedMatter(open.visitId(), Matter.RETORQUE));
         book(car, TODAY.plusDays(2), PlannedWork.RETORQUE, "soon");
-        assertThat(all()).flatExtracting(ComingCustomer::cars).extracting(ComingCar::id).doesNotContain(car);
+        assertThat(all())
+                .flatExtracting(ComingCustomer::cars)
+                .extracting(ComingCar::id)
+                .doesNotContain(car);
     }
 
     /** The brakes in December are not the change-over of April. */
@@ -231,7 +239,10 @@ class ComingLedgerTest {
     void whoDidNotComeIsAskedAgainAndTheListSaysSo() {
         var car = all().getFirst().cars().getFirst();
         book(car.id(), TODAY, PlannedWork.WHEELS_AND_BRAKES, "a");
-        assertThat(all()).flatExtracting(ComingCustomer::cars).extracting(ComingCar::id).doesNotContain(car.id());
+        assertThat(all())
+                .flatExtracting(ComingCustomer::cars)
+                .extracting(ComingCar::id)
+                .doesNotContain(car.id());
         book.appointments().miss("b", "a", 0, new Because("the road was closed", "Ida", NOW), TODAY);
         assertThat(ofCar(car.id()).cars().getFirst().missed())
                 .isEqualTo(new ComingCar.Missed(TODAY, "the road was closed"));
@@ -243,8 +254,8 @@ class ComingLedgerTest {
                     assertThat(mention.kind().name()).isEqualTo("MISSED");
                     assertThat(mention.words()).contains("the road was closed");
                 });
-        assertThat(book.appointments().find("a")).hasValueSatisfying(agreed -> assertThat(agreed.state())
-                .isEqualTo(AppointmentState.MISSED));
+        assertThat(book.appointments().find("a"))
+                .hasValueSatisfying(agreed -> assertThat(agreed.state()).isEqualTo(AppointmentState.MISSED));
     }
 
     @Test
@@ -267,9 +278,7 @@ class ComingLedgerTest {
         for (var matters : List.of(
                 List.<AskedMatter>of(),
                 List.of(new AskedMatter("no-visit", Matter.NEXT_VISIT)),
-                Stream.concat(
-                                matters(customer).stream(),
-                                Stream.of(new AskedMatter("no-visit", Matter.RETORQUE)))
+                Stream.concat(matters(customer).stream(), Stream.of(new AskedMatter("no-visit", Matter.RETORQUE)))
                         .toList())) {
             assertThatThrownBy(() -> book.coming().answer("x", matters, answer(CallAnswer.Kind.CALLED)))
                     .extracting(InEnglish::told)
@@ -277,12 +286,7 @@ class ComingLedgerTest {
                     .containsAnyOf("choose what the customer was asked about", "not due for this car");
         }
         assertThatThrownBy(() -> book.coming()
-                        .comes(
-                                "x",
-                                matters(customer),
-                                answer(CallAnswer.Kind.WILL_COME),
-                                TODAY.minusDays(1),
-                                TODAY))
+                        .comes("x", matters(customer), answer(CallAnswer.Kind.WILL_COME), TODAY.minusDays(1), TODAY))
                 .isInstanceOf(BookException.class);
         assertThatThrownBy(() -> AskedMatter.parse("SAIL:" + visitId)).isInstanceOf(IllegalArgumentException.class);
         assertThat(all()).isEqualTo(before);

@@ -53,7 +53,14 @@ class EstimateLedgerTest {
 
     private static EstimateLine line(String key, String oneOf, @Nullable String advice, @Nullable String amount) {
         return new EstimateLine(
-                key, oneOf, advice, "Work " + key, "", "", advice != null, amount == null ? null : Money.parse("CAD " + amount));
+                key,
+                oneOf,
+                advice,
+                "Work " + key,
+                "",
+                "",
+                advice != null,
+                amount == null ? null : Money.parse("CAD " + amount));
     }
 
     private static Estimate estimate(String id, EstimateLine... lines) {
@@ -75,20 +82,24 @@ class EstimateLedgerTest {
     }
 
     private static Agreement agreement(
-            String id, String estimateId, Agreement.Way way, @Nullable String signature, Map<Integer, Boolean> answers) {
+            String id,
+            String estimateId,
+            Agreement.Way way,
+            @Nullable String signature,
+            Map<Integer, Boolean> answers) {
         return new Agreement(
                 id, estimateId, way, "Ottilie", "", Language.FRENCH, "Oui, é", signature, answers, "Ida", NOW);
     }
 
     private void agree(String id, String estimateId, Map<Integer, Boolean> answers) {
-        assertThat(book.estimates()
-                        .agree(agreement(id, estimateId, Agreement.Way.SIGNED, SIGNATURE, answers), TODAY))
+        assertThat(book.estimates().agree(agreement(id, estimateId, Agreement.Way.SIGNED, SIGNATURE, answers), TODAY))
                 .isEqualTo(Arrival.STORED);
     }
 
     @Test
     void whatWasAgreedStandsWithItsTaxesAndWhatWasDeclinedIsOnTheSheet() {
-        var estimate = estimate("e", line("A", "", "PAD.LF", "100.00"), line("B", "", "DISC.LF", "50.00"), line("C", "", null, null));
+        var estimate = estimate(
+                "e", line("A", "", "PAD.LF", "100.00"), line("B", "", "DISC.LF", "50.00"), line("C", "", null, null));
         assertThat(book.estimates().keep(estimate)).isEqualTo(Arrival.STORED);
         assertThat(book.estimates().keep(estimate)).isEqualTo(Arrival.ALREADY);
         agree("g", "e", Map.of(0, true, 1, false));
@@ -141,14 +152,19 @@ class EstimateLedgerTest {
     @Test
     void whatCannotCountIsRefusedAndKeepsNothing() {
         book.estimates()
-                .keep(estimate("e", line("A1", "tyres", null, "1.00"), line("A2", "tyres", null, "2.00"), line("B", "", null, null)));
+                .keep(estimate(
+                        "e",
+                        line("A1", "tyres", null, "1.00"),
+                        line("A2", "tyres", null, "2.00"),
+                        line("B", "", null, null)));
         refused("no such estimate", agreement("x", "nothing", Agreement.Way.SIGNED, SIGNATURE, Map.of(0, true)));
         refused("only one of several", agreement("x", "e", Agreement.Way.SIGNED, SIGNATURE, Map.of(0, true, 1, true)));
         refused("without a price", agreement("x", "e", Agreement.Way.SIGNED, SIGNATURE, Map.of(2, true)));
         refused("no line has an answer", agreement("x", "e", Agreement.Way.SIGNED, SIGNATURE, Map.of()));
         refused("no line has an answer", agreement("x", "e", Agreement.Way.SIGNED, SIGNATURE, Map.of(3, true)));
         refused("signature is missing", agreement("x", "e", Agreement.Way.SIGNED, null, Map.of(0, true)));
-        for (var drawn : List.of("<svg/>", "M1", "M1 2L", "L1 2", "M1 2L3 4\"", "M10000 1", "M1 2Z", "M1 2L3 4".repeat(9000))) {
+        for (var drawn :
+                List.of("<svg/>", "M1", "M1 2L", "L1 2", "M1 2L3 4\"", "M10000 1", "M1 2Z", "M1 2L3 4".repeat(9000))) {
             refused("signature could not be read", agreement("x", "e", Agreement.Way.SIGNED, drawn, Map.of(0, true)));
         }
         assertThatThrownBy(() -> book.estimates()

@@ -161,7 +161,9 @@ class OrderLedgerTest {
     @Test
     void theComingChangeOverIsMeant() {
         assertThat(OrderList.usualUntil(TODAY, Optional.empty())).isEqualTo(LocalDate.of(2027, 5, 15));
-        assertThat(OrderList.usualUntil(LocalDate.of(2027, 4, 1), Optional.empty())).isEqualTo(LocalDate.of(2027, 11, 19));
-        assertThat(OrderList.usualUntil(LocalDate.of(2027, 7, 1), Optional.empty())).isEqualTo(LocalDate.of(2027, 11, 19));
+        assertThat(OrderList.usualUntil(LocalDate.of(2027, 4, 1), Optional.empty()))
+                .isEqualTo(LocalDate.of(2027, 11, 19));
+        assertThat(OrderList.usualUntil(LocalDate.of(2027, 7, 1), Optional.empty()))
+                .isEqualTo(LocalDate.of(2027, 11, 19));
     }
 }

@@ -78,8 +78,10 @@ class PriceLedgerTest {
         var tyre = PriceKey.tyre(SeasonKind.WINTER, "215/60R16", "Plain");
         keep("1", row(tyre, null, "149.00", SPRING), row(PriceKey.of(Job.PADS), 50, "89.00", SPRING));
         keep("2", row(tyre, null, null, AUTUMN));
-        assertThat(book.prices().on(SPRING).tyres(SeasonKind.WINTER, "215/60R16")).hasSize(1);
-        assertThat(book.prices().on(AUTUMN).tyres(SeasonKind.WINTER, "215/60R16")).isEmpty();
+        assertThat(book.prices().on(SPRING).tyres(SeasonKind.WINTER, "215/60R16"))
+                .hasSize(1);
+        assertThat(book.prices().on(AUTUMN).tyres(SeasonKind.WINTER, "215/60R16"))
+                .isEmpty();
         assertThat(book.prices().on(AUTUMN).find(Job.PADS))
                 .hasValueSatisfying(value -> assertThat(value.minutes()).isEqualTo(50));
     }
@@ -94,8 +96,13 @@ class PriceLedgerTest {
 
     @Test
     void allOfAFormOrNothing() {
-        refused("must be an amount from 0 to", row(PriceKey.HOUR, null, "110", SPRING), row(PriceKey.HOUR, null, "1000001", SPRING));
-        refused("prices here are in CAD", new PriceRow(PriceKey.HOUR, PriceValue.of(Money.parse("EUR 9")), SPRING, "", NOW));
+        refused(
+                "must be an amount from 0 to",
+                row(PriceKey.HOUR, null, "110", SPRING),
+                row(PriceKey.HOUR, null, "1000001", SPRING));
+        refused(
+                "prices here are in CAD",
+                new PriceRow(PriceKey.HOUR, PriceValue.of(Money.parse("EUR 9")), SPRING, "", NOW));
         refused("say whose taxes", row(PriceKey.HOUR, null, "110", SPRING.minusDays(1)));
         refused("whole number of minutes", row(PriceKey.of(Job.PADS), 6001, null, SPRING));
         refused("it has no name", row(PriceKey.part(" "), null, "1", SPRING));
@@ -155,7 +162,10 @@ class PriceLedgerTest {
         book.close();
         var rows = Jdbi.create("jdbc:sqlite:" + folder.resolve("book.sqlite"));
         for (var change : List.of(
-                "update price set amount = 'CAD 1.00'", "delete from price", "delete from tax_place", "update tax_place set place = 'CA-ON'")) {
+                "update price set amount = 'CAD 1.00'",
+                "delete from price",
+                "delete from tax_place",
+                "update tax_place set place = 'CA-ON'")) {
             assertThatThrownBy(() -> rows.useHandle(handle -> handle.execute(change)))
                     .hasMessageContaining("never changed");
         }

@@ -42,8 +42,7 @@ class StockLedgerTest {
     }
 
     private static Rack rack(String pattern, int places, int capacity) {
-        return new Rack(
-                "Cellar", new Naming(pattern, 1, places), new FloorPoint(2, 1), Rack.Along.INWARD, 1, capacity);
+        return new Rack("Cellar", new Naming(pattern, 1, places), new FloorPoint(2, 1), Rack.Along.INWARD, 1, capacity);
     }
 
     private KeptSet set(String tag) {
@@ -63,7 +62,12 @@ class StockLedgerTest {
         assertThat(book.stock().put("a", "03S1", "k-02 ", NOW, TODAY)).isEqualTo(Arrival.STORED);
         assertThat(book.stock().put("a", "03S1", "k-02 ", NOW, TODAY)).isEqualTo(Arrival.ALREADY);
         assertThat(set("03S4").place()).as("as the label has it").isEqualTo("K-02");
-        assertThat(book.cars().find("demo-03").orElseThrow().findSetOf("03S1").orElseThrow().storePlace())
+        assertThat(book.cars()
+                        .find("demo-03")
+                        .orElseThrow()
+                        .findSetOf("03S1")
+                        .orElseThrow()
+                        .storePlace())
                 .as("what every other page says")
                 .isEqualTo("K-02");
         assertThat(book.cars().listWheelChanges("demo-03").getLast().before()).isEqualTo("Rack S, bay 3");
@@ -97,7 +101,8 @@ class StockLedgerTest {
         assertThat(set("03S1").place()).as("it stays").isEqualTo("K-01");
         assertThat(book.stock().listMoves(set("03S1").key())).hasSize(1);
 
-        assertThat(book.stock().takeToCar("d", "08W1", "demo-08-v7", NOW, TODAY)).isEqualTo(Arrival.STORED);
+        assertThat(book.stock().takeToCar("d", "08W1", "demo-08-v7", NOW, TODAY))
+                .isEqualTo(Arrival.STORED);
         assertThat(set("08W1").isOut()).isTrue();
     }
 
@@ -121,8 +126,9 @@ class StockLedgerTest {
         refused("a set lies at “K-04”", () -> book.racks().change("b", "rack", 0, rack("K-##", 3, 1), NOW));
         book.racks().change("b", "rack", 0, rack("K-##", 40, 2), NOW);
         refused("somebody has changed this rack", () -> book.racks().change("c", "rack", 0, rack("K-##", 5, 1), NOW));
-        assertThat(book.racks().list()).singleElement().satisfies(kept -> assertThat(kept.turn())
-                .isEqualTo(1));
+        assertThat(book.racks().list())
+                .singleElement()
+                .satisfies(kept -> assertThat(kept.turn()).isEqualTo(1));
         book.stock().handOut("d", "03S1", NOW, TODAY);
         book.racks().takeDown("e", "rack", 1, NOW);
         assertThat(book.racks().list()).isEmpty();
@@ -161,9 +167,9 @@ class StockLedgerTest {
                         tuple(StockDifference.Kind.MISSING, "K-05", null),
                         tuple(StockDifference.Kind.UNKNOWN, null, "K-06"));
         assertThat(counts.find("count"))
-                .hasValueSatisfying(count -> assertThat(
-                                List.of(count.places(), count.sets(), count.differences(), count.open()))
-                        .containsExactly(4, 2, 3, 3));
+                .hasValueSatisfying(
+                        count -> assertThat(List.of(count.places(), count.sets(), count.differences(), count.open()))
+                                .containsExactly(4, 2, 3, 3));
 
         for (var each : found) {
             var answer = each.answers().getLast();
@@ -171,16 +177,17 @@ class StockLedgerTest {
                 answer = StockDifference.Answer.BOOK_FOLLOWS;
             }
             var chosen = answer;
-            assertThat(counts.answer("m" + each.id(), each.id(), chosen, NOW, TODAY)).isEqualTo(Arrival.STORED);
-            assertThat(counts.answer("n" + each.id(), each.id(), chosen, NOW, TODAY)).isEqualTo(Arrival.ALREADY);
+            assertThat(counts.answer("m" + each.id(), each.id(), chosen, NOW, TODAY))
+                    .isEqualTo(Arrival.STORED);
+            assertThat(counts.answer("n" + each.id(), each.id(), chosen, NOW, TODAY))
+                    .isEqualTo(Arrival.ALREADY);
         }
         assertThat(set("04S1").place()).isEqualTo("K-06");
         assertThat(set("05S1").isLost()).isTrue();
-        assertThat(counts.list()).singleElement().satisfies(count -> assertThat(count.open())
-                .isZero());
-        refused(
-                "cannot be done",
-                () -> counts.answer("x", "nothing", StockDifference.Answer.LEFT_SO, NOW, TODAY));
+        assertThat(counts.list())
+                .singleElement()
+                .satisfies(count -> assertThat(count.open()).isZero());
+        refused("cannot be done", () -> counts.answer("x", "nothing", StockDifference.Answer.LEFT_SO, NOW, TODAY));
         assertThat(book.check()).isEmpty();
     }
 
@@ -195,8 +202,7 @@ class StockLedgerTest {
         book.stock().put("4", "03S1", "K-05", NOW, TODAY);
         refused(
                 "moved after the count",
-                () -> book.counts()
-                        .answer("m", difference.id(), StockDifference.Answer.BOOK_FOLLOWS, NOW, TODAY));
+                () -> book.counts().answer("m", difference.id(), StockDifference.Answer.BOOK_FOLLOWS, NOW, TODAY));
         assertThat(set("03S1").place()).isEqualTo("K-05");
         assertThat(book.counts().answer("m", difference.id(), StockDifference.Answer.LAID_BACK, NOW, TODAY))
                 .isEqualTo(Arrival.STORED);

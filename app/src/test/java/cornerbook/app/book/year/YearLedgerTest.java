@@ -50,8 +50,7 @@ class YearLedgerTest {
     @Test
     void visitsAreThoseOfTheCars() {
         var first = LocalDate.of(2025, 11, 1);
-        Map<YearMonth, Long> counted = visits()
-                .map(Visit::date)
+        Map<YearMonth, Long> counted = visits().map(Visit::date)
                 .filter(day -> !day.isBefore(first) && !day.isAfter(TODAY))
                 .collect(Collectors.groupingBy(YearMonth::from, Collectors.counting()));
         assertThat(book.year().visits(first, TODAY))
@@ -65,8 +64,7 @@ class YearLedgerTest {
     /** A reading that was put right counts as it was put right, in the month of the visit. */
     @Test
     void padsAreThoseThatStand() {
-        var visit = visits()
-                .filter(each -> new StandingReadings(each)
+        var visit = visits().filter(each -> new StandingReadings(each)
                         .all(Measure.PAD_MOVEMENT).stream()
                                 .anyMatch(reading -> reading.asWritten().equals("free")))
                 .max(Comparator.comparing(Visit::date))
@@ -93,8 +91,7 @@ class YearLedgerTest {
                                 "typed wrong")));
         assertThat(pads(month).tried()).isEqualTo(before.tried());
         assertThat(pads(month).stuck()).isEqualTo(before.stuck() + 1);
-        var tried = visits()
-                .filter(each -> each.date().getMonth() == month)
+        var tried = visits().filter(each -> each.date().getMonth() == month)
                 .mapToInt(each ->
                         new StandingReadings(each).all(Measure.PAD_MOVEMENT).size())
                 .sum();
@@ -119,9 +116,13 @@ class YearLedgerTest {
 
     @Test
     void aCarIsNotSeenFromTheDayAfterItsLastVisitOn() {
-        var car = CARS.stream().filter(each -> !each.visits().isEmpty()).findFirst().orElseThrow();
+        var car = CARS.stream()
+                .filter(each -> !each.visits().isEmpty())
+                .findFirst()
+                .orElseThrow();
         var last = car.visits().getLast().date();
-        assertThat(book.year().notSeen(last)).noneMatch(each -> each.vehicleId().equals(car.vehicle().id()));
+        assertThat(book.year().notSeen(last))
+                .noneMatch(each -> each.vehicleId().equals(car.vehicle().id()));
         assertThat(book.year().notSeen(last.plusDays(1)))
                 .filteredOn(each -> each.vehicleId().equals(car.vehicle().id()))
                 .singleElement()

@@ -85,16 +85,21 @@ class BillPagesTest {
         refused("at most $114.98", "", Map.of("key.0", "Pads", "take.0", "1", "more.0", "Bolt", "more-amount.0", "5"));
         refused("is no amount in CAD", "", Map.of("more.0", "Bolt", "more-amount.0", "much"));
         assertThat(bills()).isEmpty();
-        assertThat(post("", Map.of("key.0", "Pads", "take.0", "1")).statusCode()).isEqualTo(303);
+        assertThat(post("", Map.of("key.0", "Pads", "take.0", "1")).statusCode())
+                .isEqualTo(303);
         refused("not more than what is open", "/paid", Map.of("number", "1", "way", "CARD", "amount", "115"));
         refused("A payment is made", "/paid", Map.of("number", "1", "way", "SHELLS", "amount", "1"));
         refused("written as", "/paid", Map.of("number", "1", "way", "CARD", "amount", "1", "on", "now"));
         refused("says why", "/credit", Map.of("number", "1"));
-        assertThat(bills()).singleElement().satisfies(bill -> assertThat(bill.payments()).isEmpty());
-        assertThat(post("/paid", Map.of("number", "7", "way", "CARD", "amount", "1")).statusCode())
+        assertThat(bills())
+                .singleElement()
+                .satisfies(bill -> assertThat(bill.payments()).isEmpty());
+        assertThat(post("/paid", Map.of("number", "7", "way", "CARD", "amount", "1"))
+                        .statusCode())
                 .isEqualTo(404);
         for (var number : List.of("9", "x", "99999999999")) {
-            assertThat(shop.get(Links.bills() + "/" + number + ".pdf").statusCode()).isEqualTo(404);
+            assertThat(shop.get(Links.bills() + "/" + number + ".pdf").statusCode())
+                    .isEqualTo(404);
         }
     }
 

@@ -41,10 +41,12 @@ class FromFindingsToBillTest {
             shop.book().prices().keep("r", prices);
 
             var page = chromium.newPage(1180, 820);
-            page.addInitScript("addEventListener('click', event => { if (event.isTrusted && event.target.closest('a, button, input'))"
-                    + " localStorage.clicks = Number(localStorage.clicks ?? 0) + 1; }, true)");
+            page.addInitScript(
+                    "addEventListener('click', event => { if (event.isTrusted && event.target.closest('a, button, input'))"
+                            + " localStorage.clicks = Number(localStorage.clicks ?? 0) + 1; }, true)");
             page.navigate(shop.address(Links.findings(VISIT)));
-            page.getByText("Estimate", new Page.GetByTextOptions().setExact(true)).click();
+            page.getByText("Estimate", new Page.GetByTextOptions().setExact(true))
+                    .click();
             page.getByText("Give this estimate").click();
             page.getByText("Customer answers here").click();
             var lines = page.locator("fieldset:has(input)");
@@ -64,7 +66,8 @@ class FromFindingsToBillTest {
             assertThat(Integer.parseInt((String) page.evaluate("localStorage.clicks")))
                     .isEqualTo(CLICKS_BESIDE_ANSWERS + answers);
             // 50.00, 2.50 and 4.9875 (by hand).
-            assertThat(shop.book().bills().find(1).orElseThrow().total().total()).isEqualTo(Money.parse("CAD 57.49"));
+            assertThat(shop.book().bills().find(1).orElseThrow().total().total())
+                    .isEqualTo(Money.parse("CAD 57.49"));
         }
     }
 

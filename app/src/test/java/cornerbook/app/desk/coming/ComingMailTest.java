@@ -57,22 +57,17 @@ class ComingMailTest {
         shop.book()
                 .mails()
                 .putServer(new MailServer(
-                        LoopbackServer.HOST,
-                        loopback.port(),
-                        MailServer.Security.NONE,
-                        "shop@example.com",
-                        ""));
+                        LoopbackServer.HOST, loopback.port(), MailServer.Security.NONE, "shop@example.com", ""));
     }
 
     /** The server knows no mailbox of the second's name, and loses the line after the third's e-mail. */
     private static CarHistory addressed(CarHistory car) {
         var customer = car.customer();
-        var address =
-                switch (car.vehicle().id()) {
-                    case "demo-03" -> "nobody@example.org";
-                    case "demo-07" -> "lost@example.org";
-                    default -> customer.email();
-                };
+        var address = switch (car.vehicle().id()) {
+            case "demo-03" -> "nobody@example.org";
+            case "demo-07" -> "lost@example.org";
+            default -> customer.email();
+        };
         return new CarHistory(
                 car.vehicle(),
                 new Customer(customer.id(), customer.name(), customer.phone(), address, "fr"),
@@ -114,8 +109,10 @@ class ComingMailTest {
         assertThat(first.last())
                 .hasValueSatisfying(answer -> assertThat(answer.kind()).isEqualTo(CallAnswer.Kind.WRITTEN));
         var kept = to(String.valueOf(first.customer().email()));
-        assertThat(kept.letter().text()).startsWith("Bonjour " + first.customer().name());
-        assertThat(shop.get(Links.customer(first.customer().id())).body()).contains(kept.letter().subject());
+        assertThat(kept.letter().text())
+                .startsWith("Bonjour " + first.customer().name());
+        assertThat(shop.get(Links.customer(first.customer().id())).body())
+                .contains(kept.letter().subject());
 
         assertThat(shop.get(Links.comingMail()).body())
                 .as("who was written to lately is not chosen again")
@@ -131,7 +128,9 @@ class ComingMailTest {
         assertThat(again(first, first.events())).isEqualTo(303);
         assertThat(again(first, first.events())).as("a second tap").isEqualTo(409);
         assertThat(loopback.read()).hasSize(2);
-        assertThat(loopback.read()).extracting(ComingMailTest::number).containsOnly(number(loopback.read().getFirst()));
+        assertThat(loopback.read())
+                .extracting(ComingMailTest::number)
+                .containsOnly(number(loopback.read().getFirst()));
         decline("demo-customer-07");
         var then = to("lost@example.org");
         assertThat(again(then, then.events())).as("declined since").isEqualTo(409);
@@ -153,7 +152,9 @@ class ComingMailTest {
         assertThat(loopback.taken()).hasSize(1);
         assertThat(shop.book().mails().count()).isEqualTo(1);
         var taken = shop.book().mails().list(0, 1).getFirst();
-        assertThat(again(taken, taken.events())).as("what was sent is not sent again").isEqualTo(409);
+        assertThat(again(taken, taken.events()))
+                .as("what was sent is not sent again")
+                .isEqualTo(409);
     }
 
     /** What was shown and what is sent are the same, or nothing is. */
@@ -197,7 +198,16 @@ class ComingMailTest {
     @Test
     void theServerIsEnteredAndItsPasswordIsNeitherAskedForNorShown() throws Exception {
         var fields = Map.of(
-                "host", "mail.example.com", "port", "587", "security", "STARTTLS", "sender", "a@example.com", "login", "a");
+                "host",
+                "mail.example.com",
+                "port",
+                "587",
+                "security",
+                "STARTTLS",
+                "sender",
+                "a@example.com",
+                "login",
+                "a");
         assertThat(shop.post(Links.mailServer(), fields).statusCode()).isEqualTo(303);
         assertThat(shop.get(Links.mailServer()).body())
                 .contains("mail.example.com", "CORNERBOOK_MAIL_PASSWORD")
@@ -208,11 +218,14 @@ class ComingMailTest {
                 Map.of("host", ""), Map.of("port", "0"), Map.of("sender", "shop"), Map.of("security", "NONE"))) {
             var typed = new HashMap<>(fields);
             typed.putAll(wrong);
-            assertThat(shop.post(Links.mailServer(), typed).statusCode()).as("%s", wrong).isEqualTo(422);
+            assertThat(shop.post(Links.mailServer(), typed).statusCode())
+                    .as("%s", wrong)
+                    .isEqualTo(422);
         }
-        assertThat(shop.book().mails().findServer()).hasValueSatisfying(server -> assertThat(server.login())
-                .isEqualTo("a"));
-        assertThat(shop.post(Links.mailServer() + "/remove", Map.of()).statusCode()).isEqualTo(303);
+        assertThat(shop.book().mails().findServer())
+                .hasValueSatisfying(server -> assertThat(server.login()).isEqualTo("a"));
+        assertThat(shop.post(Links.mailServer() + "/remove", Map.of()).statusCode())
+                .isEqualTo(303);
         assertThat(shop.book().mails().findServer()).isEmpty();
     }
 
@@ -224,10 +237,14 @@ class ComingMailTest {
     private Map<String, String> form(String customerId) throws Exception {
         var body = shop.get(Links.comingMail()).body();
         return Map.of(
-                "send." + customerId, "yes",
-                "id." + customerId, value(body, "id." + customerId),
-                "seen." + customerId, value(body, "seen." + customerId),
-                "person", "Ida");
+                "send." + customerId,
+                "yes",
+                "id." + customerId,
+                value(body, "id." + customerId),
+                "seen." + customerId,
+                value(body, "seen." + customerId),
+                "person",
+                "Ida");
     }
 
     private static String value(String body, String name) {

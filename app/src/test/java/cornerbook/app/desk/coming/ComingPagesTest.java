@@ -56,8 +56,8 @@ class ComingPagesTest {
         page.locator(".coming .soft", new Page.LocatorOptions().setHasText("not reached"))
                 .first()
                 .waitFor();
-        assertThat(all().getFirst().last()).hasValueSatisfying(answer -> assertThat(answer.kind())
-                .isEqualTo(CallAnswer.Kind.NOT_REACHED));
+        assertThat(all().getFirst().last())
+                .hasValueSatisfying(answer -> assertThat(answer.kind()).isEqualTo(CallAnswer.Kind.NOT_REACHED));
 
         var day = ServedShop.TODAY.plusDays(2);
         row.locator("input[type=date]").fill(day.toString());
@@ -77,7 +77,9 @@ class ComingPagesTest {
                 .findFirst()
                 .orElseThrow();
         var page = chromium.open(shop.address(Links.coming()), 1180);
-        var row = page.locator(".coming", new Page.LocatorOptions().setHasText(customer.customer().name()));
+        var row = page.locator(
+                ".coming",
+                new Page.LocatorOptions().setHasText(customer.customer().name()));
         row.locator(".tick").click();
         row.getByText("Declined").click();
         page.getByText("Choose what the customer was asked about.").waitFor();
@@ -152,8 +154,8 @@ class ComingPagesTest {
     @Test
     void whatCannotBeIsOneSentenceAndChangesNothing() throws Exception {
         var before = all();
-        var asked = "of."
-                + before.getFirst().cars().getFirst().matters().getFirst().asked();
+        var asked =
+                "of." + before.getFirst().cars().getFirst().matters().getFirst().asked();
         refused(409, "Choose what the customer was asked about.", "/answer", Map.of("answer", "CALLED"));
         refused(409, "That is not due for this car", "/answer", Map.of("answer", "CALLED", "of.NEXT_VISIT:x", "yes"));
         refused(409, "That is not due for this car", "/answer", Map.of("answer", "CALLED", "of.SAIL", "yes"));

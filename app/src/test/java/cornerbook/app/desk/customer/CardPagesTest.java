@@ -74,14 +74,17 @@ class CardPagesTest {
         page.getByText("Look at them").click();
         page.locator("#looked").waitFor();
         assertThat(page.locator("#looked").innerText()).contains("3 cards can be taken, one cannot");
-        assertThat(page.locator("main").innerText()).contains(
+        assertThat(page.locator("main").innerText())
+                .contains(
                         "Card 4, Ole Gull",
                         "It has neither telephone nor e-mail",
                         "same telephone as Ottilie Grandfontaine",
                         "same name as Ottilie Grandfontaine",
                         "papers: Français");
         assertThat(page.locator("#card\\.1").inputValue()).isEqualTo("new");
-        assertThat(page.locator("#card\\.2").inputValue()).as("the same telephone").isEqualTo("person-1");
+        assertThat(page.locator("#card\\.2").inputValue())
+                .as("the same telephone")
+                .isEqualTo("person-1");
         assertThat(page.locator("#card\\.3").inputValue())
                 .as("the same name alone is for a person to say")
                 .isEqualTo("left");
@@ -93,8 +96,8 @@ class CardPagesTest {
         assertThat(customers()).extracting(Customer::name).containsExactly("Ida Tern", "Ottilie Grandfontaine");
         assertThat(customers().getLast())
                 .as("what the book knew stays, what was missing is added")
-                .isEqualTo(new Customer(
-                        "person-1", "Ottilie Grandfontaine", "(819) 555-0177", "other@example.org", null));
+                .isEqualTo(
+                        new Customer("person-1", "Ottilie Grandfontaine", "(819) 555-0177", "other@example.org", null));
         assertThat(customers().getFirst().language()).isEqualTo("fr");
         var added = customers().getFirst().id();
         assertThat(page.locator("main").innerText()).contains("One customer without a car");
@@ -109,7 +112,8 @@ class CardPagesTest {
         assertThat(shop.post(Links.cards() + "/take", form).body()).contains("One customer is new");
         assertThat(shop.post(Links.cards() + "/take", form).body()).contains("Nothing was new.");
         assertThat(customers()).hasSize(2);
-        var other = Map.of("id", UUID.randomUUID().toString(), "cards", CARDS, "card.1", "person-1", "card.3", "nobody");
+        var other =
+                Map.of("id", UUID.randomUUID().toString(), "cards", CARDS, "card.1", "person-1", "card.3", "nobody");
         assertThat(shop.post(Links.cards() + "/take", other).body())
                 .as("only a customer who is like the card is completed by it")
                 .contains("Nothing was new.");
@@ -139,12 +143,18 @@ class CardPagesTest {
 
     @Test
     void whoseDataWereErasedIsNeitherFoundNorFilledAgain() throws Exception {
-        shop.post(Links.eraseCustomer("person-1"), Map.of(
-                "name", "Ottilie Grandfontaine", "reason", "Asked for it", "person", "Bo"));
+        shop.post(
+                Links.eraseCustomer("person-1"),
+                Map.of("name", "Ottilie Grandfontaine", "reason", "Asked for it", "person", "Bo"));
         assertThat(shop.post(Links.cards(), Map.of("cards", CARDS)).body()).doesNotContain("person-1");
         var form = Map.of("id", UUID.randomUUID().toString(), "cards", CARDS, "card.2", "person-1");
         assertThat(shop.post(Links.cards() + "/take", form).body()).contains("Nothing was new.");
-        assertThat(shop.book().customers().find("person-1").orElseThrow().customer().email())
+        assertThat(shop.book()
+                        .customers()
+                        .find("person-1")
+                        .orElseThrow()
+                        .customer()
+                        .email())
                 .isNull();
     }
 

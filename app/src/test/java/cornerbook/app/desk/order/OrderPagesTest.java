@@ -180,7 +180,12 @@ class OrderPagesTest {
     }
 
     private OrderRow row() {
-        return OrderList.of(shop.book().orders(), ServedShop.TODAY, OrderList.usualUntil(ServedShop.TODAY, shop.book().climate().find()), 0.9)
+        return OrderList.of(
+                        shop.book().orders(),
+                        ServedShop.TODAY,
+                        OrderList.usualUntil(
+                                ServedShop.TODAY, shop.book().climate().find()),
+                        0.9)
                 .find(TYRES)
                 .orElseThrow();
     }

@@ -57,7 +57,9 @@ class PricesPageTest {
             assertThat(value.minutes()).isEqualTo(50);
             assertThat(value.amount()).isEqualTo(Money.parse("CAD 89.90"));
         });
-        assertThat(shop.book().prices().listRows()).as("what was left as it was adds nothing").hasSize(3);
+        assertThat(shop.book().prices().listRows())
+                .as("what was left as it was adds nothing")
+                .hasSize(3);
 
         page.getByText("No longer").click();
         page.getByText("2 earlier or later prices").waitFor();
@@ -87,8 +89,7 @@ class PricesPageTest {
     }
 
     private static Map<String, String> own(String percent) {
-        return Map.of(
-                "elsewhere", "AT", "currency", "EUR", "registration.0", "", "tax.0", "USt", "percent.0", percent);
+        return Map.of("elsewhere", "AT", "currency", "EUR", "registration.0", "", "tax.0", "USt", "percent.0", percent);
     }
 
     private HttpResponse<String> post(String where, Map<String, String> fields) throws Exception {

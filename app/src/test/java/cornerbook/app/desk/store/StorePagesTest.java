@@ -96,7 +96,8 @@ class StorePagesTest {
     /** K-1-01 stands 2 m from the door, K-1-08 9 m, and L-1 behind it 15 m: by their names one would walk K-1-01, K-1-08, L-1. */
     @Test
     void setsOfTomorrowAreListedAsOneWalks() throws Exception {
-        assertThat(post("", rack(Map.of("x", "0", "y", "2", "along", "INWARD", "places", "8"))).statusCode())
+        assertThat(post("", rack(Map.of("x", "0", "y", "2", "along", "INWARD", "places", "8")))
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(post("", rack(Map.of("pattern", "A", "shelves", "1", "places", "1", "x", "3", "y", "12")))
                         .statusCode())
@@ -108,8 +109,18 @@ class StorePagesTest {
             assertThat(shop.post(
                                     Links.appointments(),
                                     Map.of(
-                                            "id", UUID.randomUUID().toString(), "car", car, "day", "2026-11-27",
-                                            "work", "WHEELS", "state", "BOOKED", "minutes", "35"))
+                                            "id",
+                                            UUID.randomUUID().toString(),
+                                            "car",
+                                            car,
+                                            "day",
+                                            "2026-11-27",
+                                            "work",
+                                            "WHEELS",
+                                            "state",
+                                            "BOOKED",
+                                            "minutes",
+                                            "35"))
                             .statusCode())
                     .isEqualTo(303);
         }
@@ -131,7 +142,9 @@ class StorePagesTest {
         lay("03S1", "K-2-05");
         var page = chromium.open(shop.address(Links.store()), 390);
         page.getByText("One set lies here").click();
-        assertThat(page.locator("main").innerText()).contains("03S1 03S2 03S3 03S4").contains("since 25 Nov 2026");
+        assertThat(page.locator("main").innerText())
+                .contains("03S1 03S2 03S3 03S4")
+                .contains("since 25 Nov 2026");
         page.getByText("Take it off the map").click();
         page.locator("[role=alert]").waitFor();
         assertThat(page.locator("[role=alert]").innerText()).startsWith("A set lies at “K-2-05”: move it first.");
@@ -149,11 +162,14 @@ class StorePagesTest {
         var page = chromium.open(shop.address(Links.count()), 1180);
         page.getByText("Begin a count").click();
         scan(page, "03S1");
-        assertThat(page.locator("[role=alert]").innerText()).isEqualTo("Scan the place first, then the wheels that lie there.");
+        assertThat(page.locator("[role=alert]").innerText())
+                .isEqualTo("Scan the place first, then the wheels that lie there.");
         scan(page, "K-1-01");
         scan(page, "04S3");
         scan(page, "K-1-02");
-        assertThat(page.locator("main").innerText()).contains("2 places looked at, one set found").contains("8 places not looked at");
+        assertThat(page.locator("main").innerText())
+                .contains("2 places looked at, one set found")
+                .contains("8 places not looked at");
         page.getByText("The count is done").click();
         page.getByText("At another place than in the book").waitFor();
         page.getByText("It stays there: change the book").click();
@@ -199,8 +215,14 @@ class StorePagesTest {
             assertThat(post(
                                     "/set",
                                     Map.of(
-                                            "car", "demo-03", "set", "demo-03-S", "lies", "HUNG",
-                                            "pressure", pressure.getKey()))
+                                            "car",
+                                            "demo-03",
+                                            "set",
+                                            "demo-03-S",
+                                            "lies",
+                                            "HUNG",
+                                            "pressure",
+                                            pressure.getKey()))
                             .statusCode())
                     .as(pressure.getKey())
                     .isEqualTo(pressure.getValue());
@@ -242,10 +264,11 @@ class StorePagesTest {
 
         var lines = shop.get(Links.store() + ".csv").body().split("\r\n", -1);
         assertThat(lines[0]).isEqualTo("place,room,car,plate,customer,telephone,set,wheels,since,out");
-        assertThat(lines).anySatisfy(line -> assertThat(line)
-                .startsWith("\"Rack S, bay 3\",,")
-                .contains("03S1 03S2 03S3 03S4")
-                .endsWith(",no"));
+        assertThat(lines)
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("\"Rack S, bay 3\",,")
+                        .contains("03S1 03S2 03S3 03S4")
+                        .endsWith(",no"));
     }
 
     private void lay(String tag, String place) throws Exception {
@@ -265,7 +288,9 @@ class StorePagesTest {
         }
         assertThat(page.getByText("Put on the map").count()).isZero();
         assertThat(shop.book().racks().map().find("Rack W, bay 8")).isPresent();
-        assertThat(new String(shop.getBytes(Links.store() + "/labels.pdf?paper=" + LabelPaper.values()[0]), 0, 5, US_ASCII)).isEqualTo("%PDF-");
+        assertThat(new String(
+                        shop.getBytes(Links.store() + "/labels.pdf?paper=" + LabelPaper.values()[0]), 0, 5, US_ASCII))
+                .isEqualTo("%PDF-");
     }
 
     @Test
@@ -282,14 +307,18 @@ class StorePagesTest {
             refused(409, "is neither the tag of a wheel nor a place", "/scan", Map.of("code", code));
         }
         refused(409, "Scan a wheel of the set", "/scan", Map.of("code", "K-1-01", "visit", "demo-08-v7"));
-        assertThat(post("/scan", Map.of("code", "03S1", "visit", "demo-08-v7", "id", "x")).statusCode())
+        assertThat(post("/scan", Map.of("code", "03S1", "visit", "demo-08-v7", "id", "x"))
+                        .statusCode())
                 .isEqualTo(400);
-        assertThat(post("/scan", Map.of("code", "K-1-01", "tag", "03S1", "id", "")).statusCode())
+        assertThat(post("/scan", Map.of("code", "K-1-01", "tag", "03S1", "id", ""))
+                        .statusCode())
                 .isEqualTo(400);
         assertThat(shop.get(Links.rack("nobody")).statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.scanFor("nobody")).statusCode()).isEqualTo(404);
-        assertThat(shop.get(Links.store() + "/labels.pdf?rack=nothing").statusCode()).isEqualTo(404);
-        assertThat(shop.get(Links.store() + "/labels.pdf?paper=silk").statusCode()).isEqualTo(422);
+        assertThat(shop.get(Links.store() + "/labels.pdf?rack=nothing").statusCode())
+                .isEqualTo(404);
+        assertThat(shop.get(Links.store() + "/labels.pdf?paper=silk").statusCode())
+                .isEqualTo(422);
     }
 
     private static Map<String, String> rack(Map<String, String> other) {

@@ -52,9 +52,11 @@ class CardFileReferenceTest {
     void aGroupIsNobodyAndLettersMayBeSmall() {
         assertThat(only("KIND:group", "FN:The Doe family", "TEL:555-0100").refused())
                 .isEqualTo(new CardSaid.NobodysCard());
-        assertThat(only("kind:individual", "item1.fn:Ida Tern", "item1.tel:555-0100").phone())
+        assertThat(only("kind:individual", "item1.fn:Ida Tern", "item1.tel:555-0100")
+                        .phone())
                 .isEqualTo("555-0100");
-        assertThat(only("KIND:org", "FN:ABC Marketing", "TEL:555-0100").refused()).isNull();
+        assertThat(only("KIND:org", "FN:ABC Marketing", "TEL:555-0100").refused())
+                .isNull();
     }
 
     /** A mobile telephone before another of the same preference; never a fax (6.4.1). */
@@ -93,9 +95,10 @@ class CardFileReferenceTest {
     /** RFC 2426 (3.0) says a preference as a type; vCard 2.1 writes letters beyond ASCII as RFC 2045 has them. */
     @Test
     void olderCardsAreRead() {
-        var cards = CardFile.read("BEGIN:VCARD\r\nVERSION:3.0\r\nFN:Ida Tern\r\nTEL;TYPE=home:555-0101\r\n"
-                + "TEL;TYPE=work,pref:555-0102\r\nEND:VCARD\r\n"
-                + "BEGIN:VCARD\r\nVERSION:2.1\r\nFN;CHARSET=UTF-8;ENCODING=QUOTED-PRINTABLE:Zo=C3=A9\r\nTEL;CELL:555-0103\r\nEND:VCARD\r\n");
+        var cards = CardFile.read(
+                "BEGIN:VCARD\r\nVERSION:3.0\r\nFN:Ida Tern\r\nTEL;TYPE=home:555-0101\r\n"
+                        + "TEL;TYPE=work,pref:555-0102\r\nEND:VCARD\r\n"
+                        + "BEGIN:VCARD\r\nVERSION:2.1\r\nFN;CHARSET=UTF-8;ENCODING=QUOTED-PRINTABLE:Zo=C3=A9\r\nTEL;CELL:555-0103\r\nEND:VCARD\r\n");
         assertThat(cards).extracting(PersonCard::phone).containsExactly("555-0102", "555-0103");
         assertThat(cards).extracting(PersonCard::name).containsExactly("Ida Tern", "Zoé");
     }

@@ -42,11 +42,8 @@ class PadsOverVisitsTest {
     @Test
     void aBrakeWithoutPadsHasNoPicture() {
         assertThat(CARS.stream()
-                        .filter(car -> car.vehicle()
-                                        .axle(Corner.LR.axle())
-                                        .brake()
-                                        .friction()
-                                instanceof DrumBrake))
+                        .filter(car ->
+                                car.vehicle().axle(Corner.LR.axle()).brake().friction() instanceof DrumBrake))
                 .isNotEmpty()
                 .allSatisfy(car -> assertThat(PadsOverVisits.svg(car, Corner.LR, Reader.DEFAULT))
                         .isEmpty());

@@ -60,10 +60,8 @@ final class Widening {
 
     /** How many standard deviations each reading of the latest visit is off, whichever way; empty when no visit is before it. */
     private static List<Double> off(WearHistory history, WearModel model, double readingErrorMm) {
-        int last = history.readings().stream()
-                .mapToInt(TreadReading::visit)
-                .max()
-                .orElseThrow();
+        int last =
+                history.readings().stream().mapToInt(TreadReading::visit).max().orElseThrow();
         var before =
                 history.readings().stream().filter(read -> read.visit() < last).toList();
         if (before.isEmpty()) {

@@ -67,9 +67,8 @@ class WideningTest {
         for (var car : cars) {
             var posterior = model.fit(car.newDepths(), readings(car, false));
             for (var read : readings(car, true)) {
-                var depth = posterior
-                        .depth(read.groove(), read.tyre(), read.run())
-                        .left();
+                var depth =
+                        posterior.depth(read.groove(), read.tyre(), read.run()).left();
                 double off = Math.abs(read.depthMm() - depth.mean());
                 inside += off <= BAND_Z * Math.hypot(depth.sd(), parameters.readingErrorMm()) ? 1 : 0;
                 readings++;
