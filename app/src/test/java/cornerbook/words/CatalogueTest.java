@@ -167,7 +167,6 @@ class CatalogueTest {
         assertThat(faults).isEmpty();
     }
 
-    /** Labels are asked for by their key: each that is asked for is there, and each that is there is asked for. */
     /** Of two the later one would stand, whichever that is. */
     @Test
     void noMessageStandsTwice() throws IOException {
@@ -183,6 +182,7 @@ class CatalogueTest {
         assertThat(twice).isEmpty();
     }
 
+    /** Labels are asked for by their key: each that is asked for is there, and each that is there is asked for. */
     @Test
     void everyLabelIsThereAndUsed() {
         var faults = new ArrayList<String>();

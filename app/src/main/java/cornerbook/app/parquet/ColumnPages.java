@@ -46,6 +46,7 @@ final class ColumnPages {
     }
 
     /** What is written of a column. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Pages(byte[] bytes, Extent extent) {}
 
     /**
@@ -148,18 +149,20 @@ final class ColumnPages {
                 yield out.toByteArray();
             }
             case NUMBER, MOMENT -> {
-                var out = littleEndian(valueCount * Long.BYTES);
+                var out = new byte[valueCount * Long.BYTES];
+                var numbers = littleEndian(out);
                 for (int i = 0; i < valueCount; i++) {
-                    out.putLong(values[i]);
+                    numbers.putLong(values[i]);
                 }
-                yield out.array();
+                yield out;
             }
             case WHOLE, DAY -> {
-                var out = littleEndian(valueCount * Integer.BYTES);
+                var out = new byte[valueCount * Integer.BYTES];
+                var numbers = littleEndian(out);
                 for (int i = 0; i < valueCount; i++) {
-                    out.putInt((int) values[i]);
+                    numbers.putInt((int) values[i]);
                 }
-                yield out.array();
+                yield out;
             }
             case FLAG -> {
                 var out = new byte[(valueCount + Byte.SIZE - 1) / Byte.SIZE];
@@ -177,8 +180,8 @@ final class ColumnPages {
         out.writeBytes(bytes);
     }
 
-    private static ByteBuffer littleEndian(int size) {
-        return ByteBuffer.allocate(size).order(ByteOrder.LITTLE_ENDIAN);
+    private static ByteBuffer littleEndian(byte[] into) {
+        return ByteBuffer.wrap(into).order(ByteOrder.LITTLE_ENDIAN);
     }
 
     /** What a kind of page says of itself beside its size. */

@@ -5,7 +5,7 @@ import cornerbook.core.battery.judge.BatteryCurve;
 import cornerbook.core.brake.seizing.judge.SeizingCurve;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
-import cornerbook.core.changeover.ChangeOverSaid;
+import cornerbook.core.changeover.ChangeOverBetween;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.release.OpenPoint;
@@ -52,7 +52,7 @@ public record Assessment(
         SeizingCurve seizing,
         BatteryCurve battery,
         @Nullable PressureOutlook pressure,
-        ChangeOverSaid.@Nullable Between changeOver,
+        @Nullable ChangeOverBetween changeOver,
         List<Said> workDone) {
     public Assessment {
         findings = List.copyOf(findings);

@@ -1,7 +1,6 @@
 package cornerbook.core.changeover;
 
 import cornerbook.core.say.Said;
-import java.time.LocalDate;
 
 /** What is said of the days for changing wheels over. */
 public interface ChangeOverSaid extends Said {
@@ -38,13 +37,6 @@ public interface ChangeOverSaid extends Said {
         LAW_FIRST,
         SPREAD_IS_USUAL
     }
-
-    /**
-     * The days of the coming change-over, where a sentence goes on.
-     *
-     * @param place whose climate says so, as people call it
-     */
-    record Between(LocalDate from, LocalDate until, boolean byLaw, Said place) implements ChangeOverSaid {}
 
     record NotAllMonths(int months) implements ChangeOverSaid {}
 }

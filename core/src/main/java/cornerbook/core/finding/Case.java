@@ -6,8 +6,8 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.car.Wheel;
 import cornerbook.core.car.WheelSet;
+import cornerbook.core.changeover.ChangeOverBetween;
 import cornerbook.core.changeover.ChangeOverOfPlace;
-import cornerbook.core.changeover.ChangeOverSaid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.say.Said;
@@ -205,13 +205,13 @@ public final class Case {
      * The days on which the wheels that the car leaves on come off with the least risk, whatever day is agreed; empty for wheels
      * that stay on all year, and where the climate does not tell.
      */
-    public Optional<ChangeOverSaid.Between> changeOverDays() {
+    public Optional<ChangeOverBetween> changeOverDays() {
         var season = goingOn.map(WheelSet::season).orElse(SeasonKind.ALL_SEASON);
         var days =
                 season == SeasonKind.ALL_SEASON ? null : changeOver.turn(season).days();
         return days == null || place == null
                 ? Optional.empty()
-                : Optional.of(new ChangeOverSaid.Between(
+                : Optional.of(new ChangeOverBetween(
                         days.from().atYear(dueBySeason.getYear()),
                         days.until().atYear(dueBySeason.getYear()),
                         days.byLaw(),

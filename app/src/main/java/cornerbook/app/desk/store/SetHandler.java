@@ -3,7 +3,6 @@ package cornerbook.app.desk.store;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.rack.Intake;
 import cornerbook.app.book.rack.KeptSet;
-import cornerbook.app.book.rack.KeptSet.Key;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
@@ -72,7 +71,7 @@ public final class SetHandler {
     private KeptSet get(Form asked) {
         return desk.book()
                 .stock()
-                .find(new Key(asked.get("car"), asked.get("set")))
+                .find(new KeptSet.Key(asked.get("car"), asked.get("set")))
                 .orElseThrow(() -> new PageException(404, new StoreSaid.NoSet()));
     }
 

@@ -56,7 +56,7 @@ class YearLedgerTest {
         assertThat(book.year().visits(first, TODAY))
                 .hasSizeGreaterThan(1)
                 .allSatisfy(month -> assertThat(month.count())
-                        .isEqualTo(counted.get(month.month()).doubleValue()))
+                        .isEqualTo(counted.getOrDefault(month.month(), 0L).doubleValue()))
                 .extracting(MonthCount::month)
                 .containsExactlyElementsOf(counted.keySet().stream().sorted().toList());
     }

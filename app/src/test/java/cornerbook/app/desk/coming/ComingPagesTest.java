@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
@@ -92,7 +93,7 @@ class ComingPagesTest {
         var body = shop.get(Links.coming()).body();
         assertThat(body)
                 .contains("lang=\"en\">Hello " + customer.name() + ". ")
-                .contains("href=\"sms:" + customer.phone().replace(" ", "") + "?body=Hello%20")
+                .contains("href=\"sms:" + Objects.requireNonNull(customer.phone()).replace(" ", "") + "?body=Hello%20")
                 .contains("href=\"mailto:" + customer.email() + "?subject=Your%20");
         assertThat(shop.send(shop.request(Links.coming()).header("Accept-Language", "fr"))
                         .body())

@@ -95,10 +95,19 @@ class CardFileReferenceTest {
     /** RFC 2426 (3.0) says a preference as a type; vCard 2.1 writes letters beyond ASCII as RFC 2045 has them. */
     @Test
     void olderCardsAreRead() {
-        var cards = CardFile.read(
-                "BEGIN:VCARD\r\nVERSION:3.0\r\nFN:Ida Tern\r\nTEL;TYPE=home:555-0101\r\n"
-                        + "TEL;TYPE=work,pref:555-0102\r\nEND:VCARD\r\n"
-                        + "BEGIN:VCARD\r\nVERSION:2.1\r\nFN;CHARSET=UTF-8;ENCODING=QUOTED-PRINTABLE:Zo=C3=A9\r\nTEL;CELL:555-0103\r\nEND:VCARD\r\n");
+        var cards = CardFile.read("""
+                BEGIN:VCARD
+                VERSION:3.0
+                FN:Ida Tern
+                TEL;TYPE=home:555-0101
+                TEL;TYPE=work,pref:555-0102
+                END:VCARD
+                BEGIN:VCARD
+                VERSION:2.1
+                FN;CHARSET=UTF-8;ENCODING=QUOTED-PRINTABLE:Zo=C3=A9
+                TEL;CELL:555-0103
+                END:VCARD
+                """.replace("\n", "\r\n"));
         assertThat(cards).extracting(PersonCard::phone).containsExactly("555-0102", "555-0103");
         assertThat(cards).extracting(PersonCard::name).containsExactly("Ida Tern", "Zoé");
     }
