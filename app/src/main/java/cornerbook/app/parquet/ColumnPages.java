@@ -129,14 +129,14 @@ final class ColumnPages {
     /** Which rows have a value: a length, then a bit for each row. */
     private void writePresence(ByteArrayOutputStream content) {
         var run = PackedNumbers.run(1, rows, place -> present[place] ? 1 : 0);
-        content.writeBytes(littleEndian(Integer.BYTES).putInt(run.length).array());
+        content.writeBytes(littleEndian(new byte[Integer.BYTES]).putInt(run.length).array());
         content.writeBytes(run);
     }
 
     private byte[] places() {
         int bits = PackedNumbers.bitsFor(Math.max(texts.size() - 1, 0));
         var run = PackedNumbers.run(bits, valueCount, place -> (int) values[place]);
-        return littleEndian(1 + run.length).put((byte) bits).put(run).array();
+        return littleEndian(new byte[1 + run.length]).put((byte) bits).put(run).array();
     }
 
     private byte[] plain() {
@@ -176,7 +176,7 @@ final class ColumnPages {
 
     private static void writeText(ByteArrayOutputStream out, String text) {
         var bytes = text.getBytes(UTF_8);
-        out.writeBytes(littleEndian(Integer.BYTES).putInt(bytes.length).array());
+        out.writeBytes(littleEndian(new byte[Integer.BYTES]).putInt(bytes.length).array());
         out.writeBytes(bytes);
     }
 

@@ -89,7 +89,7 @@ final class BookTables {
                         TableColumn.of("reading", WHOLE, each -> each.row().number()),
                         TableColumn.of("day", DAY, each -> each.visit().day()),
                         TableColumn.of("odometer_km", NUMBER, each -> each.visit().odometerKm()),
-                        of(
+                        TableColumn.of(
                                 "measure",
                                 TEXT,
                                 each -> each.row().reading().measure().name()),
@@ -102,7 +102,7 @@ final class BookTables {
                         TableColumn.of("word", TEXT, each -> word(each.row())),
                         TableColumn.of("as_written", TEXT, each -> each.row().reading().asWritten()),
                         TableColumn.of("gauge", TEXT, each -> gauge(each).map(ShopTool::id).orElse(null)),
-                        of(
+                        TableColumn.of(
                                 "gauge_shows_too_much",
                                 NUMBER,
                                 each -> gauge(each).map(ShopTool::offset).orElse(null)),
