@@ -129,7 +129,8 @@ final class ColumnPages {
     /** Which rows have a value: a length, then a bit for each row. */
     private void writePresence(ByteArrayOutputStream content) {
         var run = PackedNumbers.run(1, rows, place -> present[place] ? 1 : 0);
-        content.writeBytes(littleEndian(new byte[Integer.BYTES]).putInt(run.length).array());
+        content.writeBytes(
+                littleEndian(new byte[Integer.BYTES]).putInt(run.length).array());
         content.writeBytes(run);
     }
 
@@ -176,7 +177,8 @@ final class ColumnPages {
 
     private static void writeText(ByteArrayOutputStream out, String text) {
         var bytes = text.getBytes(UTF_8);
-        out.writeBytes(littleEndian(new byte[Integer.BYTES]).putInt(bytes.length).array());
+        out.writeBytes(
+                littleEndian(new byte[Integer.BYTES]).putInt(bytes.length).array());
         out.writeBytes(bytes);
     }
 

@@ -56,10 +56,12 @@ final class BookTables {
                         TableColumn.of("car", WHOLE, each -> each.car().number()),
                         TableColumn.of("set", WHOLE, each -> each.row().set()),
                         TableColumn.of("wheel", WHOLE, each -> each.row().number()),
-                        TableColumn.of("season", TEXT, each -> each.row().season().name()),
+                        TableColumn.of(
+                                "season", TEXT, each -> each.row().season().name()),
                         TableColumn.of("tyre_model", TEXT, each -> each.row().tyreModel()),
                         TableColumn.of("tyre_size", TEXT, each -> each.row().tyreSize()),
-                        TableColumn.of("new_depth_mm", NUMBER, each -> each.row().newDepthMm()),
+                        TableColumn.of(
+                                "new_depth_mm", NUMBER, each -> each.row().newDepthMm()),
                         personal("wheel_tag", each -> each.row().tag())),
                 car -> car.wheels().stream().map(wheel -> new OfCar<>(car, wheel)));
     }
@@ -73,7 +75,8 @@ final class BookTables {
                         TableColumn.of("day", DAY, each -> each.row().day()),
                         TableColumn.of("odometer_km", NUMBER, each -> each.row().odometerKm()),
                         TableColumn.of("cancelled", FLAG, each -> each.row().cancelled()),
-                        TableColumn.of("technician", WHOLE, each -> code(each.row().technician())),
+                        TableColumn.of(
+                                "technician", WHOLE, each -> code(each.row().technician())),
                         TableColumn.of("hoist", TEXT, each -> tool(each.row(), ShopTool.Kind.HOIST)),
                         personal("visit_id", each -> each.row().id()),
                         personal("technician_name", each -> name(each.row().technician()))),
@@ -88,20 +91,31 @@ final class BookTables {
                         TableColumn.of("visit", WHOLE, each -> each.visit().number()),
                         TableColumn.of("reading", WHOLE, each -> each.row().number()),
                         TableColumn.of("day", DAY, each -> each.visit().day()),
-                        TableColumn.of("odometer_km", NUMBER, each -> each.visit().odometerKm()),
+                        TableColumn.of(
+                                "odometer_km", NUMBER, each -> each.visit().odometerKm()),
                         TableColumn.of(
                                 "measure",
                                 TEXT,
                                 each -> each.row().reading().measure().name()),
-                        TableColumn.of("corner", TEXT, each -> name(each.row().reading().corner())),
-                        TableColumn.of("spot", TEXT, each -> name(each.row().reading().spot())),
+                        TableColumn.of(
+                                "corner",
+                                TEXT,
+                                each -> name(each.row().reading().corner())),
+                        TableColumn.of(
+                                "spot", TEXT, each -> name(each.row().reading().spot())),
                         TableColumn.of("set", WHOLE, each -> ofWheel(each.row().wheel(), WheelRow::set)),
-                        TableColumn.of("wheel", WHOLE, each -> ofWheel(each.row().wheel(), WheelRow::number)),
-                        TableColumn.of("value", NUMBER, each -> each.row().reading().value()),
+                        TableColumn.of(
+                                "wheel", WHOLE, each -> ofWheel(each.row().wheel(), WheelRow::number)),
+                        TableColumn.of(
+                                "value", NUMBER, each -> each.row().reading().value()),
                         TableColumn.of("unit", TEXT, each -> unit(each.row())),
                         TableColumn.of("word", TEXT, each -> word(each.row())),
-                        TableColumn.of("as_written", TEXT, each -> each.row().reading().asWritten()),
-                        TableColumn.of("gauge", TEXT, each -> gauge(each).map(ShopTool::id).orElse(null)),
+                        TableColumn.of(
+                                "as_written", TEXT, each -> each.row().reading().asWritten()),
+                        TableColumn.of(
+                                "gauge",
+                                TEXT,
+                                each -> gauge(each).map(ShopTool::id).orElse(null)),
                         TableColumn.of(
                                 "gauge_shows_too_much",
                                 NUMBER,
@@ -128,11 +142,14 @@ final class BookTables {
                         TableColumn.of("day", DAY, each -> each.visit().day()),
                         TableColumn.of("step", TEXT, each -> each.row().tick().tick()),
                         TableColumn.of("set", WHOLE, each -> ofWheel(each.row().wheel(), WheelRow::set)),
-                        TableColumn.of("wheel", WHOLE, each -> ofWheel(each.row().wheel(), WheelRow::number)),
+                        TableColumn.of(
+                                "wheel", WHOLE, each -> ofWheel(each.row().wheel(), WheelRow::number)),
                         TableColumn.of("done", FLAG, each -> each.row().tick().done()),
                         TableColumn.of("counts", FLAG, each -> each.row().tick().counts()),
-                        TableColumn.of("person", WHOLE, each -> each.row().person().code()),
-                        TableColumn.of("entered_at", MOMENT, each -> each.row().tick().madeAt()),
+                        TableColumn.of(
+                                "person", WHOLE, each -> each.row().person().code()),
+                        TableColumn.of(
+                                "entered_at", MOMENT, each -> each.row().tick().madeAt()),
                         personal("tick_id", each -> each.row().tick().id()),
                         personal("person_name", each -> each.row().person().name()),
                         personal("reason", each -> each.row().tick().reason())),

@@ -93,7 +93,8 @@ class ComingPagesTest {
         var body = shop.get(Links.coming()).body();
         assertThat(body)
                 .contains("lang=\"en\">Hello " + customer.name() + ". ")
-                .contains("href=\"sms:" + Objects.requireNonNull(customer.phone()).replace(" ", "") + "?body=Hello%20")
+                .contains(
+                        "href=\"sms:" + Objects.requireNonNull(customer.phone()).replace(" ", "") + "?body=Hello%20")
                 .contains("href=\"mailto:" + customer.email() + "?subject=Your%20");
         assertThat(shop.send(shop.request(Links.coming()).header("Accept-Language", "fr"))
                         .body())

@@ -91,9 +91,7 @@ class EstimatePagesTest {
     }
 
     private static Locator pick(Page page, String matter, String answer) {
-        return page.locator(
-                "fieldset",
-                new Page.LocatorOptions().setHasText(matter))
+        return page.locator("fieldset", new Page.LocatorOptions().setHasText(matter))
                 .first()
                 .getByText(Pattern.compile("^" + answer));
     }
@@ -138,9 +136,18 @@ class EstimatePagesTest {
                 .extracting(Declined::sentence)
                 .anySatisfy(sentence -> assertThat(sentence).contains("alignment"));
         var sheet = text(shop.getBytes(Links.handover(VISIT)));
-        assertThat(sheet).as("on the hand-over sheet").containsIgnoringCase("declined").contains("alignment");
+        assertThat(sheet)
+                .as("on the hand-over sheet")
+                .containsIgnoringCase("declined")
+                .contains("alignment");
         var paper = text(shop.getBytes(Links.estimatePdf(VISIT, 0)));
-        assertThat(paper).contains("$98.31", "agreed", "no price yet", "Signed:", agreed.hash().substring(0, 20));
+        assertThat(paper)
+                .contains(
+                        "$98.31",
+                        "agreed",
+                        "no price yet",
+                        "Signed:",
+                        agreed.hash().substring(0, 20));
     }
 
     private static void draw(Page page) {
@@ -169,7 +176,9 @@ class EstimatePagesTest {
         var page = chromium.open(shop.address(found.group()), 390);
         assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
                 .isLessThanOrEqualTo(0);
-        assertThat(page.locator("nav").count()).as("nothing of the shop's own pages").isZero();
+        assertThat(page.locator("nav").count())
+                .as("nothing of the shop's own pages")
+                .isZero();
         var desk = chromium.open(shop.address(Links.estimate(VISIT)), 390);
         assertThat((Integer) desk.evaluate("document.documentElement.scrollWidth - innerWidth"))
                 .as("a kept estimate on a telephone")
