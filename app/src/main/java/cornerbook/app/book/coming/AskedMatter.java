@@ -17,7 +17,11 @@ public record AskedMatter(String visitId, Matter matter) {
         return matter.name() + BETWEEN + visitId;
     }
 
-    /** @throws IllegalArgumentException when a form sent something else */
+    /**
+     * What a form sent.
+     *
+     * @throws IllegalArgumentException when that is something else
+     */
     public static AskedMatter parse(String text) {
         int end = text.indexOf(BETWEEN);
         for (var matter : Matter.values()) {

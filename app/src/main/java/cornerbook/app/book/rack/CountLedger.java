@@ -1,7 +1,6 @@
 package cornerbook.app.book.rack;
 
 import cornerbook.app.book.car.WheelChanges;
-import cornerbook.app.book.rack.KeptSet.Key;
 import cornerbook.app.book.rack.StockDifference.Answer;
 import cornerbook.app.book.rack.StockDifference.Kind;
 import cornerbook.app.book.store.Arrival;
@@ -125,8 +124,8 @@ public final class CountLedger {
                     .set("place_in_list", scans(handle, countId).size())
                     .set("place", place.name())
                     .set("code", code)
-                    .set("vehicle_id", key.map(Key::vehicleId).orElse(null))
-                    .set("set_id", key.map(Key::setId).orElse(null))
+                    .set("vehicle_id", key.map(KeptSet.Key::vehicleId).orElse(null))
+                    .set("set_id", key.map(KeptSet.Key::setId).orElse(null))
                     .set("person", by.person())
                     .set("made_at", by.at())
                     .insertOnce(handle);
@@ -157,8 +156,8 @@ public final class CountLedger {
                         .set("place_in_list", i)
                         .set("kind", each.kind())
                         .set("code", each.code())
-                        .set("vehicle_id", key.map(Key::vehicleId).orElse(null))
-                        .set("set_id", key.map(Key::setId).orElse(null))
+                        .set("vehicle_id", key.map(KeptSet.Key::vehicleId).orElse(null))
+                        .set("set_id", key.map(KeptSet.Key::setId).orElse(null))
                         .set("book_place", each.bookPlace())
                         .set("found_place", each.foundPlace())
                         .insert(handle);
@@ -169,7 +168,7 @@ public final class CountLedger {
 
     /** A set that was scanned at several places lies at the last of them. */
     private static List<StockDifference> compare(List<KeptSet> sets, List<StockScan> scans) {
-        Map<Key, StockScan> last = new HashMap<>();
+        Map<KeptSet.Key, StockScan> last = new HashMap<>();
         var lookedAt = new HashSet<String>();
         var unknown = new LinkedHashSet<List<String>>();
         for (var scan : scans) {
@@ -196,7 +195,7 @@ public final class CountLedger {
     }
 
     private static StockDifference difference(
-            Kind kind, String code, @Nullable Key key, @Nullable String bookPlace, @Nullable String foundPlace) {
+            Kind kind, String code, @Nullable KeptSet.Key key, @Nullable String bookPlace, @Nullable String foundPlace) {
         return new StockDifference("", kind, code, key, bookPlace, foundPlace, null);
     }
 
@@ -230,7 +229,7 @@ public final class CountLedger {
     }
 
     private static void follow(
-            Handle handle, String id, StockDifference difference, Key key, Answer answer, By by, LocalDate day) {
+            Handle handle, String id, StockDifference difference, KeptSet.Key key, Answer answer, By by, LocalDate day) {
         if (answer != Answer.BOOK_FOLLOWS && answer != Answer.NOT_HERE) {
             return;
         }
@@ -264,9 +263,9 @@ public final class CountLedger {
                 .list();
     }
 
-    private static @Nullable Key key(ResultSet row) throws SQLException {
+    private static @Nullable KeptSet.Key key(ResultSet row) throws SQLException {
         var vehicleId = row.getString("vehicle_id");
-        return vehicleId == null ? null : new Key(vehicleId, row.getString("set_id"));
+        return vehicleId == null ? null : new KeptSet.Key(vehicleId, row.getString("set_id"));
     }
 
     private static StockCount count(ResultSet row) throws SQLException {

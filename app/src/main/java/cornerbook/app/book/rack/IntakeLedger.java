@@ -1,6 +1,5 @@
 package cornerbook.app.book.rack;
 
-import cornerbook.app.book.rack.KeptSet.Key;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
@@ -20,7 +19,7 @@ public final class IntakeLedger {
     }
 
     /** What was said of a set last. */
-    public Optional<Intake> find(Key key) {
+    public Optional<Intake> find(KeptSet.Key key) {
         return store.read(handle -> handle.select(
                         "select * from set_intake where vehicle_id = ? and set_id = ? order by place_in_list desc limit 1",
                         key.vehicleId(),
@@ -42,7 +41,7 @@ public final class IntakeLedger {
      *
      * @throws BookException when there is no such set, or no tyre has such a pressure
      */
-    public Arrival add(String id, Key key, Intake intake) {
+    public Arrival add(String id, KeptSet.Key key, Intake intake) {
         var pressureKpa = intake.pressureKpa();
         if (pressureKpa != null && !(pressureKpa > 0 && pressureKpa <= MOST_KPA)) {
             throw new BookException(new RackSaid.NoPressure());

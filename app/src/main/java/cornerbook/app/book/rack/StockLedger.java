@@ -1,7 +1,6 @@
 package cornerbook.app.book.rack;
 
 import cornerbook.app.book.car.WheelChanges;
-import cornerbook.app.book.rack.KeptSet.Key;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
@@ -45,12 +44,12 @@ public final class StockLedger {
         return store.read(handle -> StockRows.find(handle, tag));
     }
 
-    public Optional<KeptSet> find(Key key) {
+    public Optional<KeptSet> find(KeptSet.Key key) {
         return store.read(handle -> StockRows.find(handle, key));
     }
 
     /** What was done with a set, the latest first. */
-    public List<SetMove> listMoves(Key key) {
+    public List<SetMove> listMoves(KeptSet.Key key) {
         return store.read(handle -> handle
                 .select(
                         "select * from set_move where vehicle_id = ? and set_id = ? order by place_in_list desc",

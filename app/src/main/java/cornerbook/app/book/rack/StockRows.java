@@ -1,6 +1,5 @@
 package cornerbook.app.book.rack;
 
-import cornerbook.app.book.rack.KeptSet.Key;
 import cornerbook.core.corner.SeasonKind;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -49,7 +48,7 @@ final class StockRows {
 
     /** Every set, by place, then by car. */
     static List<KeptSet> all(Handle handle) {
-        var tags = new HashMap<Key, List<String>>();
+        var tags = new HashMap<KeptSet.Key, List<String>>();
         handle.select("select vehicle_id, set_id, tag from wheel order by vehicle_id, set_id, place_in_list")
                 .map((row, context) -> Map.entry(key(row), row.getString("tag")))
                 .forEach(each -> tags.computeIfAbsent(each.getKey(), key -> new ArrayList<>())
@@ -68,7 +67,7 @@ final class StockRows {
                 .flatMap(key -> find(handle, key));
     }
 
-    static Optional<KeptSet> find(Handle handle, Key key) {
+    static Optional<KeptSet> find(Handle handle, KeptSet.Key key) {
         var tags = handle.select(
                         "select tag from wheel where vehicle_id = ? and set_id = ? order by place_in_list",
                         key.vehicleId(),
@@ -81,8 +80,8 @@ final class StockRows {
                 .findFirst();
     }
 
-    private static Key key(ResultSet row) throws SQLException {
-        return new Key(row.getString("vehicle_id"), row.getString("set_id"));
+    private static KeptSet.Key key(ResultSet row) throws SQLException {
+        return new KeptSet.Key(row.getString("vehicle_id"), row.getString("set_id"));
     }
 
     private static KeptSet read(ResultSet row, List<String> tags) throws SQLException {

@@ -43,7 +43,7 @@ final class BillPaper {
                         new Fact(w.of("customer"), history.customer().name())),
                 bill.lines().stream().map(line -> row(line, reader)).toList(),
                 totals(bill, reader, w),
-                notes(bill, visit.odometerKm(), reader, w),
+                notes(bill, visit.odometerKm(), w),
                 "");
     }
 
@@ -73,7 +73,7 @@ final class BillPaper {
         return totals;
     }
 
-    private static List<String> notes(Bill bill, double odometerKm, Reader reader, Labels w) {
+    private static List<String> notes(Bill bill, double odometerKm, Labels w) {
         var notes = new ArrayList<String>();
         if (bill.isCredit()) {
             notes.add(w.of(
