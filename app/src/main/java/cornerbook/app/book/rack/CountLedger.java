@@ -195,7 +195,7 @@ public final class CountLedger {
     }
 
     private static StockDifference difference(
-            Kind kind, String code, @Nullable KeptSet.Key key, @Nullable String bookPlace, @Nullable String foundPlace) {
+            Kind kind, String code, KeptSet.@Nullable Key key, @Nullable String bookPlace, @Nullable String foundPlace) {
         return new StockDifference("", kind, code, key, bookPlace, foundPlace, null);
     }
 
@@ -263,7 +263,7 @@ public final class CountLedger {
                 .list();
     }
 
-    private static @Nullable KeptSet.Key key(ResultSet row) throws SQLException {
+    private static KeptSet.@Nullable Key key(ResultSet row) throws SQLException {
         var vehicleId = row.getString("vehicle_id");
         return vehicleId == null ? null : new KeptSet.Key(vehicleId, row.getString("set_id"));
     }
