@@ -195,7 +195,11 @@ public final class CountLedger {
     }
 
     private static StockDifference difference(
-            Kind kind, String code, KeptSet.@Nullable Key key, @Nullable String bookPlace, @Nullable String foundPlace) {
+            Kind kind,
+            String code,
+            KeptSet.@Nullable Key key,
+            @Nullable String bookPlace,
+            @Nullable String foundPlace) {
         return new StockDifference("", kind, code, key, bookPlace, foundPlace, null);
     }
 
@@ -229,7 +233,13 @@ public final class CountLedger {
     }
 
     private static void follow(
-            Handle handle, String id, StockDifference difference, KeptSet.Key key, Answer answer, By by, LocalDate day) {
+            Handle handle,
+            String id,
+            StockDifference difference,
+            KeptSet.Key key,
+            Answer answer,
+            By by,
+            LocalDate day) {
         if (answer != Answer.BOOK_FOLLOWS && answer != Answer.NOT_HERE) {
             return;
         }
