@@ -141,8 +141,9 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
         return twice;
     }
 
-    private static Dataset<Row> without(Dataset<Row> cars, Dataset<Row> twice) {
-        return cars.join(broadcast(twice), cars.col(Look.CAR).equalTo(twice.col(Look.CAR)), "left_anti");
+    private static Dataset<Row> without(Dataset<Row> cars, Dataset<Row> others) {
+        // By name: both come from one table, whose column Spark would compare with itself.
+        return cars.join(broadcast(others), new String[] {Look.CAR}, "left_anti");
     }
 
     private static Dataset<Row> reasons(Dataset<Row> cars) {

@@ -88,7 +88,7 @@ class NightTest {
         spark.stop();
     }
 
-    private record Alone(Knowledge knowledge, List<CarHistory> cars, List<Assessor.Outcome> outcomes) {}
+    private record Alone(int chosen, Knowledge knowledge, List<CarHistory> cars, List<Assessor.Outcome> outcomes) {}
 
     /** The same in one process: the shares of the cars that are learned from, summed, and each car judged by what they teach. */
     private static Alone alone(List<CarHistory> cars) {
@@ -97,7 +97,6 @@ class NightTest {
                 .filter(car -> car.vehicle().drive() != null)
                 .forEach(car -> kinds.put(car.vehicle().id(), Look.kinds(car)));
         var chosen = Set.copyOf(InformingCars.choose(kinds, OF_A_KIND));
-        assertThat(chosen).hasSizeLessThan(cars.size());
         var knowledge = Learner.sum(
                 cars.stream()
                         .filter(car -> chosen.contains(car.vehicle().id()))
@@ -106,6 +105,7 @@ class NightTest {
                 DAY);
         var assessor = new Assessor(LimitsFile.load()).with(knowledge);
         return new Alone(
+                chosen.size(),
                 knowledge,
                 cars,
                 cars.stream()
@@ -143,6 +143,7 @@ class NightTest {
 
     @Test
     void theCarsAreLearnedFromAsOnOneMachine() {
+        assertThat(alone.chosen()).isLessThan(CARS);
         assertThat(texts(table(night, "learned")))
                 .hasSizeGreaterThan(30)
                 .containsExactlyInAnyOrderElementsOf(texts(LearnedTable.of(alone.knowledge())));
@@ -324,6 +325,10 @@ class NightTest {
         assertThat(table(target, "cars").stream().map(row -> row.<String>getAs("car")))
                 .containsExactlyInAnyOrderElementsOf(
                         some.stream().skip(1).map(car -> car.vehicle().id()).toList());
+        assertThat(texts(table(target, "learned")))
+                .as("learned from the others")
+                .isEqualTo(texts(
+                        LearnedTable.of(alone(some.subList(1, some.size())).knowledge())));
         assertThat(new File(target).list())
                 .containsExactlyInAnyOrder("cars", "demand", "horizons", "learned", "set_aside");
     }
