@@ -222,6 +222,8 @@ declare namespace bay {
     key: string;
     sentence: ForAll<string>;
     declinedBy?: string;
+    corners: Corner[];
+    stop?: ForAll<string>;
   }
 
   interface StoredOdometer {

@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -167,6 +168,21 @@ class CatalogueTest {
     }
 
     /** Labels are asked for by their key: each that is asked for is there, and each that is there is asked for. */
+    /** Of two the later one would stand, whichever that is. */
+    @Test
+    void noMessageStandsTwice() throws IOException {
+        var twice = new ArrayList<String>();
+        for (var room : rooms()) {
+            var seen = new HashSet<String>();
+            Files.readAllLines(WORDS.resolve(room + ".properties")).stream()
+                    .filter(line -> line.indexOf('=') > 0 && !line.startsWith("#"))
+                    .map(line -> line.substring(0, line.indexOf('=')).strip())
+                    .filter(key -> !seen.add(key))
+                    .forEach(key -> twice.add(room + ": " + key));
+        }
+        assertThat(twice).isEmpty();
+    }
+
     @Test
     void everyLabelIsThereAndUsed() {
         var faults = new ArrayList<String>();

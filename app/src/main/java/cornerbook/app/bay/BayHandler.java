@@ -176,6 +176,7 @@ final class BayHandler {
                 desk.book().visits().getState(visitId),
                 findings,
                 Advice.of(open.history(), open.visit(), findings),
+                desk.book().estimates().of(visitId),
                 new WheelProposal(desk.assessor(), open).readOutOfStore(),
                 watch.people(visitId),
                 desk.now());

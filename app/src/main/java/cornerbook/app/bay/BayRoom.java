@@ -1,6 +1,7 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Room;
 import io.helidon.http.Method;
@@ -11,7 +12,8 @@ import java.util.regex.Pattern;
 
 /** The addresses of the bay sheet. */
 public final class BayRoom implements Room {
-    private static final Pattern DESK_VISIT = Pattern.compile("/visits/([^/]+)");
+    /** Also where a customer answers without pairing. */
+    private static final Pattern DESK_VISIT = Pattern.compile("(?:" + Links.AGREE + "[^/]+)?/visits/([^/]+)");
 
     private final Watch watch = new Watch();
 

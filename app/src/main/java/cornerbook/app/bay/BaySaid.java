@@ -18,6 +18,9 @@ public interface BaySaid extends Said {
     /** What goes on one place, and why. */
     record Lubricate(Said place, Said kind, Said reason) implements BaySaid {}
 
+    /** Work that nobody may begin: an estimate was given, and the customer has not agreed to this, or declined it. */
+    record NotAgreed(boolean declined, Said work) implements BaySaid {}
+
     /** What the gauge has to show. */
     record AirToSee(Amount gauge) implements BaySaid {}
 

@@ -76,11 +76,16 @@ public record BayState(
      * @param key names it
      * @param sentence by the tag of the language and the name of the units
      * @param declinedBy who of the customer's side does not want it; null while nobody said so
+     * @param corners where it is done; none where it is done at no corner
+     * @param stop why it must not be begun, by the tag of the language and the name of the units: an estimate was given, and this is not
+     *     agreed; null where it may be
      */
     public record Advised(
             String key,
             Map<String, Map<String, String>> sentence,
-            @Nullable String declinedBy) {}
+            @Nullable String declinedBy,
+            List<Corner> corners,
+            @Nullable Map<String, Map<String, String>> stop) {}
 
     /**
      * A reading that stands.

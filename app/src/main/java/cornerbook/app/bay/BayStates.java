@@ -14,6 +14,7 @@ import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.bay.ReadingAuthor;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.app.book.estimate.WorkOfVisit;
 import cornerbook.app.book.visit.VisitState;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
@@ -41,6 +42,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -56,6 +58,7 @@ final class BayStates {
      * @param whereabouts of its car
      * @param findings on it
      * @param advice what they ask for
+     * @param work what was estimated and agreed of it
      * @param fills the sets that were read out of the store, as they may go on
      * @param onCar who has its sheet open
      */
@@ -64,6 +67,7 @@ final class BayStates {
             VisitState whereabouts,
             List<Finding> findings,
             List<Advice> advice,
+            WorkOfVisit work,
             List<Fill> fills,
             List<String> onCar,
             Instant now) {
@@ -93,7 +97,7 @@ final class BayStates {
                 notes.remarks().stream().collect(Collectors.toMap(Remark::topic, Remark::words)),
                 advice.stream()
                         .filter(Advice::mayBeDeclined)
-                        .map(each -> advised(each, notes.declined()))
+                        .map(each -> advised(each, notes.declined(), work))
                         .toList(),
                 fills.stream()
                         .map(fill ->
@@ -101,8 +105,11 @@ final class BayStates {
                         .toList());
     }
 
-    private static Advised advised(Advice advice, List<Declined> declined) {
+    private static Advised advised(Advice advice, List<Declined> declined, WorkOfVisit work) {
         var asked = advice.asked();
+        var standing = work.of(advice.key());
+        boolean agreed = standing.stream().anyMatch(WorkOfVisit.Standing::isAgreed);
+        boolean refused = standing.stream().anyMatch(WorkOfVisit.Standing::isDeclined);
         return new Advised(
                 advice.key(),
                 BayReader.forAll(bay -> bay.reader().begin(asked)),
@@ -110,7 +117,15 @@ final class BayStates {
                         .filter(each -> each.advice().equals(advice.key()))
                         .map(Declined::saidBy)
                         .findFirst()
-                        .orElse(null));
+                        .orElse(null),
+                advice.findings().stream()
+                        .map(finding -> finding.subject().corner())
+                        .filter(Objects::nonNull)
+                        .distinct()
+                        .toList(),
+                agreed || work.estimates().isEmpty()
+                        ? null
+                        : BayReader.forAll(bay -> bay.say(new BaySaid.NotAgreed(refused, asked))));
     }
 
     private static StoredOdometer odometer(Visit visit) {

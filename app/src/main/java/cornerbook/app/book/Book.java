@@ -7,13 +7,17 @@ import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
 import cornerbook.app.book.bay.BayLedger;
 import cornerbook.app.book.bay.Misplaced;
+import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.car.CarLedger;
 import cornerbook.app.book.car.CarSearch;
 import cornerbook.app.book.car.UsedToolLedger;
 import cornerbook.app.book.coming.ComingLedger;
+import cornerbook.app.book.customer.CardLedger;
 import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
+import cornerbook.app.book.estimate.EstimateLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
+import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
 import cornerbook.app.book.order.OrderLedger;
@@ -21,10 +25,11 @@ import cornerbook.app.book.out.OutLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.photo.PhotoLedger;
+import cornerbook.app.book.price.PriceLedger;
 import cornerbook.app.book.rack.CountLedger;
+import cornerbook.app.book.rack.IntakeLedger;
 import cornerbook.app.book.rack.RackLedger;
 import cornerbook.app.book.rack.StockLedger;
-import cornerbook.app.book.price.PriceLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
@@ -161,6 +166,11 @@ public final class Book implements AutoCloseable {
         return new CustomerLedger(store);
     }
 
+    /** People from cards. */
+    public CardLedger cards() {
+        return new CardLedger(store);
+    }
+
     /** What customers said to being called and written to. */
     public ContactLedger contacts() {
         return new ContactLedger(store);
@@ -236,6 +246,11 @@ public final class Book implements AutoCloseable {
         return new ComingLedger(store);
     }
 
+    /** What was written to customers by e-mail, and by which server. */
+    public MailLedger mails() {
+        return new MailLedger(store);
+    }
+
     /** The racks of the store and their places. */
     public RackLedger racks() {
         return new RackLedger(store);
@@ -254,6 +269,21 @@ public final class Book implements AutoCloseable {
     /** What things cost, and whose taxes the shop's papers bear. */
     public PriceLedger prices() {
         return new PriceLedger(store);
+    }
+
+    /** How sets were when they were taken into the store. */
+    public IntakeLedger intakes() {
+        return new IntakeLedger(store);
+    }
+
+    /** What work would cost, and what customers said to it. */
+    public EstimateLedger estimates() {
+        return new EstimateLedger(store);
+    }
+
+    /** What was charged, and what was paid. */
+    public BillLedger bills() {
+        return new BillLedger(store);
     }
 
     /** Tells when something was written. */

@@ -2,6 +2,7 @@ package cornerbook.app.demo;
 
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.price.Job;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.joda.money.CurrencyUnit;
@@ -29,6 +30,13 @@ public final class DemoPrices {
     /** One tyre that may be bought. */
     public record Tyre(SeasonKind season, String size, String offer, Money price, double newTreadMm) {}
 
+    private static final Map<String, Integer> PRICES_OF_SIZES = Map.of(
+            "205/55R16", 12_900, "215/55R17", 16_900, "225/55R18", 18_900, "235/50R19", 21_900);
+
+    private static final int LONGER = 4_500;
+    private static final double PLAIN_MM = 8.0;
+    private static final double LONGER_MM = 9.5;
+
     private DemoPrices() {}
 
     public static Map<Job, Takes> work() {
@@ -49,12 +57,15 @@ public final class DemoPrices {
     }
 
     public static List<Tyre> tyres() {
-        return List.of(
-                new Tyre(SeasonKind.SUMMER, "235/50R19", "Plain, invented", cad(21_900), 8.0),
-                new Tyre(SeasonKind.SUMMER, "235/50R19", "Longer, invented", cad(27_500), 9.0),
-                new Tyre(SeasonKind.WINTER, "235/50R19", "Plain, invented", cad(23_900), 8.5),
-                new Tyre(SeasonKind.WINTER, "215/60R16", "Plain, invented", cad(14_900), 8.5),
-                new Tyre(SeasonKind.WINTER, "215/60R16", "Longer, invented", cad(18_900), 9.5));
+        var tyres = new ArrayList<Tyre>();
+        for (var season : List.of(SeasonKind.SUMMER, SeasonKind.WINTER)) {
+            int dearer = season == SeasonKind.WINTER ? 1_500 : 0;
+            PRICES_OF_SIZES.forEach((size, cents) -> {
+                tyres.add(new Tyre(season, size, "Plain, invented", cad(cents + dearer), PLAIN_MM));
+                tyres.add(new Tyre(season, size, "Longer, invented", cad(cents + dearer + LONGER), LONGER_MM));
+            });
+        }
+        return tyres;
     }
 
     private static Money cad(int cents) {

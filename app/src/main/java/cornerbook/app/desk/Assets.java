@@ -62,6 +62,8 @@ final class Assets {
             "mark.svg",
             "judged-rows.mjs",
             "next-field.mjs",
+            "out-progress.mjs",
+            "sign-here.mjs",
             "sits.mjs",
             "unsaved.mjs",
             "worker.mjs");

@@ -1,8 +1,8 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.request.PageException;
-import cornerbook.app.sheet.LabelPaper;
-import cornerbook.app.sheet.LabelPlace;
+import cornerbook.app.sheet.label.LabelPaper;
+import cornerbook.app.sheet.label.LabelPlace;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Saying;

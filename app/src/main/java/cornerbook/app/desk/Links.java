@@ -28,6 +28,9 @@ public final class Links {
 
     public static final String CALENDAR_FILE = ".ics";
 
+    /** Behind it stands the secret of an estimate that a customer answers without pairing. */
+    public static final String AGREE = "/agree/";
+
     private Links() {}
 
     public static String car(String vehicleId) {
@@ -49,6 +52,21 @@ public final class Links {
         return "/coming";
     }
 
+    /** The e-mails that may be written to them, before they are sent. */
+    public static String comingMail() {
+        return coming() + "/mail";
+    }
+
+    /** The e-mails that were written. */
+    public static String sentMail() {
+        return comingMail() + "/sent";
+    }
+
+    /** The server that takes the shop's e-mails. */
+    public static String mailServer() {
+        return "/shop/mail";
+    }
+
     /** What to order until the coming change-over. */
     public static String order() {
         return "/order";
@@ -66,9 +84,59 @@ public final class Links {
                 + "&text=" + segment(article.text());
     }
 
+    /** What the work of a visit would cost, and what the customer said to it. */
+    public static String estimate(String visitId) {
+        return visit(visitId) + "/estimate";
+    }
+
+    /** One of its estimates, for paper. */
+    public static String estimatePdf(String visitId, int turn) {
+        return estimate(visitId) + ".pdf?turn=" + turn;
+    }
+
+    /** Where the customer answers the last estimate on a tablet of the shop. */
+    public static String agree(String visitId) {
+        return visit(visitId) + "/agree";
+    }
+
+    /** What was charged for a visit, and what was paid. */
+    public static String bill(String visitId) {
+        return visit(visitId) + "/bill";
+    }
+
+    /** The latest bills of the shop. */
+    public static String bills() {
+        return "/bills";
+    }
+
+    /** A bill or a credit note, for paper. */
+    public static String billPdf(int number) {
+        return bills() + "/" + number + ".pdf";
+    }
+
     /** The places of the store, and what lies there. */
     public static String store() {
         return "/store";
+    }
+
+    /** Where it is said how a set was taken in. */
+    public static String storedSet() {
+        return store() + "/set";
+    }
+
+    /** One set, on its car or in the store. */
+    public static String storedSet(String vehicleId, String setId) {
+        return storedSet() + "?car=" + segment(vehicleId) + "&set=" + segment(setId);
+    }
+
+    /** The receipt for it. */
+    public static String receipt(String vehicleId, String setId) {
+        return store() + "/receipt.pdf?car=" + segment(vehicleId) + "&set=" + segment(setId);
+    }
+
+    /** Stored sets that nobody fetched. */
+    public static String left() {
+        return store() + "/left";
     }
 
     /** Counts of what lies in the store. */
@@ -93,6 +161,11 @@ public final class Links {
     /** The same for this day. */
     public static String fetch(LocalDate day) {
         return fetch() + "?day=" + day;
+    }
+
+    /** One rack of the store. */
+    public static String rack(String rackId) {
+        return store() + "/rack?rack=" + segment(rackId);
     }
 
     /** Where sets go in and out by scan. */
@@ -173,9 +246,29 @@ public final class Links {
         return customer(customerId) + "/erase";
     }
 
+    /** Customers taken from cards. */
+    public static String cards() {
+        return goneCustomers() + "/cards";
+    }
+
     /** Customers who were not here for long. */
     public static String goneCustomers() {
         return "/shop/customers";
+    }
+
+    /** Where the whole book is taken out. */
+    public static String out() {
+        return "/shop/out";
+    }
+
+    /** What was taken out, as one file. */
+    public static String outFile() {
+        return out() + "/file";
+    }
+
+    /** For a customer whom the book knows. */
+    public static String newCar(String customerId) {
+        return newCar() + "?customer=" + segment(customerId);
     }
 
     public static String newCar() {

@@ -9,29 +9,37 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Problems;
 import cornerbook.app.desk.Room;
 import cornerbook.app.desk.bench.BenchHandler;
+import cornerbook.app.desk.bill.BillHandler;
 import cornerbook.app.desk.burnish.BurnishHandler;
 import cornerbook.app.desk.car.CarDataHandler;
 import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
 import cornerbook.app.desk.coming.ComingHandler;
+import cornerbook.app.desk.coming.ComingMailHandler;
+import cornerbook.app.desk.customer.CardHandler;
 import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
+import cornerbook.app.desk.estimate.EstimateHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
+import cornerbook.app.desk.out.OutRoom;
 import cornerbook.app.desk.plan.PlanHandler;
 import cornerbook.app.desk.price.PricesHandler;
 import cornerbook.app.desk.shop.ClimateHandler;
 import cornerbook.app.desk.shop.HoursHandler;
 import cornerbook.app.desk.shop.KindsHandler;
 import cornerbook.app.desk.shop.OrderHandler;
+import cornerbook.app.desk.shop.MailServerHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
 import cornerbook.app.desk.store.CountHandler;
 import cornerbook.app.desk.store.FetchHandler;
+import cornerbook.app.desk.store.LeftHandler;
 import cornerbook.app.desk.store.ScanHandler;
+import cornerbook.app.desk.store.SetHandler;
 import cornerbook.app.desk.store.StoreHandler;
 import cornerbook.app.desk.today.TodayHandler;
 import cornerbook.app.desk.tools.ToolsHandler;
@@ -47,6 +55,7 @@ import io.helidon.webserver.http.HttpRouting;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** The running web server. It listens on loopback only, unless its door is open to the shop's network. */
 public final class CornerbookServer {
@@ -79,9 +88,15 @@ public final class CornerbookServer {
         return start(book, assessor, Door.local(port), clock, letterhead, rooms);
     }
 
-    /** The same where its door is. */
+    /**
+     * The same where its door is.
+     *
+     * @param others are opened beside the server's own
+     */
     public static CornerbookServer start(
-            Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... rooms) {
+            Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... others) {
+        var rooms = Stream.concat(Stream.of(new OutRoom(book, clock)), Stream.of(others))
+                .toList();
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
         var lists = new CarLists(book, learning, clock);
@@ -95,14 +110,14 @@ public final class CornerbookServer {
             for (var room : rooms) {
                 room.open(routing, desk, pages);
             }
-            route(routing, pages, desk, letterhead, door, pairing, new CalendarHandler(desk, refusals), List.of(rooms));
+            route(routing, pages, desk, letterhead, door, pairing, refusals, rooms);
         };
         var certificate = door.certificates();
         Consumer<HttpRouting.Builder> certificates =
                 certificate == null ? routing -> {} : new CertificateHandler(pages, door, certificate)::route;
         var listeners = new Listeners(door, routes, certificates, connections);
         lists.start();
-        return new CornerbookServer(listeners, refusals, learning, lists, List.of(rooms));
+        return new CornerbookServer(listeners, refusals, learning, lists, rooms);
     }
 
     public int port() {
@@ -130,8 +145,12 @@ public final class CornerbookServer {
             Letterhead letterhead,
             Door door,
             Pairing pairing,
-            CalendarHandler calendar,
+            Refusals refusals,
             List<Room> rooms) {
+        var calendar = new CalendarHandler(desk, refusals);
+        var agree = new AgreeHandler(desk, pages, refusals, letterhead.shopName());
+        var bill = new BillHandler(desk, pages, letterhead);
+        var estimate = new EstimateHandler(desk, pages, letterhead, door::publicAddress);
         var today = new TodayHandler(desk, pages);
         var days = new DaysHandler(desk, pages);
         var appointment = new AppointmentHandler(desk, pages);
@@ -151,17 +170,22 @@ public final class CornerbookServer {
         var orderList = new OrderListHandler(desk, pages);
         var year = new YearHandler(desk, pages);
         var coming = new ComingHandler(desk, pages, letterhead);
+        var comingMail = new ComingMailHandler(desk, pages, letterhead);
+        var mailServer = new MailServerHandler(desk, pages);
         var prices = new PricesHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);
         var fetch = new FetchHandler(desk, pages);
+        var left = new LeftHandler(desk, pages);
+        var storedSet = new SetHandler(desk, pages, letterhead);
         var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
         var contact = new ContactHandler(desk);
+        var cards = new CardHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);
         var person = new PersonHandler(desk, pairing);
@@ -198,6 +222,13 @@ public final class CornerbookServer {
                 .get(Links.coming(), coming::show)
                 .post(Links.coming() + "/answer", coming::answer)
                 .post(Links.coming() + "/agree", coming::agree)
+                .get(Links.comingMail(), comingMail::show)
+                .post(Links.comingMail(), comingMail::send)
+                .get(Links.sentMail(), comingMail::showSent)
+                .post(Links.sentMail(), comingMail::sendAgain)
+                .get(Links.mailServer(), mailServer::show)
+                .post(Links.mailServer(), mailServer::save)
+                .post(Links.mailServer() + "/remove", mailServer::remove)
                 .get(Links.order(), orderList::show)
                 .post(Links.order(), orderList::order)
                 .get(Links.order() + ".csv", orderList::sendCsv)
@@ -207,9 +238,16 @@ public final class CornerbookServer {
                 .post(Links.order() + "/answer", orderList::answer)
                 .get(Links.store(), store::show)
                 .post(Links.store(), store::save)
+                .get(Links.store() + "/rack", store::showRack)
                 .post(Links.store() + "/down", store::takeDown)
                 .get(Links.store() + "/labels.pdf", store::sendLabels)
                 .get(Links.fetch(), fetch::show)
+                .get(Links.storedSet(), storedSet::show)
+                .post(Links.storedSet(), storedSet::takeIn)
+                .get(Links.store() + "/receipt.pdf", storedSet::sendReceipt)
+                .get(Links.left(), left::show)
+                .post(Links.left(), left::answer)
+                .get(Links.store() + ".csv", left::sendCsv)
                 .get(Links.count(), count::show)
                 .post(Links.count(), count::begin)
                 .post(Links.count() + "/scan", count::scan)
@@ -237,6 +275,9 @@ public final class CornerbookServer {
                 .post(Links.carList(), carList::look)
                 .post(Links.carList() + "/add", carList::add)
                 .get(Links.goneCustomers(), customer::listGone)
+                .get(Links.cards(), cards::show)
+                .post(Links.cards(), cards::look)
+                .post(Links.cards() + "/take", cards::take)
                 .get("/customers/{id}", customer::show)
                 .get("/customers/{id}/file", customer::sendFile)
                 .post("/customers/{id}/erase", customer::erase)
@@ -263,6 +304,21 @@ public final class CornerbookServer {
                 .get("/visits/{id}/findings", findings::show)
                 .post("/visits/{id}/photos/{photo}", findings::choosePhoto)
                 .post("/visits/{id}/declined", findings::decline)
+                .get("/visits/{id}/estimate", estimate::show)
+                .post("/visits/{id}/estimate", estimate::keep)
+                .get("/visits/{id}/estimate.pdf", estimate::sendPdf)
+                .post("/visits/{id}/estimate/link", estimate::makeLink)
+                .get("/visits/{id}/bill", bill::show)
+                .post("/visits/{id}/bill", bill::make)
+                .post("/visits/{id}/bill/paid", bill::pay)
+                .post("/visits/{id}/bill/credit", bill::credit)
+                .get(Links.bills(), bill::list)
+                .get(Links.bills() + "/{number}.pdf", bill::sendPdf)
+                .get("/visits/{id}/agree", estimate::showAgree)
+                .post("/visits/{id}/agree", estimate::agree)
+                .get(Links.AGREE + "{secret}", agree::show)
+                .get(Links.AGREE + "{secret}/visits/{id}", agree::show)
+                .post(Links.AGREE + "{secret}/visits/{id}", agree::take)
                 .get("/visits/{id}/plan", plan::show)
                 .get("/visits/{id}/burnish", burnish::show)
                 .get("/visits/{id}/tags.pdf", plan::sendTags)

@@ -16,7 +16,8 @@ final class Refusals implements AutoCloseable {
         NOT_PAIRED("not paired"),
         WRONG_CODE("wrong pairing code"),
         WRONG_PIN("wrong name or PIN"),
-        UNKNOWN_CALENDAR("unknown calendar address");
+        UNKNOWN_CALENDAR("unknown calendar address"),
+        UNKNOWN_ESTIMATE("unknown address of an estimate");
 
         private final String words;
 

@@ -94,18 +94,20 @@ final class RequestGuard implements Filter {
                 });
     }
 
-    /** From this machine, about to be paired, or a calendar, whose address proves it. */
+    /** From this machine, about to be paired, or a calendar or a customer, whose address proves it. */
     private boolean isOpen(RoutingRequest request, String host) {
         var path = request.path().path();
         return door.isLocal(request.localPeer(), request.remotePeer(), host, request.headers())
                 || path.equals(Links.PAIR)
                 || path.startsWith(Links.CALENDAR)
+                || path.startsWith(Links.AGREE)
                 || path.startsWith("/assets/");
     }
 
-    /** Only this machine pairs and unpairs others. */
+    /** Only this machine pairs and unpairs others, and takes the whole book out. */
     private static boolean onlyDesk(RoutingRequest request) {
-        return request.path().path().startsWith(Links.DEVICES);
+        var path = request.path().path();
+        return path.startsWith(Links.DEVICES) || path.startsWith(Links.out());
     }
 
     /** Tells the browser to load, frame and guess nothing else than what comes from here. */

@@ -33,7 +33,7 @@ public record PhotosSection(List<List<Shown>> rows, int more) {
      */
     public record Shown(String base64, String what, String moment) {}
 
-    static PhotosSection of(List<KeptPhoto> photos, Reader reader) {
+    public static PhotosSection of(List<KeptPhoto> photos, Reader reader) {
         var labels = reader.labels(SheetPage.ROOM);
         var shown = photos.stream()
                 .limit(MOST)

@@ -46,7 +46,7 @@ import java.util.stream.Stream;
 
 /** What the sheet says, in the words of who takes it home. */
 public final class SheetPage {
-    static final String ROOM = "app/sheet";
+    public static final String ROOM = "app/sheet";
 
     /** Between the seasons' days; a guide is all that a sheet can be. */
     private static final double BURNISH_AIR_C = 10;

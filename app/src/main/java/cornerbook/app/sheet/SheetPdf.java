@@ -8,13 +8,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 
 /** Makes PDF/A-2a (ISO 19005-2) with tags (ISO 14289-1) and embedded fonts out of XHTML. */
-final class SheetPdf {
+public final class SheetPdf {
     private static final byte[] COLOUR_PROFILE =
             ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
 
     private SheetPdf() {}
 
-    static byte[] of(String xhtml) throws IOException {
+    public static byte[] of(String xhtml) throws IOException {
         XRLog.setLoggingEnabled(false);
         var pdf = new ByteArrayOutputStream(128 * 1024);
         try (var drawer = SheetFonts.pictureDrawer()) {

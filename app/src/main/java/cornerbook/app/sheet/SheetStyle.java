@@ -4,7 +4,7 @@ import cornerbook.app.picture.Palette;
 import cornerbook.words.Labels;
 
 /** How the sheet looks: A4, one column, the colours of the house. */
-final class SheetStyle {
+public final class SheetStyle {
     private static final String CSS = """
             @page { size: A4; margin: 9mm 15mm 11mm 15mm;
               @bottom-right { content: "PAGE " counter(page) " OF " counter(pages); font: 7.5pt B612; color: SLATE; } }
@@ -66,6 +66,12 @@ final class SheetStyle {
             .signatures td { width: 50%; padding: 1mm 4mm 0 0; border-top: 0.2mm solid INK; }
             .signatures { margin-top: 7mm; border-spacing: 6mm 0; border-collapse: separate; }
             .small { font-size: 7pt; color: SLATE; }
+            .priced { margin: 3mm 0; font-size: 9.2pt; }
+            .priced td, .priced th { padding: 1.2mm 2mm 1.2mm 0; }
+            .priced .money { text-align: right; white-space: nowrap; width: 30mm; }
+            .priced .total th, .priced .total td { border-bottom: 0; font-weight: 400; text-align: right; }
+            .priced .total:last-child th, .priced .total:last-child td { font-weight: 700; font-size: 11pt; border-top: 0.4mm solid SLATE; }
+            .drawn svg { width: 60mm; height: 18mm; }
             """.replace("SLATE", Palette.SLATE)
             .replace("INK", Palette.INK)
             .replace("OCHRE", Palette.OCHRE)
@@ -74,7 +80,7 @@ final class SheetStyle {
 
     private SheetStyle() {}
 
-    static String css(Labels labels) {
+    public static String css(Labels labels) {
         return CSS.replace("PAGE", labels.of("page")).replace("OF", labels.of("page-of"));
     }
 }

@@ -3,7 +3,7 @@ package cornerbook.app.sheet;
 import java.text.Normalizer;
 
 /** Words as a paper can hold them. */
-final class SheetText {
+public final class SheetText {
     private static final int LONGEST_LINE = 240;
     /** What was advised, with what was found. */
     private static final int LONGEST_ADVICE = 400;
@@ -25,12 +25,12 @@ final class SheetText {
         return shorten(words, LONGEST_ADVICE);
     }
 
-    static String name(String words) {
+    public static String name(String words) {
         return shorten(words, LONGEST_NAME);
     }
 
     /** Cuts words that are longer than a line or three. */
-    static String shorten(String words, int longest) {
+    public static String shorten(String words, int longest) {
         return words.codePointCount(0, words.length()) <= longest
                 ? words
                 : words.substring(0, words.offsetByCodePoints(0, longest - 1)).strip() + "…";

@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** The depths of a tread from the outside to the inside, with the unit once: "5.2 / – / 5.0 mm". */
-final class TreadAcross {
+public final class TreadAcross {
     private static final String NOT_READ = "–";
     /** As a depth gauge is read. */
     private static final int LEAST_DECIMALS = 1;
 
     private TreadAcross() {}
 
-    static String words(List<OptionalDouble> depthsMm, Reader reader) {
+    public static String words(List<OptionalDouble> depthsMm, Reader reader) {
         var words = new ArrayList<String>();
         int decimals = Math.max(
                 LEAST_DECIMALS,

@@ -108,7 +108,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), leaving(this, step), remarks(this, step), elsewhere(this, step));
+    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", stops(this, step), ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), leaving(this, step), remarks(this, step), elsewhere(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to
@@ -460,6 +460,25 @@ const sameButton = (before) => [...byId("main").querySelectorAll("button")].find
  */
 function minded({ words, address }) {
   return address ? note("asks", words, " ", h("a", { className: "button quiet", href: address }, say("give-it"))) : note("caution", words);
+}
+
+/**
+ * What must not be begun here before the customer has agreed to it.
+ *
+ * @param {SheetView} view
+ * @param {bay.Step} step
+ */
+function stops(view, step) {
+  const place = h("div", { className: "stops", ariaLive: "polite" });
+  const show = () => {
+    const words = view.visit.stopped(step);
+    if (place.childElementCount !== words.length || words.some((each, at) => place.children[at]?.textContent !== each)) {
+      place.replaceChildren(...words.map((each) => note("asks", each)));
+    }
+  };
+  view.onUpdate(show);
+  show();
+  return place;
 }
 
 /**

@@ -585,6 +585,17 @@ export class Visit extends EventTarget {
   }
 
   /**
+   * Why work must not be begun at a step: an estimate was given, and the customer has not agreed to it. All of it where the car comes in.
+   *
+   * @param {bay.Step} step
+   */
+  stopped({ id, corner }) {
+    return (this.state.advised ?? [])
+      .filter(({ stop, corners }) => stop && (id === "RECEIVE" || (corner && corners?.includes(corner))))
+      .map(({ stop }) => stop?.[chosen().language]?.[chosen().units] ?? "");
+  }
+
+  /**
    * Mark of the tool of a kind that this visit is worked with; empty while none is named.
    *
    * @param {string} kind

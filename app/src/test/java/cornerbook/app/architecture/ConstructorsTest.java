@@ -36,13 +36,16 @@ class ConstructorsTest {
             List.of("core.assess.Assessment"),
             "the columns of a data sheet, or of the book",
             List.of(
+                    "app.book.bill.Bill",
+                    "app.book.estimate.Agreement",
+                    "app.book.estimate.Estimate",
                     "app.book.out.CarRows",
                     "app.book.out.VisitRows",
                     "core.brake.BrakeSpecification",
                     "core.car.Reading",
                     "core.car.Vehicle"),
             "a row of a table",
-            List.of("core.brake.pads.BrakeSign", "app.demo.CastMember", "app.sheet.LabelPaper"),
+            List.of("core.brake.pads.BrakeSign", "app.demo.CastMember", "app.sheet.label.LabelPaper"),
             "the fields of the JSON that other programs or the tablet's modules read",
             List.of(
                     "app.bay.BaySheet",
@@ -51,7 +54,7 @@ class ConstructorsTest {
                     "app.bay.BayState",
                     "app.exchange.AssessmentJson$AssessmentFile"),
             "what one template shows",
-            List.of("app.desk.bench.BenchPage", "app.desk.visit.EntryPage$Field"));
+            List.of("app.desk.bench.BenchPage", "app.desk.estimate.AgreePage", "app.desk.visit.EntryPage$Field"));
 
     /** More parts than these are told apart by counting; those that belong together are a value with a name. */
     @ArchTest

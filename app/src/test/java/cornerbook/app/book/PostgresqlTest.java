@@ -11,13 +11,21 @@ import cornerbook.app.book.appointment.AppointmentLedger;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.book.photo.PhotoSaid;
+import cornerbook.app.book.rack.By;
+import cornerbook.app.book.rack.Intake;
+import cornerbook.app.book.rack.StockDifference;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.cli.Main;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.days.PlannedWork;
+import cornerbook.core.store.FloorPoint;
+import cornerbook.core.store.Lying;
+import cornerbook.core.store.Naming;
+import cornerbook.core.store.Rack;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -100,6 +108,47 @@ class PostgresqlTest {
         try (var again = Book.onServer(url)) {
             assertThat(again.cars().listHistories()).hasSize(SHOP.size());
         }
+    }
+
+    @Test
+    void theStoreIsAsSqliteHasIt(@TempDir Path folder) throws Exception {
+        try (var book = Book.onServer(cluster.database("store"));
+                var file = Book.open(folder)) {
+            for (var each : List.of(book, file)) {
+                each.records().addCars(SHOP);
+                store(each);
+            }
+            assertThat(book.check()).isEmpty();
+            assertThat(book.racks().list()).hasSize(1).isEqualTo(file.racks().list());
+            assertThat(book.stock().list())
+                    .containsExactlyInAnyOrderElementsOf(file.stock().list());
+            assertThat(book.stock().listCalls()).isEqualTo(file.stock().listCalls());
+            assertThat(book.counts().list()).hasSize(1).isEqualTo(file.counts().list());
+            assertThat(book.counts().listDifferences("count"))
+                    .hasSize(2)
+                    .containsExactlyInAnyOrderElementsOf(file.counts().listDifferences("count"));
+            var key = file.stock().find("03S1").orElseThrow().key();
+            assertThat(book.intakes().find(key)).isPresent().isEqualTo(file.intakes().find(key));
+        }
+    }
+
+    /** A set is laid down, one goes out, and the store is counted. */
+    private static void store(Book book) {
+        var day = LocalDate.of(2026, 11, 25);
+        var by = new By("Ida", Instant.parse("2026-11-25T14:00:00Z"));
+        var rack = new Rack("Cellar", new Naming("K-##", 1, 4), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 1);
+        book.racks().name("rack", rack, by);
+        book.stock().put("put", "03S1", "K-01", by, day);
+        book.stock().handOut("out", "04S1", by, day);
+        book.stock().takeToCar("fetched", "08W1", "demo-08-v7", by, day);
+        book.stock().answer("call", "demo-03-v7", new CallAnswer(CallAnswer.Kind.CALLED, "Ida", by.at()));
+        var key = book.stock().find("03S1").orElseThrow().key();
+        book.intakes().add("intake", key, new Intake(Lying.STACKED, true, 240.0, by));
+        book.counts().begin("count", by);
+        book.counts().scan("s1", "count", "K-02", "03S2", by);
+        book.counts().scan("s2", "count", "K-02", "strange", by);
+        book.counts().end("count", by);
+        book.counts().answer("settled", "count/0", StockDifference.Answer.BOOK_FOLLOWS, by, day);
     }
 
     /** One car that comes, and one that was moved. */

@@ -6,9 +6,13 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
+import cornerbook.app.book.rack.By;
 import cornerbook.app.desk.Links;
 import cornerbook.core.order.Article;
 import cornerbook.core.order.OrderPart;
+import cornerbook.core.store.FloorPoint;
+import cornerbook.core.store.Naming;
+import cornerbook.core.store.Rack;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -37,6 +41,24 @@ class EveryPageTest {
     @BeforeAll
     void openTheShop(@TempDir Path folder) {
         shop = new ServedShop(folder, ServedShop.cars());
+        fillTheStore();
+    }
+
+    /** A rack with a set, one set that is out, and a count that found something. */
+    private void fillTheStore() {
+        var by = new By("Ida", ServedShop.CLOCK.instant());
+        var book = shop.book();
+        book.racks()
+                .name(
+                        "rack",
+                        new Rack("Cellar", new Naming("K-#-##", 2, 14), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 2),
+                        by);
+        book.stock().put("put", "03S1", "K-1-03", by, ServedShop.TODAY);
+        book.stock().handOut("out", "04S1", by, ServedShop.TODAY);
+        book.counts().begin("count", by);
+        book.counts().scan("s1", "count", "K-1-04", "03S1", by);
+        book.counts().scan("s2", "count", "K-1-05", "strange", by);
+        book.counts().end("count", by);
     }
 
     @AfterAll
@@ -47,7 +69,7 @@ class EveryPageTest {
     static Stream<String> addresses() {
         var visits = Stream.of(OPEN_VISIT, FINISHED_VISIT)
                 .flatMap(visit ->
-                        Stream.of("", "/data", "/findings", "/plan", "/burnish").map(visit::concat));
+                        Stream.of("", "/data", "/findings", "/plan", "/burnish", "/estimate", "/bill").map(visit::concat));
         var others = List.of(
                 "/",
                 "/cars/new",
@@ -66,19 +88,30 @@ class EveryPageTest {
                 Links.year(),
                 Links.year() + "/pads",
                 Links.coming(),
+                Links.comingMail(),
+                Links.sentMail(),
+                Links.mailServer(),
                 Links.order(),
                 Links.order() + "?missing=25&left=7,50",
                 Links.article(new Article(OrderPart.TYRE, "SUMMER", "235/50R19")),
                 Links.store(),
+                Links.rack("rack"),
+                Links.count("count", ""),
+                Links.scanAt("K-1-03"),
                 Links.scan(),
                 Links.fetch(),
                 Links.count(),
+                Links.left() + "?months=1",
+                Links.storedSet("demo-03", "demo-03-S"),
                 Links.scanOf("03S1"),
                 Links.scanFor("demo-08-v7"),
                 "/shop/reread",
                 Links.prices(),
+                Links.bills(),
                 "/shop/cars",
                 "/shop/customers",
+                Links.cards(),
+                Links.out(),
                 Links.customer(ServedShop.car("demo-08").customer().id()),
                 Links.stepOrder(),
                 "/shop/tools",

@@ -263,6 +263,9 @@ class PairingTest {
             assertThat(get(tablet, base + "/devices", device).statusCode())
                     .as("only the desk")
                     .isEqualTo(303);
+            assertThat(get(tablet, base + "/shop/out", device).statusCode())
+                    .as("only the desk")
+                    .isEqualTo(303);
             book.devices().unpair(book.devices().listPaired().getFirst().id(), CLOCK.instant());
             assertThat(get(tablet, base + "/", device).statusCode()).isEqualTo(303);
         } finally {

@@ -7,6 +7,7 @@ import cornerbook.app.exchange.AssessedVisitFileFuzz;
 import cornerbook.app.exchange.ClimateFileFuzz;
 import cornerbook.app.exchange.EditedVisitFileFuzz;
 import cornerbook.app.exchange.VisitFileFuzz;
+import cornerbook.app.exchange.card.CardFileFuzz;
 import cornerbook.app.limits.LimitsFileFuzz;
 import cornerbook.app.photo.PhotoFuzz;
 import cornerbook.app.unit.IdentifierFuzz;
@@ -29,6 +30,7 @@ final class FuzzTargets {
             Map.entry("assessed-visit-file", AssessedVisitFileFuzz::new),
             Map.entry("bay-entries", BayEntriesFuzz::new),
             Map.entry("calculators", CalculatorFuzz::new),
+            Map.entry("card-file", CardFileFuzz::new),
             Map.entry("climate-file", ClimateFileFuzz::new),
             Map.entry("edited-visit-file", EditedVisitFileFuzz::new),
             Map.entry("identifiers", IdentifierFuzz::new),

@@ -3,6 +3,10 @@ package cornerbook.app.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.limits.LimitsFile;
+import cornerbook.app.sheet.label.LabelPaper;
+import cornerbook.app.sheet.label.LabelPlace;
+import cornerbook.app.sheet.label.WheelLabels;
+import cornerbook.app.sheet.label.WheelTags;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.corner.Corner;

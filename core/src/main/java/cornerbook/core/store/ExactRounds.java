@@ -54,12 +54,12 @@ final class ExactRounds {
     }
 
     private void reach() {
-        for (int set = 1; set < 1 << stops; set++) {
+        for (int set = 1; set < (1 << stops); set++) {
             if (Integer.bitCount(set) > perRound) {
                 continue;
             }
             for (int last = 0; last < stops; last++) {
-                if ((set >> last & 1) == 1) {
+                if (((set >> last) & 1) == 1) {
                     double way = reach(set, last);
                     reached[set * stops + last] = way;
                     round[set] = Math.min(round[set], way + distances.between(last + 1, 0));
@@ -75,7 +75,7 @@ final class ExactRounds {
         }
         double best = Double.POSITIVE_INFINITY;
         for (int from = 0; from < stops; from++) {
-            if ((before >> from & 1) == 1) {
+            if (((before >> from) & 1) == 1) {
                 best = Math.min(best, reached[before * stops + from] + distances.between(from + 1, last + 1));
             }
         }
@@ -90,7 +90,7 @@ final class ExactRounds {
         while (left != 0) {
             int best = Integer.numberOfTrailingZeros(left);
             for (int last = best + 1; last < stops; last++) {
-                if ((left >> last & 1) == 1 && way(left, last, after) < way(left, best, after)) {
+                if (((left >> last) & 1) == 1 && way(left, last, after) < way(left, best, after)) {
                     best = last;
                 }
             }

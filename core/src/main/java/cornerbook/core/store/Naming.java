@@ -4,7 +4,6 @@ import cornerbook.core.say.Refused;
 import cornerbook.core.store.StoreSaid.Counted;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -58,8 +57,11 @@ public record Naming(String pattern, int shelves, int places) {
             numbers.add(place);
         }
         var next = List.copyOf(numbers).iterator();
-        return NUMBER.matcher(pattern)
-                .replaceAll(run -> String.format(
-                        Locale.ROOT, "%0" + run.group().length() + "d", next.next()));
+        return NUMBER.matcher(pattern).replaceAll(run -> padded(next.next(), run.group().length()));
+    }
+
+    private static String padded(int number, int digits) {
+        var written = Integer.toString(number);
+        return "0".repeat(Math.max(0, digits - written.length())) + written;
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Names of places as people typed them, to be put on the map: those that differ by their last number alone make one rack. */
 public final class TypedPlaces {
@@ -52,9 +53,10 @@ public final class TypedPlaces {
             var widened = pattern.replace("#", "#".repeat(width));
             if (most > 1 && most <= Naming.MOST_PLACES && widened.length() <= Naming.LONGEST) {
                 var rack = new Naming(widened, 1, most);
-                if (digits.stream()
-                        .map(Integer::parseInt)
-                        .allMatch(each -> each > 0 && names.contains(rack.name(1, each)))) {
+                if (IntStream.rangeClosed(1, most)
+                        .mapToObj(place -> rack.name(1, place))
+                        .toList()
+                        .containsAll(names)) {
                     return List.of(rack);
                 }
             }

@@ -63,6 +63,29 @@ class StoreMapTest {
         assertThat(map.find("Rack W, bay 6")).isEmpty();
     }
 
+    /** As the page of a tyre manufacturer has it that {@link Lying} names. */
+    @Test
+    void tyresOnRimsDoNotStandAndOthersDo() {
+        assertThat(Lying.STANDING.caution(true)).contains(Lying.Caution.HANG_OR_STACK);
+        assertThat(Lying.STACKED.caution(true)).isEmpty();
+        assertThat(Lying.STANDING.caution(false)).isEmpty();
+        assertThat(Lying.STACKED.caution(false)).contains(Lying.Caution.STAND_AND_TURN);
+        assertThat(Lying.HUNG.caution(false)).contains(Lying.Caution.STAND_AND_TURN);
+    }
+
+    @Test
+    void typedNamesThatDifferByTheirLastNumberMakeARack() {
+        assertThat(TypedPlaces.racks(List.of("Rack 2, bay 3", "Rack 2,  bay 12 ", "Attic", "Cellar 7", "K-09", "K-10")))
+                .containsExactly(
+                        new Naming("Rack 2, bay #", 1, 12),
+                        new Naming("Attic", 1, 1),
+                        new Naming("Cellar 7", 1, 1),
+                        new Naming("K-##", 1, 10));
+        assertThat(TypedPlaces.racks(List.of("K-9", "K-09"))).as("one of them is no place of a rack").hasSize(2);
+        assertThat(TypedPlaces.racks(List.of("", "#4", "x".repeat(31)))).isEmpty();
+        assertThat(TypedPlaces.racks(List.of("A 1", "A 500"))).hasSize(2);
+    }
+
     /** Twenty places from the door inwards: the two nearest are for sets that go on soon. */
     @Test
     void aSetGoesWhereTheRuleSays() {

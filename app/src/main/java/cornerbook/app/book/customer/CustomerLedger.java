@@ -1,8 +1,11 @@
 package cornerbook.app.book.customer;
 
+import static cornerbook.app.book.store.Transactions.within;
+
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.customer.KeptOfCustomer.KnownCar;
 import cornerbook.app.book.customer.KeptOfCustomer.Mention;
+import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.visit.Because;
@@ -25,6 +28,7 @@ public final class CustomerLedger {
                 select visit_id, 'REMARK' as kind, words, null as name, place_in_list from visit_remark
                 union all select visit_id, 'DECLINED', sentence, said_by, place_in_list from declined_work
                 union all select visit_id, 'ACKNOWLEDGED', null, acknowledged_by, 0 from departure where acknowledged_by is not null
+                union all select visit_id, 'AGREED', agreement.words, agreement.name, agreement.place_in_list from agreement join estimate on estimate.id = agreement.estimate_id
                 union all select visit_id, case answer when 'DECLINED' then 'CALL_DECLINED' else answer end, null, null, place_in_list from call_answer
             ) mention
                 join visit on visit.id = mention.visit_id
@@ -52,6 +56,7 @@ public final class CustomerLedger {
                         cars(handle, customerId),
                         mentions(handle, customerId),
                         ContactLedger.listOf(handle, customerId),
+                        new MailLedger(within(handle)).listOf(customerId),
                         erased(handle, customerId))));
     }
 
@@ -75,8 +80,9 @@ public final class CustomerLedger {
     }
 
     /**
-     * Erases name, telephone, e-mail and language of a person, that person's name wherever it was written at a visit, and the words in
-     * which the person agreed or not to being reached. What was measured and done at the car stays, and that there was an answer.
+     * Erases name, telephone, e-mail and language of a person, that person's name wherever it was written at a visit, the words in
+     * which the person agreed or not to being reached, and what was written to the person. What was measured and done at the car stays,
+     * and that there was an answer and an e-mail.
      *
      * @param plates also the plates of the cars
      * @param words also complaints, and notes of visits and appointments, as they may tell of the person
@@ -92,10 +98,25 @@ public final class CustomerLedger {
                 return false;
             }
             handle.execute("update contact_answer set words = ? where customer_id = ?", ERASED, customerId);
+            handle.execute(
+                    "update mail_event set answer = ? where answer <> '' and mail_id in (select id from mail_message where customer_id = ?)",
+                    ERASED,
+                    customerId);
+            handle.execute(
+                    "update mail_message set address = ?, subject = ?, body = ? where customer_id = ?",
+                    ERASED,
+                    ERASED,
+                    ERASED,
+                    customerId);
             handle.execute("update declined_work set said_by = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
             handle.execute(
                     "update departure set acknowledged_by = ? where acknowledged_by is not null and visit_id"
                             + OF_CUSTOMER,
+                    ERASED,
+                    customerId);
+            handle.execute(
+                    "update agreement set name = ?, contact = case when contact = '' then '' else '–' end, signature = null"
+                            + " where estimate_id in (select id from estimate where visit_id" + OF_CUSTOMER + ")",
                     ERASED,
                     customerId);
             if (words) {

@@ -1,5 +1,6 @@
 package cornerbook.app.book.customer;
 
+import cornerbook.app.book.mail.KeptMail;
 import cornerbook.app.book.visit.Because;
 import cornerbook.core.car.Customer;
 import java.time.LocalDate;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param cars those of this customer, by name
  * @param mentions what was written of this person at visits and appointments, earliest first
  * @param contact what this person said to being called and written to, earliest first
+ * @param mails what was written to this person by e-mail, the latest first
  * @param erased why and by whom the data were erased; null where they were not
  */
 public record KeptOfCustomer(
@@ -19,11 +21,13 @@ public record KeptOfCustomer(
         List<KnownCar> cars,
         List<Mention> mentions,
         List<ContactAnswer> contact,
+        List<KeptMail> mails,
         @Nullable Because erased) {
     public KeptOfCustomer {
         cars = List.copyOf(cars);
         mentions = List.copyOf(mentions);
         contact = List.copyOf(contact);
+        mails = List.copyOf(mails);
     }
 
     /** Photos of all cars. */
@@ -63,6 +67,8 @@ public record KeptOfCustomer(
             REMARK,
             /** Work that was declined, or wanted after all. */
             DECLINED,
+            /** What the customer said to an estimate. */
+            AGREED,
             /** The car was taken though something was unsafe. */
             ACKNOWLEDGED,
             /** The customer was called, about wheels to be tightened again, a part or another visit. */

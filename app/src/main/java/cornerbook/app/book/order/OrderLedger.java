@@ -136,7 +136,7 @@ public final class OrderLedger {
             if (!isKnown(handle, article)) {
                 throw new BookException(new OrderBookSaid.NoSuchArticle());
             }
-            return arrival(ArticleColumns.set(new TableRow("order_line").set("id", id), article)
+            return Arrival.of(ArticleColumns.set(new TableRow("order_line").set("id", id), article)
                     .set("quantity", pieces)
                     .set("supplier", supplier)
                     .set("person", person)
@@ -181,7 +181,7 @@ public final class OrderLedger {
             if (pieces > line.open()) {
                 throw new BookException(new OrderBookSaid.MoreThanOpen(line.open()));
             }
-            return arrival(event(id, lineId, event, pieces, person, madeAt).insertOnce(handle));
+            return Arrival.of(event(id, lineId, event, pieces, person, madeAt).insertOnce(handle));
         });
     }
 
@@ -273,10 +273,6 @@ public final class OrderLedger {
                 .set("quantity", pieces)
                 .set("person", person)
                 .set("made_at", madeAt);
-    }
-
-    private static Arrival arrival(boolean stored) {
-        return stored ? Arrival.STORED : Arrival.ALREADY;
     }
 
     private static void check(int pieces) {

@@ -2,6 +2,7 @@ package cornerbook.app.book.price;
 
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.price.Job;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What has a price.
@@ -29,6 +30,11 @@ public record PriceKey(Item item, String kind, String name, String offer) {
     /** One tyre, mounted and balanced. */
     public static PriceKey tyre(SeasonKind season, String size, String offer) {
         return new PriceKey(Item.TYRE, season.name(), size, offer);
+    }
+
+    /** The same as words choose by it: null where there is one. */
+    public @Nullable String offered() {
+        return offer.isEmpty() ? null : offer;
     }
 
     /** Anything that the shop sells by its name. */

@@ -126,20 +126,20 @@ public final class PriceLedger {
             for (int i = 0; i < rows.size(); i++) {
                 stored |= keep(handle, id + "/" + i, rows.get(i));
             }
-            return arrival(stored);
+            return Arrival.of(stored);
         });
     }
 
     private static boolean keep(Handle handle, String id, PriceRow row) {
-        var place = findPlace(handle, row.begins())
-                .orElseThrow(() -> new BookException(new PriceBookSaid.NoPlaceYet()));
+        var place =
+                findPlace(handle, row.begins()).orElseThrow(() -> new BookException(new PriceBookSaid.NoPlaceYet()));
         var amount = row.value().amount();
         if (amount != null && !amount.getCurrencyUnit().equals(place.currency())) {
             throw new BookException(
                     new PriceBookSaid.OtherCurrency(place.currency().getCode()));
         }
         var key = row.key();
-        int before = count(
+        int before = TableRow.count(
                 handle,
                 "price where item = ? and kind = ? and name = ? and offer = ?",
                 key.item().name(),
@@ -172,8 +172,7 @@ public final class PriceLedger {
             throw refused(new PriceBookSaid.NameMissing());
         }
         var amount = row.value().amount();
-        if (amount != null
-                && (amount.isNegative() || amount.getAmount().compareTo(BigDecimal.valueOf(MOST)) > 0)) {
+        if (amount != null && (amount.isNegative() || amount.getAmount().compareTo(BigDecimal.valueOf(MOST)) > 0)) {
             throw refused(new PriceBookSaid.PriceOutOfRange(MOST));
         }
         var minutes = row.value().minutes();
@@ -208,9 +207,9 @@ public final class PriceLedger {
             }
         }
         return store.write(handle -> {
-            var arrival = arrival(new TableRow("tax_place")
+            var arrival = Arrival.of(new TableRow("tax_place")
                     .set("id", id)
-                    .set("place_in_list", count(handle, "tax_place"))
+                    .set("place_in_list", TableRow.count(handle, "tax_place"))
                     .set("place", place.place())
                     .set("currency", place.currency().getCode())
                     .set("begins", place.begins())
@@ -231,16 +230,6 @@ public final class PriceLedger {
             }
             return arrival;
         });
-    }
-
-    private static int count(Handle handle, String what, Object... facts) {
-        return handle.select("select count(*) from " + what, facts)
-                .mapTo(Integer.class)
-                .one();
-    }
-
-    private static Arrival arrival(boolean stored) {
-        return stored ? Arrival.STORED : Arrival.ALREADY;
     }
 
     private static BookException refused(Said why) {

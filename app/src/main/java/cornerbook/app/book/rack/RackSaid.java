@@ -32,6 +32,10 @@ sealed interface RackSaid extends Said {
 
     record NoVisit() implements RackSaid {}
 
+    record NoSet() implements RackSaid {}
+
+    record NoPressure() implements RackSaid {}
+
     record NoCount() implements RackSaid {}
 
     /** A count goes on: a second one would not know what is counted. */

@@ -6,6 +6,8 @@ import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
+import cornerbook.app.book.visit.CallAnswer;
+import cornerbook.app.book.visit.CallAnswers;
 import cornerbook.core.store.Place;
 import cornerbook.core.store.StoreMap;
 import java.time.LocalDate;
@@ -13,11 +15,20 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /** Which set lies where, and how it came there. */
 public final class StockLedger {
+    /** What customers are called about. */
+    private static final String STORED_SET = "STORED_SET";
+
+    private static final String CALLS = "select visit.vehicle_id, visit.id as visit_id, "
+            + CallAnswers.columns("visit.id", "'" + STORED_SET + "'")
+            + " from visit where visit.id = (select latest.id from visit as latest where latest.vehicle_id = visit.vehicle_id and latest.cancelled = 0"
+            + " order by latest.visit_date desc, latest.odometer_km desc, latest.id desc limit 1)";
+
     private final Transactions store;
 
     public StockLedger(Transactions store) {
@@ -138,6 +149,33 @@ public final class StockLedger {
             refuseOnCar(set);
             add(handle, id, set, SetMove.Kind.OUT_TO_CUSTOMER, null, null, by, day);
             return Arrival.STORED;
+        });
+    }
+
+    /** Who was called about sets that lie in the store, by the car's id; of each car whose latest visit is known. */
+    public Map<String, CalledAbout> listCalls() {
+        return store.read(handle -> handle.select(CALLS)
+                .map((row, context) -> new CalledAbout(
+                        row.getString("vehicle_id"), row.getString("visit_id"), CallAnswers.last(row)))
+                .stream()
+                .collect(Collectors.toMap(CalledAbout::vehicleId, each -> each)));
+    }
+
+    /**
+     * What came of calling a customer about a set that lies in the store.
+     *
+     * @param visitId the latest visit of the car
+     * @throws BookException when there is no such visit
+     */
+    public Arrival answer(String id, String visitId, CallAnswer answer) {
+        return store.write(handle -> {
+            if (handle.select("select 1 from visit where id = ? and cancelled = 0", visitId)
+                    .mapTo(Integer.class)
+                    .findFirst()
+                    .isEmpty()) {
+                throw new BookException(new RackSaid.NoVisit());
+            }
+            return CallAnswers.add(handle, id, visitId, STORED_SET, answer);
         });
     }
 

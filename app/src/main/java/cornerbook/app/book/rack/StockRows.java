@@ -37,7 +37,7 @@ final class StockRows {
                                 or visit_wheel.moment = 'ARRIVED' and substr(set_move.made_at, 1, 10) = visit.visit_date)))
                     as on_car,
                 (select max(visit.visit_date) from visit join visit_wheel on visit_wheel.visit_id = visit.id join wheel on wheel.tag = visit_wheel.wheel_tag
-                    where visit.cancelled = 0 and visit_wheel.moment = 'ARRIVED' and %1$s) as came_on,
+                    where visit.vehicle_id = wheel_set.vehicle_id and visit.cancelled = 0 and visit_wheel.moment = 'ARRIVED' and %1$s) as came_on,
                 set_move.move, set_move.from_place, set_move.to_place, set_move.visit_id, set_move.person, set_move.made_at
             from wheel_set
                 join vehicle on vehicle.id = wheel_set.vehicle_id

@@ -6,5 +6,10 @@ public enum Arrival {
     /** It is in the book already, by its id. */
     ALREADY,
     /** Another reading stands there: both are kept until a person says which one counts. */
-    CONFLICT
+    CONFLICT;
+
+    /** Of an entry that was stored, or was there. */
+    public static Arrival of(boolean stored) {
+        return stored ? STORED : ALREADY;
+    }
 }

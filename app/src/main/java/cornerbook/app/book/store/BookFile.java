@@ -152,6 +152,9 @@ public final class BookFile implements BookStore {
 
     /** Refuses what is no book or a newer one before anything is written to it, and migrates an older one. */
     private void refuseForeign() {
+        if (Migrations.isCurrent(reading, VENDOR)) {
+            return;
+        }
         try {
             var migrations = Migrations.of(reading, VENDOR).info();
             if (migrations.current() == null) {

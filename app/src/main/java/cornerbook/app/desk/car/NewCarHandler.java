@@ -1,5 +1,6 @@
 package cornerbook.app.desk.car;
 
+import cornerbook.app.book.customer.KeptOfCustomer;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
@@ -12,6 +13,7 @@ import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.request.Told;
 import cornerbook.core.assess.SameKind;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.SeasonKind;
 import io.helidon.webserver.http.ServerRequest;
@@ -41,7 +43,13 @@ public final class NewCarHandler {
     }
 
     public void show(ServerRequest request, ServerResponse response) {
-        send(response, 200, UUID.randomUUID().toString(), Map.of(NewCarPage.PLACE, usualPlace()), Map.of(), List.of());
+        var typed = new HashMap<>(Map.of(NewCarPage.PLACE, usualPlace()));
+        findOwner(Pages.queryValue(request, NewCarPage.CUSTOMER)).ifPresent(owner -> {
+            typed.put(NewCarPage.CUSTOMER, owner.id());
+            typed.put(NewCarPage.OWNER, owner.name());
+            Optional.ofNullable(owner.phone()).ifPresent(phone -> typed.put(NewCarPage.PHONE, phone));
+        });
+        send(response, 200, UUID.randomUUID().toString(), typed, Map.of(), List.of());
     }
 
     public void save(ServerRequest request, ServerResponse response) {
@@ -57,7 +65,8 @@ public final class NewCarHandler {
             send(response, 422, vehicleId, typed, errors, List.of());
             return;
         }
-        switch (NewCar.read(vehicleId, "owner-" + vehicleId, completed(form), desk.today())) {
+        var ownerId = findOwner(form.get(NewCarPage.CUSTOMER)).map(Customer::id).orElse("owner-" + vehicleId);
+        switch (NewCar.read(vehicleId, ownerId, completed(form), desk.today())) {
             case VisitFile.Refused refused ->
                 send(
                         response,
@@ -77,6 +86,15 @@ public final class NewCarHandler {
                 }
             }
         }
+    }
+
+    /** A customer whom the book knows, and whose data were not erased. */
+    private Optional<Customer> findOwner(String customerId) {
+        return desk.book()
+                .customers()
+                .find(customerId)
+                .filter(kept -> kept.erased() == null)
+                .map(KeptOfCustomer::customer);
     }
 
     /** What the shop has looked up for the kind outranks what the book has of another car. */

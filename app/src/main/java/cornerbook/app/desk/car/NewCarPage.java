@@ -30,6 +30,9 @@ public record NewCarPage(
         List<Alike> alike,
         List<String> kinds) {
     static final String PLATE = "/vehicle/plate";
+    /** Of a customer whom the book knows already. */
+    static final String CUSTOMER = "customer";
+
     static final String OWNER = "/customer/name";
     static final String PHONE = "/customer/phone";
     static final String SIZE = "/vehicle/frontAxle/tyreSize";

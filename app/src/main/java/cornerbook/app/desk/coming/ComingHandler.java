@@ -1,7 +1,6 @@
 package cornerbook.app.desk.coming;
 
 import cornerbook.app.book.coming.AskedMatter;
-import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.desk.Calls;
@@ -24,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Who is to be asked to come back, and what came of it. */
 public final class ComingHandler {
-    private static final int CUSTOMERS_ON_A_PAGE = 20;
+    static final int CUSTOMERS_ON_A_PAGE = 20;
     private static final String MATTER = "of.";
 
     private final Desk desk;
@@ -44,8 +43,8 @@ public final class ComingHandler {
     }
 
     private void send(ServerResponse response, int status, Form asked, @Nullable LocalDate agreed, String error) {
-        var days = days(asked);
-        int from = numberOf(asked.get("from"));
+        var days = Asked.days(asked, desk);
+        int from = Asked.numberOf(asked.get("from"));
         var found = desk.book().coming().list(days, from, CUSTOMERS_ON_A_PAGE);
         var rows = new ComingRows(desk, letterhead);
         pages.send(
@@ -82,7 +81,7 @@ public final class ComingHandler {
     /** Does what a form asks, and shows the list again; what is refused, with why. */
     private void change(Form typed, ServerResponse response, @Nullable String agreed, Runnable work) {
         // What the address of the list cannot be is told before anything is kept.
-        var address = Links.coming() + "?until=" + days(typed).until() + "&from=" + numberOf(typed.get("from"));
+        var address = Links.coming() + "?until=" + Asked.days(typed, desk).until() + "&from=" + Asked.numberOf(typed.get("from"));
         try {
             work.run();
         } catch (BookException | Refused e) {
@@ -106,16 +105,5 @@ public final class ComingHandler {
         } catch (DateTimeParseException e) {
             throw new Refused(new DeskSaid.NoDay(desk.today().toString()));
         }
-    }
-
-    private Days days(Form asked) {
-        var today = desk.today();
-        var until = asked.get("until");
-        return Days.until(until.isEmpty() ? Days.usualUntil(today) : desk.dayInAddress(until), today);
-    }
-
-    /** An address that was cut or typed shows the first page. */
-    private static int numberOf(String text) {
-        return text.matches("\\d{1,7}") ? Integer.parseInt(text) : 0;
     }
 }

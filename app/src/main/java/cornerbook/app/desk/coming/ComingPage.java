@@ -85,6 +85,11 @@ public record ComingPage(
         return (isPast(customer.first()) ? days.today() : customer.first()).toString();
     }
 
+    /** The e-mails to the customers of this page, before they are sent. */
+    public String mailAddress() {
+        return Links.comingMail() + "?until=" + days.until() + "&from=" + slice.from();
+    }
+
     /** The page with other customers on it. */
     public String address(int from) {
         return Links.coming() + "?until=" + days.until() + "&from=" + from;

@@ -1,14 +1,16 @@
 package cornerbook.app.desk.coming;
 
+import cornerbook.app.book.coming.AskedMatter;
 import cornerbook.app.book.coming.ComingCustomer;
 import cornerbook.app.book.customer.ContactAnswers;
-import cornerbook.app.desk.ContactRules;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.coming.ComingPage.Offer;
 import cornerbook.app.desk.coming.ComingPage.Row;
+import cornerbook.app.law.ContactRules;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.coming.Channel;
 import cornerbook.core.coming.Matter;
+import cornerbook.words.Language;
 import cornerbook.words.Reader;
 import java.util.List;
 import java.util.Optional;
@@ -65,6 +67,30 @@ final class ComingRows {
         return address == null || permitted.cars().isEmpty()
                 ? Optional.empty()
                 : Optional.of(CustomerMessage.of(permitted, letterhead, desk.today(), reader));
+    }
+
+    /** The e-mail that may be written to a customer, with the matters that it is about; empty where none may. */
+    Optional<Proposed> mail(ComingCustomer customer) {
+        var answers = desk.book().contacts().listOf(customer.customer().id());
+        var reader = desk.reader(customer.customer());
+        var permitted = customer.about(matter -> permits(matter, Channel.E_MAIL, customer, answers));
+        return message(customer, Channel.E_MAIL, customer.customer().email(), answers, reader)
+                .map(message -> new Proposed(permitted, message, reader.language()));
+    }
+
+    /**
+     * An e-mail that may be written.
+     *
+     * @param customer with what it is about
+     */
+    record Proposed(ComingCustomer customer, CustomerMessage message, Language language) {}
+
+    /** Whether an e-mail about these matters may still go to a customer; who declined since is left alone. */
+    boolean permitsMail(String customerId, List<AskedMatter> about) {
+        var answers = desk.book().contacts().listOf(customerId);
+        return about.stream()
+                .noneMatch(asked -> Boolean.FALSE.equals(
+                        answers.agreed(asked.matter().purpose(), Channel.E_MAIL)));
     }
 
     private boolean permits(Matter matter, Channel channel, ComingCustomer customer, ContactAnswers answers) {

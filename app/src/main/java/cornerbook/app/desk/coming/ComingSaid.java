@@ -25,4 +25,19 @@ sealed interface ComingSaid extends Said {
 
     /** What stands above an e-mail. */
     record Subject(String car, int others) implements ComingSaid {}
+
+    /** The word that ends it, in the language of the e-mail. */
+    record StopWord() implements ComingSaid {}
+
+    /** No server is known that takes e-mails. */
+    record NoServer() implements ComingSaid {}
+
+    /** Nothing was chosen of what is to be sent. */
+    record NoneChosen() implements ComingSaid {}
+
+    /** The customer does not want it any longer. */
+    record DeclinedSince() implements ComingSaid {}
+
+    /** What is due or wanted is another than was shown. */
+    record ChangedSince(String name) implements ComingSaid {}
 }

@@ -144,7 +144,7 @@ public record PricesPage(
             case HOUR -> w.of("hour");
             case JOB -> Told.begin(Job.valueOf(key.kind()));
             case TYRE ->
-                w.of("tyre-row", "size", key.name(), "season", SeasonKind.valueOf(key.kind()), "offer", key.offer());
+                w.of("tyre-row", "size", key.name(), "season", SeasonKind.valueOf(key.kind()), "offer", key.offered());
             case PART -> key.name();
         };
     }

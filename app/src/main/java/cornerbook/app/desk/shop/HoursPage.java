@@ -2,8 +2,8 @@ package cornerbook.app.desk.shop;
 
 import cornerbook.app.book.people.CalendarAddress;
 import cornerbook.app.desk.Form;
+import cornerbook.app.picture.QrCode;
 import cornerbook.app.request.Told;
-import cornerbook.app.sheet.QrCode;
 import cornerbook.core.days.WorkHours;
 import java.time.DayOfWeek;
 import java.time.LocalDate;

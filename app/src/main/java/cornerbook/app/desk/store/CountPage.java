@@ -72,10 +72,6 @@ public record CountPage(
         return LocalDate.ofInstant(moment, shelves.shop());
     }
 
-    public int places() {
-        return shelves.map().places().size();
-    }
-
     /** Places of the map at which nobody has looked yet, in the order of the map. */
     public List<String> notLookedAt() {
         var left = new ArrayList<String>();

@@ -3,8 +3,11 @@ package cornerbook.app.desk.store;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.StockLedger;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.picture.store.RackFront;
+import cornerbook.app.request.Told;
 import cornerbook.core.store.Place;
 import cornerbook.core.store.PlaceChoice;
+import cornerbook.core.store.Rack;
 import cornerbook.core.store.StoreMap;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -52,6 +55,19 @@ public record Shelves(StoreMap map, List<KeptSet> sets, Set<String> soon, ZoneId
 
     public List<KeptSet> lyingAt(Place place) {
         return sets.stream().filter(set -> set.liesAt(place)).toList();
+    }
+
+    /** A rack as one stands before it. */
+    String picture(Rack rack) {
+        var lying = StockLedger.lying(sets);
+        var kept = kept();
+        return RackFront.svg(
+                rack,
+                rack.places().stream()
+                        .map(place -> StoreMap.key(place.name()))
+                        .map(key -> new RackFront.Filled(lying.getOrDefault(key, 0), kept.contains(key)))
+                        .toList(),
+                Told.reader());
     }
 
     /** The free place for a set; null when there is none. */

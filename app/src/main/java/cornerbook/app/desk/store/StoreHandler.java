@@ -1,6 +1,7 @@
 package cornerbook.app.desk.store;
 
 import cornerbook.app.book.rack.By;
+import cornerbook.app.book.rack.KeptRack;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
@@ -10,11 +11,12 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
-import cornerbook.app.sheet.PlaceLabels;
+import cornerbook.app.sheet.label.PlaceLabels;
 import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Objects;
+import java.util.Optional;
 
 /** Shows the store, and names and takes down its racks. */
 public final class StoreHandler {
@@ -39,6 +41,23 @@ public final class StoreHandler {
                 status,
                 "desk/store/store",
                 new StorePage(Shelves.of(desk), desk.book().racks().list(), form));
+    }
+
+    /** One rack. */
+    public void showRack(ServerRequest request, ServerResponse response) {
+        var kept = find(Pages.queryValue(request, "rack"))
+                .orElseThrow(() -> new PageException(404, new StoreSaid.NoRack()));
+        sendRack(response, 200, kept, RackForm.of(kept));
+    }
+
+    private Optional<KeptRack> find(String rackId) {
+        return desk.book().racks().list().stream()
+                .filter(each -> each.id().equals(rackId))
+                .findFirst();
+    }
+
+    private void sendRack(ServerResponse response, int status, KeptRack kept, RackForm form) {
+        pages.send(response, status, "desk/store/shelf", new RackPage(Shelves.of(desk), kept, form));
     }
 
     /** Labels of all places of a rack, or of the whole store. */
@@ -83,17 +102,20 @@ public final class StoreHandler {
         try {
             work.run();
         } catch (BookException e) {
-            send(response, REFUSED, refused(typed, e));
+            refuse(response, REFUSED, typed, e);
             return;
         } catch (Refused e) {
-            send(response, UNFIT, refused(typed, e));
+            refuse(response, UNFIT, typed, e);
             return;
         }
         Pages.redirect(response, Links.store());
     }
 
-    private static RackForm refused(Form typed, RuntimeException refusal) {
-        return new RackForm(typed.get("rack"), typed.get("turn"), typed, Typed.sentence(refusal));
+    private void refuse(ServerResponse response, int status, Form typed, RuntimeException refusal) {
+        var form = new RackForm(typed.get("rack"), typed.get("turn"), typed, Typed.sentence(refusal));
+        find(form.id())
+                .ifPresentOrElse(
+                        kept -> sendRack(response, status, kept, form), () -> send(response, status, form));
     }
 
     /** What is no number is no turn that anybody saw. */

@@ -3,8 +3,6 @@ package cornerbook.app.desk.store;
 import cornerbook.app.book.rack.KeptRack;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.StockLedger;
-import cornerbook.app.picture.store.RackFront;
-import cornerbook.app.request.Told;
 import cornerbook.core.store.Naming;
 import cornerbook.core.store.Place;
 import cornerbook.core.store.Rack;
@@ -14,9 +12,8 @@ import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param form the rack form that was refused, else a fresh one
  */
 public record StorePage(Shelves shelves, List<KeptRack> racks, RackForm form) {
+    private static final int MOST_LISTED = 40;
+
     public StorePage {
         racks = List.copyOf(racks);
     }
@@ -38,14 +37,9 @@ public record StorePage(Shelves shelves, List<KeptRack> racks, RackForm form) {
         return racks.stream().filter(each -> each.rack().room().equals(room)).toList();
     }
 
-    /** The form of a rack, with what was refused of it. */
-    public RackForm formOf(KeptRack rack) {
-        return form.id().equals(rack.id()) ? form : RackForm.of(rack);
-    }
-
     /** Why a change was refused of a rack that stands no more; empty when none was. */
     public String refusedOfNone() {
-        return form.isNew() || racks.stream().anyMatch(rack -> rack.id().equals(form.id())) ? "" : form.error();
+        return form.isNew() ? "" : form.error();
     }
 
     public RackForm newForm() {
@@ -53,22 +47,13 @@ public record StorePage(Shelves shelves, List<KeptRack> racks, RackForm form) {
     }
 
     public String picture(Rack rack) {
-        Map<String, Integer> lying = StockLedger.lying(shelves.sets());
-        Set<String> kept = shelves.kept();
-        return RackFront.svg(
-                rack,
-                rack.places().stream()
-                        .map(place -> StoreMap.key(place.name()))
-                        .map(key -> new RackFront.Filled(lying.getOrDefault(key, 0), kept.contains(key)))
-                        .toList(),
-                Told.reader());
+        return shelves.picture(rack);
     }
 
-    /** The sets that lie in a rack, by place. */
-    public List<KeptSet> lyingIn(Rack rack) {
+    public int lyingIn(Rack rack) {
         return rack.places().stream()
-                .flatMap(place -> shelves.lyingAt(place).stream())
-                .toList();
+                .mapToInt(place -> shelves.lyingAt(place).size())
+                .sum();
     }
 
     public int free() {
@@ -94,10 +79,15 @@ public record StorePage(Shelves shelves, List<KeptRack> racks, RackForm form) {
     public List<Naming> toPutOnTheMap() {
         return TypedPlaces.racks(shelves.sets().stream()
                 .map(KeptSet::place)
-                .filter(Objects::nonNull)
+                .flatMap(Stream::ofNullable)
                 .filter(place -> shelves.map().find(place).isEmpty())
                 .sorted()
                 .collect(Collectors.toCollection(LinkedHashSet::new)));
+    }
+
+    /** So many are listed; the file of the stock has all. */
+    public List<KeptSet> listed(List<KeptSet> sets) {
+        return sets.stream().limit(MOST_LISTED).toList();
     }
 
     public List<KeptSet> out() {

@@ -7,6 +7,8 @@ sealed interface StoreSaid extends Said {
     /** What was typed for how many is no whole number. */
     record NoWholeNumber(String typed) implements StoreSaid {}
 
+    record NoRack() implements StoreSaid {}
+
     /** Labels were asked for where no rack stands. */
     record NoPlaces() implements StoreSaid {}
 
@@ -16,10 +18,17 @@ sealed interface StoreSaid extends Said {
     /** How many sets are carried at once. */
     record NoCarried(int least, int most) implements StoreSaid {}
 
+    record NoSet() implements StoreSaid {}
+
+    /** Nobody said how the wheels lie. */
+    record NoLying() implements StoreSaid {}
+
     record NoCount() implements StoreSaid {}
 
     /** A wheel was scanned before any place. */
     record PlaceFirst() implements StoreSaid {}
+
+    record NoMonths(int least, int most) implements StoreSaid {}
 
     /** A place was scanned where a wheel is to be. */
     record PlaceNotWheel(String code) implements StoreSaid {}

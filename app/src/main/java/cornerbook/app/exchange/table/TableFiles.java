@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** Writes all tables of a book into a folder; a table passes through, however long it is. */
@@ -38,7 +39,8 @@ public final class TableFiles {
     public static List<Path> makeFolder(Book book, Path folder, TableForm form, boolean withNames, Progress progress)
             throws IOException {
         var place = folder.toAbsolutePath();
-        var beside = Files.createTempDirectory(place.getParent(), place.getFileName() + UNFINISHED);
+        var beside = Files.createTempDirectory(
+                Objects.requireNonNullElse(place.getParent(), place), place.getFileName() + UNFINISHED);
         try {
             write(book, beside, form, withNames, progress);
             Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);

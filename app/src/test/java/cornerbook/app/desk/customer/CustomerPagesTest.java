@@ -4,16 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.coming.AskedMatter;
 import cornerbook.app.book.customer.ContactAnswer;
+import cornerbook.app.book.estimate.Agreement;
+import cornerbook.app.book.estimate.Estimate;
+import cornerbook.app.book.estimate.EstimateLine;
+import cornerbook.app.book.mail.Letter;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.ServedShop;
+import cornerbook.app.mail.Delivery;
+import cornerbook.app.mail.Delivery.Outcome;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
 import cornerbook.core.coming.Channel;
+import cornerbook.core.coming.Matter;
 import cornerbook.core.coming.Purpose;
+import cornerbook.words.Language;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -23,6 +32,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.json.JsonMapper;
@@ -60,7 +71,52 @@ class CustomerPagesTest {
                         "person-1",
                         List.of(new ContactAnswer(
                                 Purpose.SEASON, Channel.E_MAIL, false, "Ottilie hears enough of us", "Bo", WHEN)));
+        book.mails()
+                .begin(
+                        new Letter(
+                                "m-1",
+                                "person-1",
+                                EMAIL,
+                                "fr",
+                                "Ottilie’s car",
+                                "Bonjour Ottilie, bientôt",
+                                List.of(new AskedMatter(visit, Matter.NEXT_VISIT))),
+                        "Bo",
+                        WHEN);
+        book.mails().end("m-1", new Delivery(Outcome.REFUSED, "550 no mailbox " + EMAIL), WHEN);
+        book.estimates().keep(estimate(visit));
+        book.estimates()
+                .agree(
+                        new Agreement(
+                                "g-1",
+                                "e-1",
+                                Agreement.Way.TELEPHONE,
+                                NAME,
+                                PHONE,
+                                Language.FRENCH,
+                                "Oui",
+                                "M1 2L3 4",
+                                Map.of(0, true),
+                                "Bo",
+                                WHEN),
+                        ServedShop.TODAY);
         book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
+    }
+
+    private static Estimate estimate(String visitId) {
+        return new Estimate(
+                "e-1",
+                visitId,
+                0,
+                Language.FRENCH,
+                ServedShop.TODAY,
+                ServedShop.TODAY,
+                "CA-QC",
+                CurrencyUnit.CAD,
+                List.of(new EstimateLine("A", "", null, "Plaquettes", "", "", false, Money.parse("CAD 1.00"))),
+                List.of(),
+                "Bo",
+                WHEN);
     }
 
     @Test
@@ -78,7 +134,7 @@ class CustomerPagesTest {
             assertThat(file.path("cars").size()).isEqualTo(1);
             assertThat(file.path("mentions").valueStream())
                     .extracting(mention -> mention.path("kind").stringValue())
-                    .contains("DECLINED", "REMARK");
+                    .contains("DECLINED", "REMARK", "AGREED");
             assertThat(shop.get(Links.customer("nobody")).statusCode()).isEqualTo(404);
         }
     }
@@ -103,15 +159,22 @@ class CustomerPagesTest {
             assertThat(shop.book().contacts().listOf("person-1").agreed(Purpose.SEASON, Channel.E_MAIL))
                     .as("that there was an answer stays")
                     .isFalse();
+            assertThat(shop.book().mails().listOf("person-1"))
+                    .as("that there was an e-mail stays")
+                    .singleElement()
+                    .satisfies(mail -> assertThat(mail.last().outcome()).isEqualTo(Outcome.REFUSED));
             assertThat(shop.book().search().find("ottilie", 0, 10).cars()).isEmpty();
             assertThat(shop.get("/cars/demo-08").statusCode()).isEqualTo(200);
         }
         assertThat(inFiles(NAME)).isEmpty();
         assertThat(inFiles(PHONE)).isEmpty();
         assertThat(inFiles(EMAIL)).isEmpty();
+        assertThat(inFiles("M1 2L3 4")).as("what was drawn").isEmpty();
         assertThat(inFiles("ottilie")).as("words by which cars are found").isEmpty();
         assertThat(inFiles("hears a scraping")).isEmpty();
         assertThat(inFiles("hears enough of us")).isEmpty();
+        assertThat(inFiles("Bonjour Ottilie")).isEmpty();
+        assertThat(inFiles("no mailbox")).isEmpty();
         assertThat(inFiles(plate)).isEmpty();
         assertThat(inFiles(car().vehicle().name())).as("found where it stands").isNotEmpty();
     }
@@ -138,7 +201,8 @@ class CustomerPagesTest {
         try (var shop = shop()) {
             assertThat(shop.get(Links.customer("person-1")).body())
                     .contains("Pouvons-nous vous appeler", "section 6(6)(c)", "ask first");
-            assertThat(answer(shop, "AGREES", "purpose.OTHER", "channel.E_MAIL")).isEqualTo(303);
+            assertThat(answer(shop, "AGREES", "purpose.OTHER", "channel.E_MAIL"))
+                    .isEqualTo(303);
             assertThat(shop.get(Links.customer("person-1")).body()).contains("e-mail: yes, agreed");
             assertThat(answer(shop, "DECLINES", "purpose.OTHER", "channel.E_MAIL", "channel.TELEPHONE"))
                     .isEqualTo(303);
@@ -149,8 +213,10 @@ class CustomerPagesTest {
                     .containsExactly(true, false, false);
             assertThat(answer(shop, "AGREES", "purpose.OTHER")).isEqualTo(409);
             assertThat(answer(shop, "AGREES", "channel.E_MAIL")).isEqualTo(409);
-            assertThat(answer(shop, "PERHAPS", "purpose.OTHER", "channel.E_MAIL")).isEqualTo(400);
-            var wordless = Map.of("answer", "AGREES", "purpose.OTHER", "1", "channel.E_MAIL", "1", "words", "", "id", id());
+            assertThat(answer(shop, "PERHAPS", "purpose.OTHER", "channel.E_MAIL"))
+                    .isEqualTo(400);
+            var wordless =
+                    Map.of("answer", "AGREES", "purpose.OTHER", "1", "channel.E_MAIL", "1", "words", "", "id", id());
             assertThat(shop.post(Links.contactAnswer("person-1"), wordless).body())
                     .contains("write down what the customer was asked");
             assertThat(shop.book().contacts().listOf("person-1").list()).hasSize(3);

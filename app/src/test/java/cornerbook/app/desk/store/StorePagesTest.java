@@ -3,6 +3,7 @@ package cornerbook.app.desk.store;
 import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import cornerbook.app.book.rack.KeptSet;
@@ -10,13 +11,18 @@ import cornerbook.app.book.rack.SetMove;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
-import cornerbook.app.sheet.LabelPaper;
+import cornerbook.app.sheet.label.LabelPaper;
+import cornerbook.core.car.Measure;
+import cornerbook.core.corner.Spot;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -120,6 +126,22 @@ class StorePagesTest {
     }
 
     @Test
+    void aRackIsChangedOnItsPage() throws Exception {
+        assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
+        lay("03S1", "K-2-05");
+        var page = chromium.open(shop.address(Links.store()), 390);
+        page.getByText("One set lies here").click();
+        assertThat(page.locator("main").innerText()).contains("03S1 03S2 03S3 03S4").contains("since 25 Nov 2026");
+        page.getByText("Take it off the map").click();
+        page.locator("[role=alert]").waitFor();
+        assertThat(page.locator("[role=alert]").innerText()).startsWith("A set lies at “K-2-05”: move it first.");
+        page.getByLabel("Sets at a place").fill("2");
+        page.getByText("Save", new Page.GetByTextOptions().setExact(true)).click();
+        page.getByText("Places for 19 sets are free, of 20.").waitFor();
+        assertThat(shop.book().racks().list().getFirst().turn()).isEqualTo(1);
+    }
+
+    @Test
     void theStoreIsCountedByScanning() throws Exception {
         assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
         lay("03S1", "K-1-01");
@@ -146,6 +168,84 @@ class StorePagesTest {
         assertThat(shop.get(Links.count("nothing", "")).statusCode()).isEqualTo(404);
         refused(409, "There is no such count.", "/count/end", Map.of("count", "nothing"));
         assertThat(post("/count/answer", Map.of("answer", "SING")).statusCode()).isEqualTo(400);
+    }
+
+    /** What is read back from the receipt stands in the readings of the invented car. */
+    @Test
+    void theCustomerGetsAReceiptOfHowTheSetWasTakenIn() throws Exception {
+        assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
+        lay("03S1", "K-1-01");
+        var page = chromium.open(shop.address(Links.store()), 1180);
+        page.getByText("One set lies here").click();
+        page.getByText("Summer set").first().click();
+        page.getByLabel("The wheels are").selectOption("STANDING");
+        page.getByLabel("Pressure as stored").fill("2.4 bar");
+        page.getByText("Note it").click();
+        page.locator(".caution").waitFor();
+        assertThat(page.locator("main").innerText())
+                .contains("on rims, standing, at 240\u00a0kPa")
+                .contains("hang them up, or stack four at most")
+                .contains("laid at K-1-01");
+        try (var document = Loader.loadPDF(shop.getBytes(Links.receipt("demo-03", "demo-03-S")))) {
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains(ServedShop.car("demo-03").customer().name())
+                    .contains("03S4")
+                    .contains(depthOf("03S4"))
+                    .contains("K-1-01")
+                    .contains("standing");
+        }
+        refused(422, "Say how the wheels lie", "/set", Map.of("car", "demo-03", "set", "demo-03-S"));
+        for (var pressure : Map.of("much", 422, "-3", 409, "9999", 409).entrySet()) {
+            assertThat(post(
+                                    "/set",
+                                    Map.of(
+                                            "car", "demo-03", "set", "demo-03-S", "lies", "HUNG",
+                                            "pressure", pressure.getKey()))
+                            .statusCode())
+                    .as(pressure.getKey())
+                    .isEqualTo(pressure.getValue());
+        }
+        assertThat(shop.get(Links.storedSet("demo-03", "nothing")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(Links.receipt("nobody", "nothing")).statusCode()).isEqualTo(404);
+    }
+
+    private static String depthOf(String tag) {
+        return ServedShop.car("demo-03").visits().reversed().stream()
+                .flatMap(visit -> visit.readings().stream())
+                .filter(read -> read.measure() == Measure.TREAD_DEPTH && tag.equals(read.wheelTag()))
+                .filter(read -> read.spot() == Spot.OUTER)
+                .map(read -> String.format(Locale.ROOT, "%.1f / ", read.value()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** By the visits of the invented cars: whose stored set was on the car last more than a month ago. */
+    @Test
+    void whoeverDidNotFetchASetIsCalled() throws Exception {
+        assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
+        var page = chromium.open(shop.address(Links.left() + "?months=1"), 390);
+        var first = page.locator("main .rows > li").first();
+        var all = page.locator("main .rows > li .name").allInnerTexts();
+        assertThat(all).isNotEmpty();
+        first.getByText("Called", new Locator.GetByTextOptions().setExact(true)).click();
+        page.getByText("called 25 Nov 2026").first().waitFor();
+        assertThat(page.locator("a[href^='tel:']").first().getAttribute("href")).startsWith("tel:");
+        var days = shop.book().stock().list().stream()
+                .filter(KeptSet::lies)
+                .flatMap(set -> set.since(ServedShop.CLOCK.getZone()).stream())
+                .filter(day -> !day.isAfter(ServedShop.TODAY.minusMonths(1)))
+                .count();
+        assertThat(all).hasSize((int) days);
+        assertThat(shop.get(Links.left() + "?months=0").statusCode()).isEqualTo(400);
+        assertThat(post("/left", Map.of("visit", "nothing", "answer", "CALLED")).statusCode())
+                .isGreaterThanOrEqualTo(400);
+
+        var lines = shop.get(Links.store() + ".csv").body().split("\r\n", -1);
+        assertThat(lines[0]).isEqualTo("place,room,car,plate,customer,telephone,set,wheels,since,out");
+        assertThat(lines).anySatisfy(line -> assertThat(line)
+                .startsWith("\"Rack S, bay 3\",,")
+                .contains("03S1 03S2 03S3 03S4")
+                .endsWith(",no"));
     }
 
     private void lay(String tag, String place) throws Exception {
@@ -186,6 +286,7 @@ class StorePagesTest {
                 .isEqualTo(400);
         assertThat(post("/scan", Map.of("code", "K-1-01", "tag", "03S1", "id", "")).statusCode())
                 .isEqualTo(400);
+        assertThat(shop.get(Links.rack("nobody")).statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.scanFor("nobody")).statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.store() + "/labels.pdf?rack=nothing").statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.store() + "/labels.pdf?paper=silk").statusCode()).isEqualTo(422);

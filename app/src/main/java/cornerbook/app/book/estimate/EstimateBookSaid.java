@@ -1,0 +1,33 @@
+package cornerbook.app.book.estimate;
+
+import cornerbook.core.say.Said;
+
+/** What people are told when the book refuses an estimate or an agreement. */
+sealed interface EstimateBookSaid extends Said {
+    record NoLines() implements EstimateBookSaid {}
+
+    record TooManyLines(int most) implements EstimateBookSaid {}
+
+    record WordsTooLong(int most) implements EstimateBookSaid {}
+
+    record NoSuchEstimate() implements EstimateBookSaid {}
+
+    /** Another one has been made since: its prices count. */
+    record NotTheLast() implements EstimateBookSaid {}
+
+    /** Its day is over. */
+    record NoLongerValid() implements EstimateBookSaid {}
+
+    record NoPriceYet() implements EstimateBookSaid {}
+
+    /** Two that stand for each other. */
+    record OnlyOneOfThem() implements EstimateBookSaid {}
+
+    record NothingAnswered() implements EstimateBookSaid {}
+
+    record NameMissing() implements EstimateBookSaid {}
+
+    record SignatureMissing() implements EstimateBookSaid {}
+
+    record SignatureNotUnderstood() implements EstimateBookSaid {}
+}

@@ -1,0 +1,85 @@
+package cornerbook.app.desk.estimate;
+
+import cornerbook.app.book.estimate.EstimateLine;
+import cornerbook.app.book.price.PriceList;
+import cornerbook.core.assess.Advice;
+import cornerbook.core.assess.Assessment;
+import cornerbook.core.days.PlannedWork;
+import cornerbook.core.finding.Verdict;
+import cornerbook.core.price.Job;
+import cornerbook.words.Reader;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The lines that an estimate of a visit may have: the planned work, and what its findings ask for, each with its price. What the price
+ * list says nothing of stays without one.
+ */
+final class Draft {
+    private static final List<Job> PLANNED = List.of(Job.WHEELS, Job.BRAKES, Job.WHEELS_AND_BRAKES, Job.RETORQUE);
+
+    private Draft() {}
+
+    /** @param planned what the car came for, as it was agreed; null where nobody has said */
+    static List<DraftLine> of(
+            Assessment assessment, PriceList prices, @Nullable PlannedWork planned, Reader reader) {
+        var lines = new ArrayList<DraftLine>();
+        for (var job : PLANNED) {
+            boolean chosen = planned != null && planned.name().equals(job.name());
+            var charge = Charge.of(job, 1, prices, reader);
+            if (chosen || charge.isPresent()) {
+                lines.add(new DraftLine(
+                        line("JOB." + job.name(), null, reader.begin(job), false, charge.orElse(null)), chosen));
+            }
+        }
+        var tyres = new TyreLines(assessment, prices, reader);
+        var once = EnumSet.noneOf(Job.class);
+        for (var advice : assessment.advice()) {
+            if (advice.mayBeDeclined()) {
+                add(lines, advice, once, tyres, prices, reader);
+            }
+        }
+        return lines;
+    }
+
+    /** @param once jobs that are done once for the car, and were asked for already: a second advice offers none again */
+    private static void add(
+            List<DraftLine> lines,
+            Advice advice,
+            Set<Job> once,
+            TyreLines tyres,
+            PriceList prices,
+            Reader reader) {
+        var words = reader.begin(advice.asked());
+        boolean safety = advice.first().verdict().compareTo(Verdict.SPENT) >= 0;
+        var choice = TyreLines.asksForTyres(advice) ? tyres.of(advice, words, safety) : List.<EstimateLine>of();
+        if (choice.isEmpty()) {
+            var charge = JobOf.find(advice)
+                    .flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
+                    .orElse(null);
+            boolean again = JobOf.find(advice)
+                    .map(JobOf::job)
+                    .filter(job -> job.per() == Job.Per.CAR)
+                    .map(job -> !once.add(job))
+                    .orElse(false);
+            lines.add(new DraftLine(line(advice.key(), advice.key(), words, safety, charge), !again));
+        }
+        choice.forEach(line -> lines.add(new DraftLine(line, true)));
+    }
+
+    private static EstimateLine line(
+            String key, @Nullable String advice, String words, boolean safety, @Nullable Charge charge) {
+        return new EstimateLine(
+                key,
+                "",
+                advice,
+                words,
+                charge == null ? "" : charge.detail(),
+                "",
+                safety,
+                charge == null ? null : charge.amount());
+    }
+}

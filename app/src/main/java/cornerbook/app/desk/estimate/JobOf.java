@@ -1,0 +1,68 @@
+package cornerbook.app.desk.estimate;
+
+import cornerbook.core.assess.Advice;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
+import cornerbook.core.price.Job;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The job of the price list that an advice asks for. Advice that leaves open what is to be done, as to find out why, has none: its line
+ * has no price until somebody gives it one.
+ *
+ * @param times how often it is done: once for the car, each axle or each wheel
+ */
+record JobOf(Job job, int times) {
+    static Optional<JobOf> find(Advice advice) {
+        return advice.todo()
+                .flatMap(todo -> find(advice.first().subject().part(), todo.action()))
+                .map(job -> new JobOf(job, times(job, corners(advice))));
+    }
+
+    private static Optional<Job> find(Subject.Part part, Todo.Action action) {
+        return switch (action) {
+            case REPLACE, REPLACE_PAIR -> replaced(part);
+            case SERVICE_BRAKE -> Optional.of(Job.BRAKE_SERVICE);
+            case FIND_LEAK -> Optional.of(Job.TYRE_REPAIR);
+            case CHARGE_AND_TEST -> Optional.of(Job.BATTERY_TEST);
+            case MEASURE_ALIGNMENT -> Optional.of(Job.ALIGNMENT);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Job> replaced(Subject.Part part) {
+        return switch (part) {
+            case PAD -> Optional.of(Job.PADS);
+            case DISC -> Optional.of(Job.DISCS);
+            case SHOE -> Optional.of(Job.SHOES);
+            case DRUM -> Optional.of(Job.DRUMS);
+            case CALIPER -> Optional.of(Job.CALIPER);
+            case BRAKE_LINE -> Optional.of(Job.BRAKE_HOSE);
+            case BRAKE_FLUID -> Optional.of(Job.BRAKE_FLUID);
+            case BATTERY -> Optional.of(Job.BATTERY);
+            case PRESSURE_SENSOR -> Optional.of(Job.PRESSURE_SENSOR);
+            default -> Optional.empty();
+        };
+    }
+
+    private static List<Corner> corners(Advice advice) {
+        return advice.findings().stream()
+                .map(finding -> finding.subject().corner())
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
+    }
+
+    /** What is about no corner is about all of them. */
+    private static int times(Job job, List<Corner> corners) {
+        var all = corners.isEmpty() ? List.of(Corner.values()) : corners;
+        return switch (job.per()) {
+            case CAR -> 1;
+            case AXLE -> (int) all.stream().map(Corner::axle).distinct().count();
+            case CORNER, TYRE -> all.size();
+        };
+    }
+}

@@ -1,0 +1,79 @@
+package cornerbook.app.desk.shop;
+
+import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
+import cornerbook.app.desk.Form;
+import cornerbook.app.desk.Links;
+import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.Typed;
+import cornerbook.app.mail.MailPassword;
+import cornerbook.app.mail.MailServer;
+import cornerbook.app.request.PageException;
+import cornerbook.core.say.Refused;
+import io.helidon.webserver.http.ServerRequest;
+import io.helidon.webserver.http.ServerResponse;
+import java.util.List;
+import java.util.Map;
+
+/** The server that takes the shop's e-mails. Its password is neither shown nor asked for: the program is started with it. */
+public final class MailServerHandler {
+    private static final Form USUAL =
+            new Form(Map.of("port", "587", "security", MailServer.Security.STARTTLS.name()));
+
+    private final Desk desk;
+    private final Pages pages;
+
+    public MailServerHandler(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    public void show(ServerRequest request, ServerResponse response) {
+        var server = desk.book().mails().findServer();
+        send(response, 200, server.map(MailServerHandler::fields).orElse(USUAL), server.isPresent(), "");
+    }
+
+    private static Form fields(MailServer server) {
+        return new Form(Map.of(
+                "host", server.host(),
+                "port", Integer.toString(server.port()),
+                "security", server.security().name(),
+                "sender", server.sender(),
+                "login", server.login()));
+    }
+
+    public void save(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        try {
+            desk.book().mails().putServer(server(typed));
+            Pages.redirect(response, Links.mailServer());
+        } catch (Refused e) {
+            send(response, 422, typed, desk.book().mails().findServer().isPresent(), Typed.sentence(e));
+        }
+    }
+
+    private static MailServer server(Form typed) {
+        return new MailServer(
+                typed.get("host"),
+                typed.get("port").matches("\\d{1,7}") ? Integer.parseInt(typed.get("port")) : 0,
+                typed.choice("security", List.of(MailServer.Security.values()))
+                        .orElseThrow(() -> new PageException(400, new DeskSaid.FormNotUnderstood())),
+                typed.get("sender"),
+                typed.get("login"));
+    }
+
+    public void remove(ServerRequest request, ServerResponse response) {
+        desk.book().mails().removeServer();
+        Pages.redirect(response, Links.mailServer());
+    }
+
+    private void send(ServerResponse response, int status, Form typed, boolean kept, String error) {
+        boolean known;
+        try {
+            known = MailPassword.find(System.getenv()).isPresent();
+        } catch (Refused e) {
+            known = false;
+        }
+        pages.send(response, status, "desk/shop/mail", new MailServerPage(typed, kept, known, error));
+    }
+}

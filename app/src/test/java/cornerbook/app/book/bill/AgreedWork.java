@@ -1,0 +1,84 @@
+package cornerbook.app.book.bill;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.book.estimate.Agreement;
+import cornerbook.app.book.estimate.Estimate;
+import cornerbook.app.book.estimate.EstimateLine;
+import cornerbook.app.demo.DemoShop;
+import cornerbook.app.law.TaxOfPlace;
+import cornerbook.words.Language;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** Work that invented customers have agreed to, for tests to bill. */
+public final class AgreedWork {
+    public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    public static final Instant NOW = Instant.parse("2026-11-25T14:00:00Z");
+
+    private AgreedWork() {}
+
+    /** Puts these invented cars into the book. */
+    public static void cars(Book book, String... ids) {
+        book.records()
+                .addCars(DemoShop.histories(TODAY).stream()
+                        .filter(car -> List.of(ids).contains(car.vehicle().id()))
+                        .toList());
+    }
+
+    /** Makes an estimate of these amounts in dollars by what they are for, in the order of their names, and agrees to all of it. */
+    public static void agree(Book book, String visitId, String place, Map<String, String> amounts) {
+        var lines = new TreeMap<>(amounts)
+                .descendingMap().entrySet().stream()
+                        .map(each -> new EstimateLine(
+                                each.getKey(),
+                                "",
+                                null,
+                                each.getKey(),
+                                "",
+                                "",
+                                false,
+                                Money.parse("CAD " + each.getValue())))
+                        .toList();
+        var estimate = new Estimate(
+                UUID.randomUUID().toString(),
+                visitId,
+                0,
+                Language.ENGLISH,
+                TODAY,
+                TODAY,
+                place,
+                CurrencyUnit.CAD,
+                lines,
+                TaxOfPlace.of(place, TODAY).stream()
+                        .map(tax -> new Estimate.Named(tax.tax(), "invented"))
+                        .toList(),
+                "",
+                NOW);
+        book.estimates().keep(estimate);
+        book.estimates()
+                .agree(
+                        new Agreement(
+                                UUID.randomUUID().toString(),
+                                estimate.id(),
+                                Agreement.Way.SPOKEN,
+                                "Ottilie",
+                                "",
+                                Language.ENGLISH,
+                                "Yes",
+                                null,
+                                IntStream.range(0, lines.size())
+                                        .boxed()
+                                        .collect(Collectors.toMap(line -> line, line -> true)),
+                                "Ida",
+                                NOW),
+                        TODAY);
+    }
+}

@@ -1,0 +1,112 @@
+package cornerbook.app.desk.bill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.bill.Bill;
+import cornerbook.app.desk.Links;
+import cornerbook.app.door.Axe;
+import cornerbook.app.door.Chromium;
+import cornerbook.app.door.ServedShop;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Bills at the desk. Prices are invented. */
+class BillPagesTest {
+    private static final String VISIT = "demo-08-v7";
+
+    @RegisterExtension
+    private final Chromium chromium = new Chromium();
+
+    @AutoClose
+    private ServedShop shop;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        shop = new ServedShop(folder, List.of(ServedShop.car("demo-08")));
+    }
+
+    private void agree() {
+        AgreedWork.agree(shop.book(), VISIT, "CA-QC", Map.of("Pads", "100.00"));
+    }
+
+    private List<Bill> bills() {
+        return shop.book().bills().of(VISIT);
+    }
+
+    @Test
+    void whatWasAgreedIsBilledPaidAndGivenBack() throws Exception {
+        agree();
+        var page = chromium.open(shop.address(Links.bill(VISIT)), 390);
+        page.getByText("Make the bill").click();
+        page.getByText("Bill 1 of").waitFor();
+        assertThat(page.locator("main").innerText())
+                .contains("Open: $114.98. In cash all of it is $115.00.", "All that was agreed is on a bill");
+        page.getByLabel("Paid").fill("115.00");
+        page.getByText("Note the payment").click();
+        page.getByText("Nothing is open").waitFor();
+        Axe.assertNoViolation(page, "a paid bill");
+
+        var paper = text(shop.getBytes(Links.billPdf(1)));
+        assertThat(paper)
+                .contains("Bill 1", "$100.00", "GST 5 % (invented)", "$9.98", "$114.98", "in cash: $115.00")
+                .contains("guaranteed until 25 Feb 2027", "section 176");
+
+        page.getByText("Give it back").click();
+        page.getByLabel("Why").fill("Wrong car");
+        page.getByText("Make the credit note").click();
+        page.getByText("Credit note 2 of").waitFor();
+        assertThat(text(shop.getBytes(Links.billPdf(2)))).contains("Gives back bill 1: Wrong car", "−$114.98");
+        assertThat(shop.get(Links.bills()).body()).contains("Credit note 2", "Bill 1", "given back by credit note 2");
+    }
+
+    private static String text(byte[] pdf) throws Exception {
+        try (var document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0\u202f]+", " ");
+        }
+    }
+
+    @Test
+    void whatCannotBeIsOneSentenceAndChangesNothing() throws Exception {
+        refused("Nothing was agreed", "", Map.of());
+        agree();
+        refused("The bill has no line", "", Map.of());
+        refused("at most $114.98", "", Map.of("key.0", "Pads", "take.0", "1", "more.0", "Bolt", "more-amount.0", "5"));
+        refused("is no amount in CAD", "", Map.of("more.0", "Bolt", "more-amount.0", "much"));
+        assertThat(bills()).isEmpty();
+        assertThat(post("", Map.of("key.0", "Pads", "take.0", "1")).statusCode()).isEqualTo(303);
+        refused("not more than what is open", "/paid", Map.of("number", "1", "way", "CARD", "amount", "115"));
+        refused("A payment is made", "/paid", Map.of("number", "1", "way", "SHELLS", "amount", "1"));
+        refused("written as", "/paid", Map.of("number", "1", "way", "CARD", "amount", "1", "on", "now"));
+        refused("says why", "/credit", Map.of("number", "1"));
+        assertThat(bills()).singleElement().satisfies(bill -> assertThat(bill.payments()).isEmpty());
+        assertThat(post("/paid", Map.of("number", "7", "way", "CARD", "amount", "1")).statusCode())
+                .isEqualTo(404);
+        for (var number : List.of("9", "x", "99999999999")) {
+            assertThat(shop.get(Links.bills() + "/" + number + ".pdf").statusCode()).isEqualTo(404);
+        }
+    }
+
+    private HttpResponse<String> post(String where, Map<String, String> fields) throws Exception {
+        var all = new HashMap<>(fields);
+        all.put("id", UUID.randomUUID().toString());
+        return shop.post(Links.bill(VISIT) + where, all);
+    }
+
+    private void refused(String sentence, String where, Map<String, String> fields) throws Exception {
+        var answer = post(where, fields);
+        assertThat(answer.statusCode()).as(sentence).isEqualTo(422);
+        assertThat(answer.body()).contains(sentence).doesNotContain("Exception");
+    }
+}
