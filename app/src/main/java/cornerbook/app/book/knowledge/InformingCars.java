@@ -17,11 +17,14 @@ import org.jspecify.annotations.Nullable;
  * Which cars a book is learned from: all of them, and of a kind of which there are very many so many that more would tell next to
  * nothing. So a book of any size is learned in bounded time and memory.
  */
-final class InformingCars {
+public final class InformingCars {
+    /** The error of a mean over so many cars is a twentieth of what cars differ by. */
+    public static final int OF_A_KIND = 400;
+
     private InformingCars() {}
 
     /** What cars are learned from together: the driven axle, and the tyres of a season. */
-    record Kind(
+    public record Kind(
             String drive, @Nullable String season, @Nullable String tyreModel) {}
 
     /**
@@ -44,7 +47,7 @@ final class InformingCars {
      *
      * @param kindsOfCars by the car's id
      */
-    static List<String> choose(SequencedMap<String, ? extends Collection<Kind>> kindsOfCars, int mostOfAKind) {
+    public static List<String> choose(SequencedMap<String, ? extends Collection<Kind>> kindsOfCars, int mostOfAKind) {
         var ids = new ArrayList<>(kindsOfCars.keySet());
         // In an order that has to do with nothing: a shop names and numbers its cars in the order of time.
         ids.sort(Comparator.<String>comparingInt(InformingCars::scattered).thenComparing(Comparator.naturalOrder()));
@@ -60,8 +63,13 @@ final class InformingCars {
         return kindsOfCars.keySet().stream().filter(chosen::contains).toList();
     }
 
-    /** Multiplicative hashing (Knuth, The Art of Computer Programming 3, 6.4), or ids that follow each other would stay side by side. */
-    private static int scattered(String id) {
+    /**
+     * The place of a car in an order that has to do with nothing. The cars that are chosen are, of each kind, the {@link #OF_A_KIND}
+     * that come first, by their ids where places are the same.
+     *
+     * <p>Multiplicative hashing (Knuth, The Art of Computer Programming 3, 6.4), or ids that follow each other would stay side by side.
+     */
+    public static int scattered(String id) {
         return Integer.reverse(id.hashCode() * 0x9E3779B1);
     }
 }

@@ -30,8 +30,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What was learned from all cars, kept as a whole. */
 public final class KnowledgeLedger {
-    /** The error of a mean over so many cars is a twentieth of what cars differ by. */
-    private static final int LEARNED_OF_A_KIND = 400;
     /** Each has some sixty grooves that were read twice, and one waits for the answer. */
     private static final int REREAD_OF_A_KIND = 25;
 
@@ -50,7 +48,7 @@ public final class KnowledgeLedger {
     public Knowledge learn(LocalDate today) {
         var knowledge = Learner.sum(
                 () -> new CarShares(store)
-                        .learning(informing(LEARNED_OF_A_KIND))
+                        .learning(informing(InformingCars.OF_A_KIND))
                         .iterator(),
                 today);
         return store.write(handle -> {

@@ -33,7 +33,7 @@ import java.util.zip.InflaterInputStream;
  * A car's share as bytes, and back to the same numbers bit for bit. Only the program that wrote them reads them; whoever changes
  * their form changes {@link #FORM}.
  */
-final class ShareBytes {
+public final class ShareBytes {
     /** Of these bytes. */
     static final String FORM = "1";
 
@@ -47,7 +47,8 @@ final class ShareBytes {
         T read(DataInputStream in) throws IOException;
     }
 
-    static byte[] of(CarShare share) {
+    /** Of what a car teaches. */
+    public static byte[] of(CarShare share) {
         return packed(out -> {
             writeAll(out, share.wear(), ShareBytes::writeWear);
             writeAll(out, share.pads(), ShareBytes::writePad);
@@ -58,7 +59,8 @@ final class ShareBytes {
         });
     }
 
-    static CarShare share(byte[] packed) {
+    /** What a car teaches. */
+    public static CarShare share(byte[] packed) {
         return unpacked(packed, in -> {
             var wear = readAll(in, ShareBytes::readWear);
             var pads = readAll(in, ShareBytes::readPad);

@@ -1,0 +1,72 @@
+package cornerbook.fleet;
+
+import cornerbook.core.say.Refused;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the verb was asked for.
+ *
+ * @param cars the folder to be judged; null where cars are to be made
+ * @param make how many cars are to be made; 0 where a folder is to be judged
+ * @param climate a climate file; null where the climate of the place is not known
+ */
+record Arguments(
+        @Nullable String cars,
+        int make,
+        String to,
+        LocalDate day,
+        @Nullable String climate) {
+    private static final String TO = "--to";
+    private static final String MAKE = "--make";
+    private static final String DAY = "--day";
+    private static final String CLIMATE = "--climate";
+    private static final String LANGUAGE = "--language";
+    private static final Set<String> OPTIONS = Set.of(TO, MAKE, DAY, CLIMATE, LANGUAGE);
+
+    /**
+     * Reads the words behind the verb.
+     *
+     * @param today the day that is meant where none is named
+     * @throws Refused with one sentence
+     */
+    static Arguments parse(LocalDate today, String... words) {
+        @Nullable String cars = null;
+        Map<String, String> options = new HashMap<>();
+        for (int place = 0; place < words.length; place++) {
+            var word = words[place];
+            boolean more = place + 1 < words.length;
+            if (OPTIONS.contains(word) && more && options.putIfAbsent(word, words[place + 1]) == null) {
+                place++;
+            } else if (cars == null && !word.startsWith("-")) {
+                cars = word;
+            } else {
+                throw new Refused(new FleetSaid.Usage());
+            }
+        }
+        var to = options.get(TO);
+        var make = options.get(MAKE);
+        if (to == null || (cars == null) == (make == null) || (make != null && !make.matches("[1-9]\\d{0,8}"))) {
+            throw new Refused(new FleetSaid.Usage());
+        }
+        var day = options.get(DAY);
+        return new Arguments(
+                cars,
+                make == null ? 0 : Integer.parseInt(make),
+                to,
+                day == null ? today : day(day),
+                options.get(CLIMATE));
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new Refused(new FleetSaid.NoDay(text));
+        }
+    }
+}

@@ -1,0 +1,137 @@
+package cornerbook.fleet;
+
+import cornerbook.app.book.knowledge.InformingCars;
+import cornerbook.app.book.knowledge.ShareBytes;
+import cornerbook.app.exchange.VisitFile;
+import cornerbook.core.assess.CarShare;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.say.Said;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
+import cornerbook.words.UnitSystem;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.spark.sql.Row;
+import org.apache.spark.sql.RowFactory;
+import org.apache.spark.sql.types.ArrayType;
+import org.apache.spark.sql.types.DataTypes;
+import org.apache.spark.sql.types.StructType;
+import org.jspecify.annotations.Nullable;
+
+/** A first look at a car: whether it can be read, of which kinds it is, and what it teaches. */
+final class Look {
+    static final String CAR = "car";
+    static final String KINDS = "kinds";
+    static final String SCATTERED = "scattered";
+    /** What the car teaches, as {@link ShareBytes}. */
+    static final String SHARE = "share";
+
+    static final String PROBLEMS = "problems";
+
+    /** A kind as {@link InformingCars.Kind} has it. */
+    static final StructType KIND = new StructType()
+            .add("drive", DataTypes.StringType)
+            .add("season", DataTypes.StringType)
+            .add("tyre_model", DataTypes.StringType);
+
+    /** Why a car is set aside: where in its file, and what. */
+    static final StructType PROBLEM =
+            new StructType().add("place", DataTypes.StringType).add("reason", DataTypes.StringType);
+
+    /** What a look tells; the car's id is null where it could not be read. */
+    static final StructType LOOKED = new StructType()
+            .add(CarLines.FILE, DataTypes.StringType)
+            .add(CarLines.DIGEST, DataTypes.StringType)
+            .add(CAR, DataTypes.StringType)
+            .add(SCATTERED, DataTypes.IntegerType)
+            .add(KINDS, new ArrayType(KIND, false))
+            .add(SHARE, DataTypes.BinaryType)
+            .add(PROBLEMS, new ArrayType(PROBLEM, false));
+
+    private Look() {}
+
+    /** Looks at a row of {@link CarLines}. */
+    static Row of(Row line, LocalDate day, Language language) {
+        var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
+        String file = line.getAs(CarLines.FILE);
+        String digest = line.getAs(CarLines.DIGEST);
+        @Nullable String text = line.getAs(CarLines.TEXT);
+        if (text == null) {
+            return refused(file, digest, null, List.of(problem("", reader, new FleetSaid.NoText(file))));
+        }
+        return switch (VisitFile.read(text, day)) {
+            case VisitFile.Refused refused ->
+                refused(
+                        file,
+                        digest,
+                        null,
+                        refused.problems().stream()
+                                .map(each -> problem(each.where(), reader, each.message()))
+                                .toList());
+            case VisitFile.Read read -> of(read.history(), file, digest, reader);
+        };
+    }
+
+    private static Row of(CarHistory car, String file, String digest, Reader reader) {
+        var id = car.vehicle().id();
+        if (car.visits().isEmpty()) {
+            return refused(file, digest, null, List.of(problem("/visits", reader, new FleetSaid.NoVisit(id))));
+        }
+        try {
+            return RowFactory.create(
+                    file,
+                    digest,
+                    id,
+                    InformingCars.scattered(id),
+                    kinds(car).stream()
+                            .map(kind -> RowFactory.create(kind.drive(), kind.season(), kind.tyreModel()))
+                            .toArray(),
+                    ShareBytes.of(CarShare.of(car)),
+                    new Row[0]);
+        } catch (RuntimeException fault) {
+            return refused(file, digest, id, List.of(fault(car, reader, fault)));
+        }
+    }
+
+    /** The kinds of a car as a book has them; none where nobody has told which axle is driven. */
+    static Set<InformingCars.Kind> kinds(CarHistory car) {
+        var kinds = new LinkedHashSet<InformingCars.Kind>();
+        var drive = car.vehicle().drive();
+        if (drive == null) {
+            return kinds;
+        }
+        for (var set : car.sets()) {
+            var season = set.season().name();
+            if (set.wheels().isEmpty()) {
+                kinds.add(new InformingCars.Kind(drive.name(), season, null));
+            }
+            set.wheels()
+                    .forEach(wheel -> kinds.add(new InformingCars.Kind(
+                            drive.name(), season, wheel.tyre().model())));
+        }
+        if (kinds.isEmpty()) {
+            kinds.add(new InformingCars.Kind(drive.name(), null, null));
+        }
+        return kinds;
+    }
+
+    /** That the program has a fault with a car, which keeps no other back. */
+    static Row fault(CarHistory car, Reader reader, RuntimeException fault) {
+        return problem(
+                "",
+                reader,
+                new FleetSaid.Fault(
+                        car.visits().getLast().id(), fault.getClass().getSimpleName()));
+    }
+
+    static Row problem(String where, Reader reader, Said reason) {
+        return RowFactory.create(where, reader.say(reason));
+    }
+
+    private static Row refused(String file, @Nullable String digest, @Nullable String car, List<Row> problems) {
+        return RowFactory.create(file, digest, car, null, new Row[0], null, problems.toArray());
+    }
+}

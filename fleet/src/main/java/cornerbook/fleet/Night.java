@@ -1,0 +1,203 @@
+package cornerbook.fleet;
+
+import static org.apache.spark.sql.functions.broadcast;
+import static org.apache.spark.sql.functions.col;
+import static org.apache.spark.sql.functions.explode;
+import static org.apache.spark.sql.functions.row_number;
+import static org.apache.spark.sql.functions.size;
+
+import cornerbook.app.book.knowledge.ShareBytes;
+import cornerbook.core.assess.Learner;
+import cornerbook.core.finding.Knowledge;
+import cornerbook.core.say.Refused;
+import cornerbook.words.Language;
+import cornerbook.words.Reader;
+import cornerbook.words.UnitSystem;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.Spliterator;
+import java.util.Spliterators;
+import java.util.stream.StreamSupport;
+import org.apache.hadoop.fs.Path;
+import org.apache.spark.api.java.function.MapFunction;
+import org.apache.spark.api.java.function.MapPartitionsFunction;
+import org.apache.spark.broadcast.Broadcast;
+import org.apache.spark.sql.Dataset;
+import org.apache.spark.sql.Encoders;
+import org.apache.spark.sql.Row;
+import org.apache.spark.sql.RowFactory;
+import org.apache.spark.sql.SparkSession;
+import org.apache.spark.sql.expressions.Window;
+import org.apache.spark.sql.types.ArrayType;
+import org.apache.spark.sql.types.DataTypes;
+import org.apache.spark.sql.types.StructType;
+import org.jspecify.annotations.Nullable;
+import scala.reflect.ClassTag;
+
+/**
+ * One night over all cars, in two passes: a look at each, which sets aside what cannot be read and takes what the car teaches; and,
+ * when the cars that tell most are summed, the judgement of each by what was learned. Which cars tell most is the rule of a book, so that any number of cars is learned
+ * from in bounded time and memory. What comes out does not depend on how the cars are spread over machines, nor on a task that fails
+ * and is done again.
+ *
+ * @param day the last that is not in the future
+ * @param climate of the place, as a climate file; null where it is not known
+ * @param language in which it is told why a car was set aside
+ * @param ofAKind from how many cars on of a kind some may be left out in learning
+ */
+record Night(LocalDate day, @Nullable String climate, Language language, int ofAKind) {
+    /** More cars than these stand in the input twice by no mistake of single files. */
+    static final int MOST_TWICE = 10_000;
+
+    /** What one pass leaves for the next. */
+    private static final String BETWEEN = "between";
+
+    private static final String PLACE = "place_in_kind";
+
+    private static final StructType TWICE = new StructType()
+            .add(CarLines.FILE, DataTypes.StringType)
+            .add(CarLines.DIGEST, DataTypes.StringType)
+            .add(Look.CAR, DataTypes.StringType)
+            .add(Look.PROBLEMS, new ArrayType(Look.PROBLEM, false));
+
+    /** How many cars were judged and how many set aside. */
+    record Counts(long judged, long setAside) {}
+
+    /**
+     * Judges cars and writes the tables into a new folder, which appears when they are whole.
+     *
+     * @param lines rows of {@link CarLines}; they are read once in each pass
+     * @throws Refused when the folder is there, or too many cars stand in the input twice
+     */
+    Counts run(SparkSession spark, Dataset<Row> lines, String folder) throws IOException {
+        return NewFolder.make(spark, folder, unfinished -> write(spark, lines, unfinished));
+    }
+
+    private Counts write(SparkSession spark, Dataset<Row> lines, Path folder) throws IOException {
+        var files = folder.getFileSystem(spark.sparkContext().hadoopConfiguration());
+        var between = new Path(folder, BETWEEN);
+        var looked = kept(lines.map(looking(day, language), Encoders.row(Look.LOOKED)), new Path(between, "looked"));
+        var twice = twice(looked);
+        var knowledge = learn(without(looked, twice));
+        write(
+                spark.createDataFrame(LearnedTable.of(knowledge), LearnedTable.LEARNED)
+                        .coalesce(1),
+                new Path(folder, "learned"));
+        var by = spark.sparkContext().broadcast(JudgedBy.of(knowledge, climate), ClassTag.apply(JudgedBy.class));
+        var judged = without(
+                kept(
+                        lines.mapPartitions(judging(by, day, language), Encoders.row(Judge.JUDGED)),
+                        new Path(between, "judged")),
+                twice.union(looked.where(
+                                size(col(Look.PROBLEMS)).gt(0).and(col(Look.CAR).isNotNull()))
+                        .select(Look.CAR)));
+        var sound = judged.where(size(col(Look.PROBLEMS)).equalTo(0));
+        write(sound.drop(Judge.HORIZONS, Judge.NEEDS, Look.PROBLEMS), new Path(folder, "cars"));
+        write(
+                sound.select(
+                                col(Look.CAR),
+                                col("visit"),
+                                explode(col(Judge.HORIZONS)).as("each"))
+                        .select(Look.CAR, "visit", "each.*"),
+                new Path(folder, "horizons"));
+        write(DemandTable.of(sound).coalesce(1), new Path(folder, "demand"));
+        write(
+                reasons(looked)
+                        .union(reasons(judged))
+                        .union(reasons(looked.join(broadcast(twice), Look.CAR)
+                                .map(tellingTwice(language), Encoders.row(TWICE))))
+                        .coalesce(1),
+                new Path(folder, "set_aside"));
+        long cars = sound.count();
+        var counts = new Counts(cars, looked.count() - cars);
+        files.delete(between, true);
+        return counts;
+    }
+
+    static void write(Dataset<Row> table, Path folder) {
+        table.write().option("compression", "zstd").parquet(folder.toString());
+    }
+
+    /** The same rows from the disk, so that no car is judged twice. */
+    private static Dataset<Row> kept(Dataset<Row> rows, Path folder) {
+        write(rows, folder);
+        return rows.sparkSession().read().parquet(folder.toString());
+    }
+
+    /** Ids that stand in the input more than once: which of their files is right nobody can tell. */
+    private static Dataset<Row> twice(Dataset<Row> looked) {
+        var twice = looked.where(col(Look.CAR).isNotNull())
+                .groupBy(Look.CAR)
+                .count()
+                .where(col("count").gt(1))
+                .select(Look.CAR)
+                .limit(MOST_TWICE + 1)
+                .cache();
+        if (twice.count() > MOST_TWICE) {
+            throw new Refused(new FleetSaid.ManyTwice(MOST_TWICE));
+        }
+        return twice;
+    }
+
+    private static Dataset<Row> without(Dataset<Row> cars, Dataset<Row> others) {
+        // By name: both come from one table, whose column Spark would compare with itself.
+        return cars.join(broadcast(others), new String[] {Look.CAR}, "left_anti");
+    }
+
+    private static Dataset<Row> reasons(Dataset<Row> cars) {
+        return cars.select(
+                        col(CarLines.FILE),
+                        col(CarLines.DIGEST),
+                        col(Look.CAR),
+                        explode(col(Look.PROBLEMS)).as("each"))
+                .select(CarLines.FILE, CarLines.DIGEST, Look.CAR, "each.*");
+    }
+
+    /** What the cars that tell most teach, summed in the order of their ids. */
+    private Knowledge learn(Dataset<Row> looked) {
+        var inKind = Window.partitionBy("kind.drive", "kind.season", "kind.tyre_model")
+                .orderBy(col(Look.SCATTERED), col(Look.CAR));
+        var chosen = looked.select(
+                        col(Look.CAR),
+                        col(Look.SCATTERED),
+                        explode(col(Look.KINDS)).as("kind"))
+                .withColumn(PLACE, row_number().over(inKind))
+                .where(col(PLACE).leq(ofAKind))
+                .select(Look.CAR)
+                .distinct();
+        var shares = looked.join(chosen, Look.CAR).select(Look.CAR, Look.SHARE).collectAsList();
+        return Learner.sum(
+                () -> shares.stream()
+                        .sorted(Comparator.comparing(row -> row.<String>getAs(Look.CAR)))
+                        .map(row -> ShareBytes.share(row.getAs(Look.SHARE)))
+                        .iterator(),
+                day);
+    }
+
+    // What goes to other machines is made without a night around it.
+
+    private static MapFunction<Row, Row> looking(LocalDate day, Language language) {
+        return line -> Look.of(line, day, language);
+    }
+
+    private static MapPartitionsFunction<Row, Row> judging(Broadcast<JudgedBy> by, LocalDate day, Language language) {
+        return lines -> {
+            var judge = new Judge(by.value(), day, language);
+            return StreamSupport.stream(Spliterators.spliteratorUnknownSize(lines, Spliterator.ORDERED), false)
+                    .flatMap(line -> judge.of(line).stream())
+                    .iterator();
+        };
+    }
+
+    private static MapFunction<Row, Row> tellingTwice(Language language) {
+        return looked -> {
+            var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
+            String car = looked.getAs(Look.CAR);
+            return RowFactory.create(looked.getAs(CarLines.FILE), looked.getAs(CarLines.DIGEST), car, new Row[] {
+                Look.problem("/vehicle/id", reader, new FleetSaid.Twice(car))
+            });
+        };
+    }
+}
