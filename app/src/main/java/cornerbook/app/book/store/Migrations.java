@@ -26,7 +26,7 @@ public final class Migrations {
     private static final Map<String, String> BYTES = Map.of("sqlite", "blob", "postgresql", "bytea");
 
     private static final String FOLDER = "cornerbook/app/book/sql/";
-    private static final Pattern FILE = Pattern.compile("V(\\d+)__\\w+\\.sql");
+    private static final Pattern FILE = Pattern.compile("V(\\d+(?:_\\d+)?)__\\w+\\.sql");
 
     private Migrations() {}
 
@@ -78,7 +78,7 @@ public final class Migrations {
             for (var file : files(folder)) {
                 var named = FILE.matcher(file);
                 if (named.matches()) {
-                    versions.add(named.group(1));
+                    versions.add(named.group(1).replace('_', '.'));
                 }
             }
         }
