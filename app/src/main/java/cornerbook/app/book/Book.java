@@ -30,6 +30,7 @@ import cornerbook.app.book.rack.CountLedger;
 import cornerbook.app.book.rack.IntakeLedger;
 import cornerbook.app.book.rack.RackLedger;
 import cornerbook.app.book.rack.StockLedger;
+import cornerbook.app.book.rack.TermLedger;
 import cornerbook.app.book.record.RecordLedger;
 import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.shop.KindSheets;
@@ -274,6 +275,11 @@ public final class Book implements AutoCloseable {
     /** How sets were when they were taken into the store. */
     public IntakeLedger intakes() {
         return new IntakeLedger(store);
+    }
+
+    /** Until when the storage of sets is agreed. */
+    public TermLedger terms() {
+        return new TermLedger(store);
     }
 
     /** What work would cost, and what customers said to it. */

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,6 +45,18 @@ public record RepairLaw(
                         .findFirst())
                 .map(RepairLaw::of)
                 .orElseThrow();
+    }
+
+    /** The guarantees of all places that have one on file, by the place's code. */
+    public static Map<String, Warranty> warranties() {
+        var all = new TreeMap<String, Warranty>();
+        for (var row : ROWS) {
+            var warranty = of(row).warranty();
+            if (warranty != null) {
+                all.put(LawFile.cell(row, "place"), warranty);
+            }
+        }
+        return all;
     }
 
     private static RepairLaw of(Map<String, String> row) {

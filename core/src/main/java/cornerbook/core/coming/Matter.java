@@ -11,7 +11,11 @@ public enum Matter implements Said {
     /** The brake fluid is to be changed, by its age or by what was measured. */
     BRAKE_FLUID(Purpose.SAFETY),
     /** The next visit as agreed, or the season's change-over. */
-    NEXT_VISIT(Purpose.SEASON);
+    NEXT_VISIT(Purpose.SEASON),
+    /** A set of wheels has been stored for as long as was agreed, or nobody fetched it for its season. */
+    STORED_SET(Purpose.SEASON),
+    /** The guarantee of work that was billed ends. */
+    WARRANTY(Purpose.SEASON);
 
     private final Purpose purpose;
 

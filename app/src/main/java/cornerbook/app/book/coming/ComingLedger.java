@@ -10,6 +10,7 @@ import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.coming.ComingCar.Due;
 import cornerbook.app.book.coming.ComingCar.Missed;
+import cornerbook.app.book.rack.StoredSets;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.Transactions;
@@ -28,6 +29,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -40,23 +42,34 @@ public final class ComingLedger {
     private static final String LATEST_TURN =
             "agreed.turn = (select max(turn) from appointment as later where later.appointment_id = agreed.appointment_id)";
 
-    /** Asks for the first and the last day, the same once more, and today with the last days of appointments. */
-    private static final String MATTERS = matters("", "");
-
-    /** The same, with the customer behind both last days: what is found by its cars needs no look at all others. */
-    private static final String MATTERS_OF_CUSTOMER = matters(
-            " and vehicle_id in (select id from vehicle where customer_id = ?)",
-            " and visit.vehicle_id in (select id from vehicle where customer_id = ?)");
-
-    private static String matters(String ofCar, String ofVisit) {
+    /**
+     * Asks for the first and the last day of each of the four kinds of matters, and today with the last days of appointments. Of one
+     * customer, the customer is asked for behind each last day: what is found by its cars needs no look at all others.
+     */
+    private static String matters(Days days, boolean ofCustomer) {
+        var ofCar = ofCustomer ? " and vehicle_id in (select id from vehicle where customer_id = ?)" : "";
+        var ofVisit = ofCustomer ? " and visit.vehicle_id in (select id from vehicle where customer_id = ?)" : "";
+        // What begins with "with" the driver of SQLite searches for an insert behind it, for longer than the database takes to answer.
         return """
-            with matter as (
+            /* who comes back */ with season (starts, ends) as (%s), guarantee (place, starts, ends) as (%s), matter as (
                 select vehicle_id, visit_id, matter, due, due_from from car_due where due >= ? and due <= ?%s
                 union all
                 select visit.vehicle_id, retorque.visit_id, 'RETORQUE', retorque.due_date, visit.visit_date
                     from retorque join visit on visit.id = retorque.visit_id
                     where visit.cancelled = 0 and retorque.recorded_date is null and retorque.superseded_by is null
                         and retorque.due_date >= ? and retorque.due_date <= ?%s
+                union all
+                select vehicle_id, visit_id, 'STORED_SET', min(due), min(due_from) from (
+                    select stored.vehicle_id, stored.visit_id, coalesce(stored.stored_until, season.ends) as due,
+                        coalesce(stored.off_since, '') as due_from
+                    from (%s) as stored left join season on season.starts = stored.off_since
+                ) as stored_set where due >= ? and due <= ? group by vehicle_id, visit_id
+                union all
+                select visit.vehicle_id, bill.visit_id, 'WARRANTY', min(guarantee.ends), min(bill.day)
+                    from bill join guarantee on guarantee.place = bill.place and guarantee.starts = bill.day
+                        join visit on visit.id = bill.visit_id
+                    where %s and visit.cancelled = 0 and guarantee.ends >= ? and guarantee.ends <= ?%s
+                    group by visit.vehicle_id, bill.visit_id
             ), asked as (
                 select matter.*, vehicle.customer_id, vehicle.name, vehicle.plate
                 from matter join vehicle on vehicle.id = matter.vehicle_id
@@ -66,12 +79,24 @@ public final class ComingLedger {
                         where agreed.vehicle_id = matter.vehicle_id and agreed.day >= ? and agreed.day >= matter.due_from
                             and (agreed.day <= ? or agreed.day <= matter.due)
                             and (agreed.day <= ? or agreed.day <= matter.due or matter.matter <> 'RETORQUE')
+                            and (agreed.day <= matter.due or matter.matter <> 'WARRANTY')
                             and agreed.state in ('ASKED', 'BOOKED') and %s
                             and (agreed.work <> 'RETORQUE' or matter.matter = 'RETORQUE'))
             )
             """.formatted(
-                        ofCar, ofVisit, CallAnswers.latest("answer", "matter.visit_id", "matter.matter"), LATEST_TURN);
+                        Spans.ofSeason(days),
+                        Spans.ofGuarantees(days),
+                        ofCar,
+                        ofVisit,
+                        StoredSets.select(ofCustomer),
+                        BILL_COUNTS,
+                        ofVisit,
+                        CallAnswers.latest("answer", "matter.visit_id", "matter.matter"),
+                        LATEST_TURN);
     }
+
+    private static final String BILL_COUNTS =
+            "bill.credits is null and not exists (select 1 from bill as back where back.credits = bill.number)";
 
     private static final String OF_CAR = """
             select asked.*, %s,
@@ -129,16 +154,23 @@ public final class ComingLedger {
 
         private Object[] bound(List<String> customer, Object... more) {
             var bound = new ArrayList<Object>();
-            for (int i = 0; i < 2; i++) {
-                bound.add(from.toString());
-                bound.add(until.toString());
-                bound.addAll(customer);
-            }
+            bind(bound, customer, false);
+            bind(bound, customer, false);
+            // The sets of a customer are found before their days are known.
+            bind(bound, customer, true);
+            bind(bound, customer, false);
             bound.add(today.toString());
             bound.add(until.plusDays(DAYS_LATER).toString());
             bound.add(today.plusDays(DAYS_OF_RETORQUE).toString());
             bound.addAll(List.of(more));
             return bound.toArray();
+        }
+
+        private void bind(List<Object> bound, List<String> customer, boolean customerFirst) {
+            bound.addAll(customerFirst ? customer : List.of());
+            bound.add(from.toString());
+            bound.add(until.toString());
+            bound.addAll(customerFirst ? List.of() : customer);
         }
     }
 
@@ -163,7 +195,7 @@ public final class ComingLedger {
         return store.read(handle -> new ToAsk(
                 handle
                         .select(
-                                MATTERS
+                                matters(days, false)
                                         + " select customer_id from asked group by customer_id order by min(due), customer_id limit ? offset ?",
                                 days.all(most, passed))
                         .mapTo(String.class)
@@ -171,7 +203,7 @@ public final class ComingLedger {
                         .stream()
                         .map(id -> customer(handle, id, days))
                         .toList(),
-                handle.select(MATTERS + " select count(distinct customer_id) from asked", days.all())
+                handle.select(matters(days, false) + " select count(distinct customer_id) from asked", days.all())
                         .mapTo(Integer.class)
                         .one()));
     }
@@ -186,7 +218,7 @@ public final class ComingLedger {
                 .map((row, context) -> CarReader.customer(row))
                 .findFirst()
                 .orElseThrow(() -> new BookException(new ComingBookSaid.NotDue()));
-        var rows = handle.select(MATTERS_OF_CUSTOMER + OF_CAR, days.of(customerId))
+        var rows = handle.select(matters(days, true) + OF_CAR, days.of(customerId))
                 .map((row, context) -> row(row))
                 .list();
         var cars = new LinkedHashMap<String, List<Row>>();
@@ -262,11 +294,15 @@ public final class ComingLedger {
                 union all select visit.vehicle_id from retorque join visit on visit.id = retorque.visit_id
                     where retorque.visit_id = ? and ? = 'RETORQUE' and visit.cancelled = 0
                         and retorque.recorded_date is null and retorque.superseded_by is null
-                """,
-                        asked.visitId(),
-                        asked.matter().name(),
-                        asked.visitId(),
-                        asked.matter().name())
+                union all select visit.vehicle_id from visit where visit.id = ? and ? = 'STORED_SET' and visit.cancelled = 0
+                    and exists (select 1 from wheel_set where wheel_set.vehicle_id = visit.vehicle_id and wheel_set.store_place is not null)
+                union all select visit.vehicle_id from bill join visit on visit.id = bill.visit_id
+                    where bill.visit_id = ? and ? = 'WARRANTY' and visit.cancelled = 0 and %s
+                """.formatted(BILL_COUNTS),
+                        Stream.generate(() -> List.of(asked.visitId(), asked.matter().name()))
+                                .limit(4)
+                                .flatMap(List::stream)
+                                .toArray())
                 .mapTo(String.class)
                 .findFirst()
                 .orElseThrow(() -> new BookException(new ComingBookSaid.NotDue()));
@@ -315,6 +351,9 @@ public final class ComingLedger {
     private static PlannedWork work(Set<Matter> matters) {
         if (matters.contains(Matter.NEXT_VISIT)) {
             return PlannedWork.WHEELS_AND_BRAKES;
+        }
+        if (matters.contains(Matter.STORED_SET)) {
+            return PlannedWork.WHEELS;
         }
         return matters.equals(Set.of(Matter.RETORQUE)) ? PlannedWork.RETORQUE : PlannedWork.OTHER;
     }

@@ -86,7 +86,7 @@ public record KeptSet(
         return Stream.of(
                         Optional.ofNullable(ran.cameOn()),
                         Optional.ofNullable(last)
-                                .map(move -> LocalDate.ofInstant(move.by().at(), shop)))
+                                .map(move -> move.day(shop)))
                 .flatMap(Optional::stream)
                 .max(LocalDate::compareTo);
     }

@@ -1,6 +1,7 @@
 package cornerbook.app.book.rack;
 
 import cornerbook.core.say.Said;
+import java.time.LocalDate;
 
 /** What people are told when the book refuses something of the store. */
 sealed interface RackSaid extends Said {
@@ -35,6 +36,9 @@ sealed interface RackSaid extends Said {
     record NoSet() implements RackSaid {}
 
     record NoPressure() implements RackSaid {}
+
+    /** Nobody stores a set until such a day. */
+    record NoTerm(LocalDate first, LocalDate last) implements RackSaid {}
 
     record NoCount() implements RackSaid {}
 

@@ -25,8 +25,7 @@ public final class StockLedger {
 
     private static final String CALLS = "select visit.vehicle_id, visit.id as visit_id, "
             + CallAnswers.columns("visit.id", "'" + STORED_SET + "'")
-            + " from visit where visit.id = (select latest.id from visit as latest where latest.vehicle_id = visit.vehicle_id and latest.cancelled = 0"
-            + " order by latest.visit_date desc, latest.odometer_km desc, latest.id desc limit 1)";
+            + " from visit where visit.id = " + StockRows.latestVisit("visit.vehicle_id");
 
     private final Transactions store;
 
@@ -107,6 +106,7 @@ public final class StockLedger {
     /**
      * A set was fetched for the car of a visit.
      *
+     * @param day at the shop
      * @throws BookException when there is no such wheel or visit, or the set is of another car: it stays
      */
     public Arrival takeToCar(String id, String tag, String visitId, By by, LocalDate day) {
@@ -134,6 +134,7 @@ public final class StockLedger {
     /**
      * A set was handed to its customer, to be kept elsewhere.
      *
+     * @param day at the shop
      * @throws BookException when there is no such wheel, or it is on the car
      */
     public Arrival handOut(String id, String tag, By by, LocalDate day) {
@@ -219,6 +220,7 @@ public final class StockLedger {
                 .set("from_place", set.place())
                 .set("to_place", to)
                 .set("visit_id", visitId)
+                .set("moved_on", day)
                 .set("person", by.person())
                 .set("made_at", by.at())
                 .insert(handle);

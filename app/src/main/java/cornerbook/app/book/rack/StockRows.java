@@ -15,16 +15,16 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads sets with where they lie. Runs inside the caller's transaction. */
 final class StockRows {
-    private static final String LATEST_VISIT =
-            "(select visit.id from visit where visit.vehicle_id = wheel_set.vehicle_id and visit.cancelled = 0 order by visit.visit_date desc, visit.odometer_km desc, visit.id desc limit 1)";
-
     private static final String OF_SET = "wheel.vehicle_id = wheel_set.vehicle_id and wheel.set_id = wheel_set.id";
 
     private static final String LAST_MOVE =
             " set_move.place_in_list = (select max(later.place_in_list) from set_move as later where later.vehicle_id = set_move.vehicle_id and later.set_id = set_move.set_id)";
 
+    /** The day at the shop; that of the moment where the book kept none. */
+    private static final String MOVED_ON = "coalesce(set_move.moved_on, substr(set_move.made_at, 1, 10))";
+
     /** A set that was put away since the car came on it is off the car, though nobody has recorded yet on what it leaves. */
-    private static final String SELECT = """
+    static final String SELECT = """
             select wheel_set.vehicle_id, wheel_set.id as set_id, wheel_set.season, wheel_set.store_place,
                 vehicle.name as vehicle_name, vehicle.plate, customer.id as customer_id, customer.name as customer_name, customer.phone,
                 (
@@ -32,19 +32,29 @@ final class StockRows {
                     where %1$s and visit.id = %2$s
                         and visit_wheel.moment = case when exists (select 1 from visit_wheel as gone where gone.visit_id = visit.id and gone.moment = 'LEFT') then 'LEFT' else 'ARRIVED' end
                         and not (set_move.move is not null and set_move.move = 'PUT'
-                            and (substr(set_move.made_at, 1, 10) > visit.visit_date
-                                or visit_wheel.moment = 'ARRIVED' and substr(set_move.made_at, 1, 10) = visit.visit_date)))
+                            and (%4$s > visit.visit_date
+                                or visit_wheel.moment = 'ARRIVED' and %4$s = visit.visit_date)))
                     as on_car,
                 (select max(visit.visit_date) from visit join visit_wheel on visit_wheel.visit_id = visit.id join wheel on wheel.tag = visit_wheel.wheel_tag
                     where visit.vehicle_id = wheel_set.vehicle_id and visit.cancelled = 0 and visit_wheel.moment = 'ARRIVED' and %1$s) as came_on,
-                set_move.move, set_move.from_place, set_move.to_place, set_move.visit_id, set_move.person, set_move.made_at
+                set_move.move, set_move.from_place, set_move.to_place, set_move.visit_id, set_move.moved_on, set_move.person, set_move.made_at
             from wheel_set
                 join vehicle on vehicle.id = wheel_set.vehicle_id
                 join customer on customer.id = vehicle.customer_id
                 left join set_move on set_move.vehicle_id = wheel_set.vehicle_id and set_move.set_id = wheel_set.id and %3$s
-            """.formatted(OF_SET, LATEST_VISIT, LAST_MOVE);
+            """.formatted(OF_SET, latestVisit("wheel_set.vehicle_id"), LAST_MOVE, MOVED_ON);
 
     private StockRows() {}
+
+    /**
+     * Selects the id of a car's latest visit.
+     *
+     * @param vehicle the column with the car's id
+     */
+    static String latestVisit(String vehicle) {
+        return "(select latest.id from visit as latest where latest.vehicle_id = " + vehicle
+                + " and latest.cancelled = 0 order by latest.visit_date desc, latest.odometer_km desc, latest.id desc limit 1)";
+    }
 
     /** Every set, by place, then by car. */
     static List<KeptSet> all(Handle handle) {
@@ -107,6 +117,7 @@ final class StockRows {
     /** The move that a row has beside other columns; null when it has none. */
     static @Nullable SetMove move(ResultSet row) throws SQLException {
         var kind = row.getString("move");
+        var day = row.getString("moved_on");
         return kind == null
                 ? null
                 : new SetMove(
@@ -114,6 +125,7 @@ final class StockRows {
                         row.getString("from_place"),
                         row.getString("to_place"),
                         row.getString("visit_id"),
+                        day == null ? null : LocalDate.parse(day),
                         new By(row.getString("person"), Instant.parse(row.getString("made_at"))));
     }
 }

@@ -2,6 +2,7 @@ package cornerbook.app.desk.store;
 
 import cornerbook.app.book.rack.CalledAbout;
 import cornerbook.app.book.rack.KeptSet;
+import cornerbook.app.book.rack.StoredSets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -15,8 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param months for so long at least
  */
 public record LeftPage(Shelves shelves, Map<String, CalledAbout> calls, LocalDate today, int months) {
-    /** A set lies for one season, half a year and some weeks; longer than this it has missed its season. */
-    static final int USUAL_MONTHS = 9;
+    static final int USUAL_MONTHS = StoredSets.MONTHS_OF_A_SEASON;
 
     public LeftPage {
         calls = Map.copyOf(calls);

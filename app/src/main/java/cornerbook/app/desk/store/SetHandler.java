@@ -3,6 +3,7 @@ package cornerbook.app.desk.store;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.rack.Intake;
 import cornerbook.app.book.rack.KeptSet;
+import cornerbook.app.book.rack.StorageTerm;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
@@ -20,6 +21,8 @@ import cornerbook.core.say.Refused;
 import cornerbook.core.store.Lying;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -63,6 +66,7 @@ public final class SetHandler {
                         Shelves.of(desk),
                         set,
                         desk.book().intakes().find(set.key()).orElse(null),
+                        desk.book().terms().find(set.key()).orElse(null),
                         desk.book().stock().listMoves(set.key()),
                         again,
                         error));
@@ -102,6 +106,37 @@ public final class SetHandler {
                 response, Links.storedSet(set.key().vehicleId(), set.key().setId()));
     }
 
+    /** Until when its storage is agreed or paid for. */
+    public void agree(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        var set = get(typed);
+        try {
+            desk.book()
+                    .terms()
+                    .add(
+                            typed.identity("id"),
+                            set.key(),
+                            new StorageTerm(day(typed.get("until")), StoreHandler.by(typed, desk)),
+                            desk.today());
+        } catch (BookException e) {
+            send(response, REFUSED, set, typed, Typed.sentence(e));
+            return;
+        } catch (IllegalArgumentException e) {
+            send(response, UNFIT, set, typed, Typed.sentence(e));
+            return;
+        }
+        Pages.redirect(
+                response, Links.storedSet(set.key().vehicleId(), set.key().setId()));
+    }
+
+    private LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new Refused(new StoreSaid.NoDay(desk.today().toString()));
+        }
+    }
+
     private static @Nullable Double pressureKpa(String text) {
         return text.isEmpty()
                 ? null
@@ -123,6 +158,11 @@ public final class SetHandler {
                         history,
                         stored,
                         desk.book().intakes().find(set.key()).orElse(null),
+                        desk.book()
+                                .terms()
+                                .find(set.key())
+                                .filter(term -> !term.until().isBefore(desk.today()))
+                                .orElse(null),
                         desk.today(),
                         photos(history, set),
                         letterhead,

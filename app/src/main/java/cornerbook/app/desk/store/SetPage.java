@@ -3,6 +3,7 @@ package cornerbook.app.desk.store;
 import cornerbook.app.book.rack.Intake;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.SetMove;
+import cornerbook.app.book.rack.StorageTerm;
 import cornerbook.app.desk.Form;
 import cornerbook.core.store.Lying.Caution;
 import java.time.Instant;
@@ -16,12 +17,19 @@ import org.jspecify.annotations.Nullable;
  * One set: where it lies, how it was taken in, and what was done with it.
  *
  * @param intake how it was taken in last; null when nobody said so
+ * @param term until when its storage was agreed last; null when nobody did
  * @param moves the latest first
  * @param again the form that was refused, else empty
  * @param error why it was; empty when it was not
  */
 public record SetPage(
-        Shelves shelves, KeptSet set, @Nullable Intake intake, List<SetMove> moves, Form again, String error) {
+        Shelves shelves,
+        KeptSet set,
+        @Nullable Intake intake,
+        @Nullable StorageTerm term,
+        List<SetMove> moves,
+        Form again,
+        String error) {
     public SetPage {
         moves = List.copyOf(moves);
     }

@@ -23,6 +23,9 @@ sealed interface StoreSaid extends Said {
     /** Nobody said how the wheels lie. */
     record NoLying() implements StoreSaid {}
 
+    /** What was typed is no date. */
+    record NoDay(String example) implements StoreSaid {}
+
     record NoCount() implements StoreSaid {}
 
     /** A wheel was scanned before any place. */

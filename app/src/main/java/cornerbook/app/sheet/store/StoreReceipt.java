@@ -2,6 +2,7 @@ package cornerbook.app.sheet.store;
 
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.rack.Intake;
+import cornerbook.app.book.rack.StorageTerm;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.sheet.PhotosSection;
 import cornerbook.app.sheet.SheetPage;
@@ -41,6 +42,7 @@ public final class StoreReceipt {
     private final CarHistory history;
     private final WheelSet set;
     private final @Nullable Intake intake;
+    private final @Nullable StorageTerm term;
     private final LocalDate day;
     private final List<KeptPhoto> photos;
     private final Letterhead letterhead;
@@ -51,6 +53,7 @@ public final class StoreReceipt {
             CarHistory history,
             WheelSet set,
             @Nullable Intake intake,
+            @Nullable StorageTerm term,
             LocalDate day,
             List<KeptPhoto> photos,
             Letterhead letterhead,
@@ -58,6 +61,7 @@ public final class StoreReceipt {
         this.history = history;
         this.set = set;
         this.intake = intake;
+        this.term = term;
         this.day = day;
         this.photos = List.copyOf(photos);
         this.letterhead = letterhead;
@@ -69,6 +73,7 @@ public final class StoreReceipt {
      * The receipt of a set.
      *
      * @param intake how it was said to be; null where nobody said so
+     * @param term until when it is stored; null when nothing was agreed, or what was is over
      * @param day of the receipt
      * @param photos that show it
      */
@@ -76,13 +81,14 @@ public final class StoreReceipt {
             CarHistory history,
             WheelSet set,
             @Nullable Intake intake,
+            @Nullable StorageTerm term,
             LocalDate day,
             List<KeptPhoto> photos,
             Letterhead letterhead,
             Reader reader) {
         try {
             return SheetPdf.of(SheetTemplates.fill(
-                    "receipt", new StoreReceipt(history, set, intake, day, photos, letterhead, reader)));
+                    "receipt", new StoreReceipt(history, set, intake, term, day, photos, letterhead, reader)));
         } catch (IOException e) {
             throw new UncheckedIOException("the receipt could not be made", e);
         }
@@ -174,7 +180,7 @@ public final class StoreReceipt {
 
     /** How it lies, in sentences. */
     public List<String> lying() {
-        return Stream.of(place(), how()).flatMap(List::stream).toList();
+        return Stream.of(place(), how(), until()).flatMap(List::stream).toList();
     }
 
     private List<String> place() {
@@ -195,6 +201,10 @@ public final class StoreReceipt {
                 intake.onRims(),
                 "pressure",
                 kpa == null ? null : Amount.of(kpa, "kPa")));
+    }
+
+    private List<String> until() {
+        return term == null ? List.of() : List.of(labels.of("until", "day", term.until()));
     }
 
     public PhotosSection photos() {

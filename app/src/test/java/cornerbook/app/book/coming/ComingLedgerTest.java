@@ -8,7 +8,12 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
+import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.coming.ComingLedger.Days;
+import cornerbook.app.book.rack.By;
+import cornerbook.app.book.rack.KeptSet;
+import cornerbook.app.book.rack.StorageTerm;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.CallAnswer;
@@ -22,12 +27,16 @@ import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.coming.Matter;
 import cornerbook.core.days.PlannedWork;
+import cornerbook.core.store.FloorPoint;
+import cornerbook.core.store.Naming;
+import cornerbook.core.store.Rack;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
@@ -38,6 +47,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ComingLedgerTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final Instant NOW = Instant.parse("2026-11-25T14:00:00Z");
+    private static final By BY = new By("Ida", NOW);
     private static final Days YEAR = Days.until(TODAY.plusYears(1), TODAY);
 
     @AutoClose
@@ -90,6 +100,11 @@ class ComingLedgerTest {
                         .filter(due ->
                                 !due.day().isBefore(YEAR.from()) && !due.day().isAfter(YEAR.until()))
                         .map(due -> history.vehicle().id() + " " + due.matter() + " " + due.day()));
+        var stored = book.stock().list().stream()
+                .filter(KeptSet::lies)
+                .flatMap(set -> set.since(ZoneOffset.UTC).map(day -> day.plusMonths(9)).stream()
+                        .filter(due -> !due.isBefore(YEAR.from()) && !due.isAfter(YEAR.until()))
+                        .map(due -> set.key().vehicleId() + " STORED_SET " + due));
         var retorques = book.retorques().listOpen().stream()
                 .filter(open -> !open.dueDate().isBefore(YEAR.from()))
                 .map(open -> book.cars()
@@ -103,7 +118,125 @@ class ComingLedgerTest {
                                 .map(due -> car.id() + " " + due.matter().name() + " " + due.day())))
                 .isNotEmpty()
                 .containsExactlyInAnyOrderElementsOf(
-                        Stream.concat(judged, retorques).toList());
+                        Stream.of(judged, retorques, stored)
+                                .flatMap(each -> each)
+                                .toList());
+    }
+
+    /** Off the car for nine months, or until the day that was agreed when it was taken in. */
+    @Test
+    void aStoredSetIsDueWhenItsTimeIsOver() {
+        var set = book.stock().find("03S1").orElseThrow();
+        assertThat(set.lies()).isTrue();
+        var nobodyFetched = set.since(ZoneOffset.UTC).orElseThrow().plusMonths(9);
+        assertThat(due("demo-03", Matter.STORED_SET, YEAR)).containsExactly(nobodyFetched);
+
+        var agreed = TODAY.plusDays(10);
+        term("a", set.key(), agreed);
+        assertThat(due("demo-03", Matter.STORED_SET, YEAR)).containsExactly(agreed);
+        term("b", set.key(), TODAY.plusYears(2));
+        assertThat(due("demo-03", Matter.STORED_SET, YEAR)).isEmpty();
+        term("c", set.key(), agreed);
+
+        var later = TODAY.plusDays(40);
+        assertThat(due("demo-03", Matter.STORED_SET, Days.until(later.plusYears(1), later)))
+                .as("overdue")
+                .containsExactly(agreed);
+        book.racks()
+                .name(
+                        "rack",
+                        new Rack(
+                                "Cellar",
+                                new Naming("K-#", 1, 4),
+                                new FloorPoint(2, 1),
+                                Rack.Along.INWARD,
+                                1,
+                                1),
+                        BY);
+        book.stock().put("again", "03S1", "K-1", BY, later);
+        assertThat(due("demo-03", Matter.STORED_SET, Days.until(later.plusYears(1), later)))
+                .as("taken in again: what was agreed before is over")
+                .containsExactly(later.plusMonths(9));
+        book.coming()
+                .answer(
+                        "said",
+                        List.of(new AskedMatter(lastVisit("demo-03"), Matter.STORED_SET)),
+                        answer(CallAnswer.Kind.NOT_REACHED));
+        assertThat(book.stock().listCalls().get("demo-03"))
+                .as("the list of sets that nobody fetched knows of it")
+                .extracting(called -> called.last())
+                .isEqualTo(answer(CallAnswer.Kind.NOT_REACHED));
+        book.stock().handOut("out", "03S1", BY, later);
+        assertThat(due("demo-03", Matter.STORED_SET, Days.until(later.plusYears(1), later)))
+                .isEmpty();
+    }
+
+    private void term(String id, KeptSet.Key key, LocalDate until) {
+        assertThat(book.terms().add(id, key, new StorageTerm(until, BY), TODAY)).isEqualTo(Arrival.STORED);
+    }
+
+    @Test
+    void nobodyAgreesOnAStorageThatIsOverOrOfAnotherSet() {
+        var key = book.stock().find("03S1").orElseThrow().key();
+        for (var until : List.of(TODAY.minusDays(1), TODAY.plusYears(11))) {
+            assertThatThrownBy(() -> book.terms().add("x", key, new StorageTerm(until, BY), TODAY))
+                    .extracting(InEnglish::told)
+                    .asString()
+                    .contains("a set is stored until a day from 25 Nov 2026 to 25 Nov 2036");
+        }
+        assertThatThrownBy(() ->
+                        book.terms().add("x", new KeptSet.Key("demo-03", "none"), new StorageTerm(TODAY, BY), TODAY))
+                .extracting(InEnglish::told)
+                .asString()
+                .contains("there is no such wheel set");
+        assertThat(book.terms().find(key)).isEmpty();
+    }
+
+    /** Ontario: 90 days from the bill, Consumer Protection Act, 2002, section 63(1); Québec: three months, P-40.1, section 176. */
+    @Test
+    void theGuaranteeOfBilledWorkIsDueOnItsLastDay() {
+        var visits = Map.of("demo-01", "CA-ON", "demo-03", "CA-QC");
+        visits.forEach((car, place) -> {
+            var visitId = lastVisit(car);
+            AgreedWork.agree(book, visitId, place, Map.of("Brakes freed", "100"));
+            bill(visitId, TODAY);
+        });
+        assertThat(due("demo-01", Matter.WARRANTY, YEAR)).containsExactly(LocalDate.of(2027, 2, 23));
+        assertThat(due("demo-03", Matter.WARRANTY, YEAR)).containsExactly(LocalDate.of(2027, 2, 25));
+        var last = LocalDate.of(2027, 2, 23);
+        assertThat(due("demo-01", Matter.WARRANTY, Days.until(last, last))).hasSize(1);
+        assertThat(due("demo-01", Matter.WARRANTY, Days.until(last.plusDays(1), last.plusDays(1))))
+                .as("it has ended")
+                .isEmpty();
+        assertThat(due("demo-01", Matter.WARRANTY, Days.until(last.minusDays(1), TODAY)))
+                .isEmpty();
+        book("demo-01", last.plusDays(1), PlannedWork.BRAKES, "too late");
+        assertThat(due("demo-01", Matter.WARRANTY, YEAR)).hasSize(1);
+        book("demo-01", last, PlannedWork.BRAKES, "in time");
+        assertThat(due("demo-01", Matter.WARRANTY, YEAR)).isEmpty();
+        book.bills().credit("back", 1, "wrong car", TODAY, "Ida", NOW);
+        book.bills().credit("back too", 2, "wrong car", TODAY, "Ida", NOW);
+        assertThat(due("demo-03", Matter.WARRANTY, YEAR)).as("nothing is guaranteed").isEmpty();
+    }
+
+    private String lastVisit(String car) {
+        return book.cars().find(car).orElseThrow().visits().getLast().id();
+    }
+
+    private void bill(String visitId, LocalDate day) {
+        book.bills()
+                .make(new BillLedger.NewBill(
+                        visitId, visitId, List.of("Brakes freed"), List.of(), day, "Ida", NOW));
+    }
+
+    private List<LocalDate> due(String car, Matter matter, Days days) {
+        return book.coming().list(days, 0, 1000).list().stream()
+                .flatMap(customer -> customer.cars().stream())
+                .filter(each -> each.id().equals(car))
+                .flatMap(each -> each.matters().stream())
+                .filter(due -> due.matter() == matter)
+                .map(ComingCar.Due::day)
+                .toList();
     }
 
     @Test

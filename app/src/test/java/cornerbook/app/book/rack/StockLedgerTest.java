@@ -14,7 +14,9 @@ import cornerbook.core.store.Naming;
 import cornerbook.core.store.Rack;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -51,6 +53,30 @@ class StockLedgerTest {
 
     private static void refused(String sentence, ThrowingCallable call) {
         assertThatThrownBy(call).extracting(InEnglish::told, STRING).contains(sentence);
+    }
+
+    /** At eight in the evening of the 25th in Montréal it is the 26th in Greenwich. */
+    @Test
+    void whatIsLaidDownInTheEveningLiesThereSinceThatDayOfTheShop() {
+        var shop = ZoneId.of("America/Toronto");
+        var evening = TODAY.atTime(20, 0).atZone(shop).toInstant();
+        assertThat(LocalDate.ofInstant(evening, ZoneOffset.UTC)).isAfter(TODAY);
+        book.racks().name("rack", rack("K-##", 4, 1), NOW);
+        var days = LocalDate.of(2026, 11, 24);
+        book.stock().put("before", "03S1", "K-01", new By("Ida", evening), TODAY);
+        assertThat(set("03S1").since(shop)).contains(TODAY);
+        assertThat(set("03S1").since(ZoneOffset.UTC))
+                .as("wherever it is asked from")
+                .contains(TODAY);
+        assertThat(book.stock().listMoves(set("03S1").key()))
+                .extracting(move -> move.day(ZoneOffset.UTC))
+                .containsExactly(TODAY);
+
+        // The car comes on the next day on these wheels: they were not put away after it came.
+        book.stock().put("evening before", "08S1", "K-02", new By("Ida", evening.minus(Duration.ofDays(1))), days);
+        assertThat(set("08S1").ran().on())
+                .as("in Greenwich it was the day of its visit already")
+                .isEqualTo(KeptSet.On.CAME);
     }
 
     @Test
