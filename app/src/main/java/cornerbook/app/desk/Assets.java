@@ -56,6 +56,7 @@ final class Assets {
             "bay.css",
             "bay.mjs",
             "choose-file.mjs",
+            "copy-text.mjs",
             "cornerbook.css",
             "fill-wheels.mjs",
             "jsqr.js",

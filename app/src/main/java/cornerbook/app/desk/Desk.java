@@ -2,6 +2,7 @@ package cornerbook.app.desk;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.bay.VisitInBay;
+import cornerbook.app.book.customer.Reach;
 import cornerbook.app.book.record.LeavingCheck;
 import cornerbook.app.book.visit.CancelledVisit;
 import cornerbook.app.book.work.Declined;
@@ -54,6 +55,11 @@ public record Desk(Book book, Learning learning, CarLists lists, Clock clock) {
 
     public Instant now() {
         return clock.instant();
+    }
+
+    /** Whether customers may be called and written to today. */
+    public Reach reach() {
+        return book.contacts().reach(today());
     }
 
     /** The car, or a page that says that there is none. */

@@ -1,6 +1,7 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.Told;
 import java.math.BigDecimal;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -26,8 +27,8 @@ public final class TypedMoney {
         return Money.of(currency, new BigDecimal(plain));
     }
 
-    /** As a field shows it, to be typed over. */
+    /** As a field shows it in the language of who asks, to be typed over. */
     public static String written(Money money) {
-        return money.getAmount().toPlainString();
+        return Told.reader().typed(money.getAmount().toPlainString());
     }
 }

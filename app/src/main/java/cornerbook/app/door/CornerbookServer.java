@@ -217,6 +217,7 @@ public final class CornerbookServer {
                 .get(Links.year(), year::show)
                 .get(Links.year() + "/months.csv", year::sendMonths)
                 .get(Links.year() + "/not-seen.csv", year::sendNotSeen)
+                .get(Links.year() + "/declined.csv", year::sendDeclined)
                 .get(Links.year() + "/pads", year::showPads)
                 .get(Links.year() + "/pads.csv", year::sendPads)
                 .get(Links.coming(), coming::show)

@@ -27,6 +27,7 @@ public record Appointment(
             String id,
             String name,
             String plate,
+            String customerId,
             String customerName,
             @Nullable String phone) {}
 

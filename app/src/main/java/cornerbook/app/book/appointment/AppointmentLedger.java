@@ -29,7 +29,7 @@ public final class AppointmentLedger {
     private static final String HOLDS = " case when" + LATEST + " then 1 else 0 end as holds";
 
     private static final String SELECT =
-            "select agreed.*, vehicle.name, vehicle.plate, customer.name as customer_name, customer.phone,"
+            "select agreed.*, vehicle.name, vehicle.plate, customer.id as customer_id, customer.name as customer_name, customer.phone,"
                     + " (select min(visit.id) from visit where visit.vehicle_id = agreed.vehicle_id and visit.visit_date = agreed.day and visit.cancelled = 0) as visit_id,"
                     + HOLDS
                     + " from appointment as agreed join vehicle on vehicle.id = agreed.vehicle_id join customer on customer.id = vehicle.customer_id where ";
@@ -246,6 +246,7 @@ public final class AppointmentLedger {
                         row.getString("vehicle_id"),
                         row.getString("name"),
                         row.getString("plate"),
+                        row.getString("customer_id"),
                         row.getString("customer_name"),
                         row.getString("phone")),
                 row.getInt("holds") == 1 && said != AppointmentState.CALLED_OFF && visitId != null

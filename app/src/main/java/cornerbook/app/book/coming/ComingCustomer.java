@@ -48,11 +48,6 @@ public record ComingCustomer(Customer customer, LocalDate first, List<ComingCar>
         return all;
     }
 
-    /** Day of the latest visit of any of its cars. */
-    public LocalDate lastVisit() {
-        return cars.stream().map(ComingCar::lastVisit).max(LocalDate::compareTo).orElse(first);
-    }
-
     /** What came of asking last about any of it; empty before anybody did. */
     public Optional<CallAnswer> last() {
         return cars.stream()

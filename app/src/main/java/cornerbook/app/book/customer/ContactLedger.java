@@ -7,6 +7,7 @@ import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.core.coming.Channel;
 import cornerbook.core.coming.Purpose;
+import java.time.LocalDate;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
@@ -23,6 +24,11 @@ public final class ContactLedger {
     /** What a customer said so far. */
     public ContactAnswers listOf(String customerId) {
         return store.read(handle -> new ContactAnswers(listOf(handle, customerId)));
+    }
+
+    /** Whether customers may be reached on a day, at the shop's usual place. */
+    public Reach reach(LocalDate day) {
+        return new Reach(store, day);
     }
 
     static List<ContactAnswer> listOf(Handle handle, String customerId) {

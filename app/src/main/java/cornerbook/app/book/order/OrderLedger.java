@@ -42,7 +42,7 @@ public final class OrderLedger {
     private static final String OLDEST_FIRST = " order by order_line.made_at, order_line.id";
 
     private static final String NEEDS = """
-            select car_need.*, vehicle.name, vehicle.plate, customer.name as customer_name, customer.phone,
+            select car_need.*, vehicle.name, vehicle.plate, customer.id as customer_id, customer.name as customer_name, customer.phone,
                 %s,
                 coalesce((select sum(order_event.quantity) from order_event
                     join order_line on order_line.id = order_event.line_id
@@ -95,7 +95,11 @@ public final class OrderLedger {
                 row.getString("visit_id"),
                 row.getString("name"),
                 row.getString("plate"),
-                new OpenRetorque.Contact(row.getString("customer_name"), row.getString("phone"), CallAnswers.last(row)),
+                new OpenRetorque.Contact(
+                        row.getString("customer_id"),
+                        row.getString("customer_name"),
+                        row.getString("phone"),
+                        CallAnswers.last(row)),
                 new CarNeed(
                         ArticleColumns.of(row),
                         new Need(row.getInt("pieces"), row.getDouble("chance_once"), row.getDouble("chance_twice")),

@@ -26,6 +26,7 @@ public record OpenRetorque(
      * @param last what came of it last; null before anybody asked
      */
     public record Contact(
+            String customerId,
             String customerName,
             @Nullable String phone,
             @Nullable CallAnswer last) {

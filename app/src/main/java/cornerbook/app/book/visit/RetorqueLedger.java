@@ -37,7 +37,7 @@ public final class RetorqueLedger {
     private static final String OPEN = """
             select retorque.visit_id, retorque.due_odometer_km, retorque.due_date,
                 vehicle.name, vehicle.plate, vehicle.fastener_torque_nm,
-                customer.name as customer_name, customer.phone,
+                customer.id as customer_id, customer.name as customer_name, customer.phone,
                 %s
             from retorque
                 join visit on visit.id = retorque.visit_id
@@ -177,7 +177,10 @@ public final class RetorqueLedger {
                 torqueNm,
                 new TorqueSaid.TightenedTo(torqueNm == null ? null : Amount.of(torqueNm, "N·m")),
                 new OpenRetorque.Contact(
-                        row.getString("customer_name"), row.getString("phone"), CallAnswers.last(row)));
+                        row.getString("customer_id"),
+                        row.getString("customer_name"),
+                        row.getString("phone"),
+                        CallAnswers.last(row)));
     }
 
     /**

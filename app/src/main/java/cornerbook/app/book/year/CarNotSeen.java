@@ -12,6 +12,7 @@ public record CarNotSeen(
         String vehicleId,
         String name,
         String plate,
+        String customerId,
         String customer,
         @Nullable String phone,
         LocalDate last) {}

@@ -1,17 +1,24 @@
 package cornerbook.app.book.year;
 
+import cornerbook.app.book.estimate.EstimateLedger;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.core.order.OrderPart;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
-/** Counts what a year of the book comes to. Each question is one statement that an index answers, but that of the pads. */
+/** Counts what a year of the book comes to. Each question is one statement that an index answers, but those of the pads and of what was declined. */
 public final class YearLedger {
     private static final String LATEST = """
-            select vehicle.id, vehicle.name, vehicle.plate, customer.name as customer, customer.phone,
+            select vehicle.id, vehicle.name, vehicle.plate, customer.id as customer_id, customer.name as customer, customer.phone,
                 (select max(visit_date) from visit where visit.vehicle_id = vehicle.id and visit.cancelled = 0) as latest
             from vehicle join customer on customer.id = vehicle.customer_id
             """;
@@ -31,14 +38,68 @@ public final class YearLedger {
                 last);
     }
 
-    /** Calls that came to this, by month. */
-    public List<MonthCount> calls(CallAnswer.Kind answer, LocalDate first, LocalDate last) {
-        // Moments begin with their day, and the last day has some.
-        return months(
-                "select substr(made_at, 1, 7) as of_month, count(*) as amount from call_answer where answer = '"
-                        + answer.name() + "' and made_at >= ? and made_at < ? group by 1 order by 1",
-                first,
-                last.plusDays(1));
+    /** Calls that came to this, by the month that it was at the shop. */
+    public List<MonthCount> calls(CallAnswer.Kind answer, LocalDate first, LocalDate last, ZoneId shop) {
+        return store.read(handle -> handle
+                .select(
+                        "select made_at from call_answer where answer = ? and made_at >= ? and made_at < ?",
+                        answer.name(),
+                        first.atStartOfDay(shop).toInstant().toString(),
+                        last.plusDays(1).atStartOfDay(shop).toInstant().toString())
+                .mapTo(String.class)
+                .stream()
+                .map(at -> YearMonth.from(Instant.parse(at).atZone(shop)))
+                .collect(Collectors.groupingBy(month -> month, TreeMap::new, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .map(each -> new MonthCount(each.getKey(), each.getValue()))
+                .toList());
+    }
+
+    /** What customers declined of their estimates from a moment on, the latest first. */
+    public List<DeclinedLine> declined(Instant from) {
+        return store.read(handle -> {
+            var estimates = new EstimateLedger(Transactions.within(handle));
+            return handle
+                    .select(
+                            """
+                    select visit.id, vehicle.name, vehicle.plate from visit join vehicle on vehicle.id = visit.vehicle_id
+                    where visit.cancelled = 0 and visit.id in (
+                        select estimate.visit_id from agreement join estimate on estimate.id = agreement.estimate_id
+                            join agreement_answer on agreement_answer.agreement_id = agreement.id
+                        where agreement_answer.agreed = 0 and agreement.made_at >= ?)
+                    order by visit.id
+                    """,
+                            from.toString())
+                    .map((row, context) -> declined(
+                            estimates, row.getString("id"), row.getString("name"), row.getString("plate")))
+                    .stream()
+                    .flatMap(List::stream)
+                    .filter(line -> !line.at().isBefore(from))
+                    .sorted(Comparator.comparing(DeclinedLine::at).reversed())
+                    .toList();
+        });
+    }
+
+    private static List<DeclinedLine> declined(EstimateLedger estimates, String visitId, String car, String plate) {
+        var byMatter = new LinkedHashMap<String, DeclinedLine>();
+        for (var standing : estimates.of(visitId).standing()) {
+            var agreement = standing.agreement();
+            if (agreement != null && standing.isDeclined() && !standing.isOtherTaken()) {
+                var line = standing.line();
+                byMatter.putIfAbsent(
+                        line.matter(),
+                        new DeclinedLine(
+                                visitId,
+                                car,
+                                plate,
+                                line.words(),
+                                line.safety(),
+                                line.amount(),
+                                agreement.madeAt()));
+            }
+        }
+        return List.copyOf(byMatter.values());
     }
 
     /** How many cars are expected not to hold their stored tyres, by the month in which they are due. */
@@ -88,6 +149,7 @@ public final class YearLedger {
                         row.getString("id"),
                         row.getString("name"),
                         row.getString("plate"),
+                        row.getString("customer_id"),
                         row.getString("customer"),
                         row.getString("phone"),
                         LocalDate.parse(row.getString("latest"))))

@@ -2,11 +2,10 @@ package cornerbook.app.desk.coming;
 
 import cornerbook.app.book.coming.AskedMatter;
 import cornerbook.app.book.coming.ComingCustomer;
-import cornerbook.app.book.customer.ContactAnswers;
+import cornerbook.app.book.customer.Reach;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.coming.ComingPage.Offer;
 import cornerbook.app.desk.coming.ComingPage.Row;
-import cornerbook.app.law.ContactRules;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.coming.Channel;
 import cornerbook.core.coming.Matter;
@@ -22,32 +21,31 @@ import org.jspecify.annotations.Nullable;
 final class ComingRows {
     private final Desk desk;
     private final Letterhead letterhead;
-    private final ContactRules rules;
+    private final Reach reach;
 
     ComingRows(Desk desk, Letterhead letterhead) {
         this.desk = desk;
         this.letterhead = letterhead;
-        this.rules = ContactRules.at(desk.book().cars().findUsualPlace().orElse(""));
+        this.reach = desk.reach();
     }
 
     Row of(ComingCustomer customer) {
-        var answers = desk.book().contacts().listOf(customer.customer().id());
         var reader = desk.reader(customer.customer());
         return new Row(
                 customer,
                 customer.last().map(answer -> desk.dayOf(answer.at())).orElse(null),
                 customer.matters().stream()
-                        .filter(matter -> permits(matter, Channel.TELEPHONE, customer, answers))
+                        .filter(matter -> permits(matter, Channel.TELEPHONE, customer))
                         .collect(Collectors.toUnmodifiableSet()),
-                offers(customer, answers, reader),
+                offers(customer, reader),
                 reader.language().tag());
     }
 
-    private List<Offer> offers(ComingCustomer customer, ContactAnswers answers, Reader reader) {
+    private List<Offer> offers(ComingCustomer customer, Reader reader) {
         var phone = customer.customer().phone();
         var email = customer.customer().email();
-        var text = message(customer, Channel.MESSAGE, phone, answers, reader);
-        var mail = message(customer, Channel.E_MAIL, email, answers, reader);
+        var text = message(customer, Channel.MESSAGE, phone, reader);
+        var mail = message(customer, Channel.E_MAIL, email, reader);
         if (text.equals(mail)) {
             return text.map(both -> new Offer(both, phone, email)).stream().toList();
         }
@@ -58,8 +56,8 @@ final class ComingRows {
     }
 
     private Optional<CustomerMessage> message(
-            ComingCustomer customer, Channel channel, @Nullable String address, ContactAnswers answers, Reader reader) {
-        var permitted = customer.about(matter -> permits(matter, channel, customer, answers));
+            ComingCustomer customer, Channel channel, @Nullable String address, Reader reader) {
+        var permitted = customer.about(matter -> permits(matter, channel, customer));
         return address == null || permitted.cars().isEmpty()
                 ? Optional.empty()
                 : Optional.of(CustomerMessage.of(permitted, letterhead, desk.today(), reader));
@@ -67,10 +65,9 @@ final class ComingRows {
 
     /** The e-mail that may be written to a customer, with the matters that it is about; empty where none may. */
     Optional<Proposed> mail(ComingCustomer customer) {
-        var answers = desk.book().contacts().listOf(customer.customer().id());
         var reader = desk.reader(customer.customer());
-        var permitted = customer.about(matter -> permits(matter, Channel.E_MAIL, customer, answers));
-        return message(customer, Channel.E_MAIL, customer.customer().email(), answers, reader)
+        var permitted = customer.about(matter -> permits(matter, Channel.E_MAIL, customer));
+        return message(customer, Channel.E_MAIL, customer.customer().email(), reader)
                 .map(message -> new Proposed(permitted, message, reader.language()));
     }
 
@@ -83,14 +80,11 @@ final class ComingRows {
 
     /** Whether an e-mail about these matters may still go to a customer; who declined since is left alone. */
     boolean permitsMail(String customerId, List<AskedMatter> about) {
-        var answers = desk.book().contacts().listOf(customerId);
         return about.stream()
-                .noneMatch(asked ->
-                        Boolean.FALSE.equals(answers.agreed(asked.matter().purpose(), Channel.E_MAIL)));
+                .allMatch(asked -> reach.permits(customerId, asked.matter().purpose(), Channel.E_MAIL));
     }
 
-    private boolean permits(Matter matter, Channel channel, ComingCustomer customer, ContactAnswers answers) {
-        return rules.get(matter.purpose(), channel)
-                .permits(answers.agreed(matter.purpose(), channel), customer.lastVisit(), desk.today());
+    private boolean permits(Matter matter, Channel channel, ComingCustomer customer) {
+        return reach.permits(customer.customer().id(), matter.purpose(), channel);
     }
 }

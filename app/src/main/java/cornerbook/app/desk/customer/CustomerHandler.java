@@ -20,10 +20,8 @@ import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -119,10 +117,7 @@ public final class CustomerHandler {
     private List<ContactState> contact(KeptOfCustomer kept) {
         var rules = ContactRules.at(desk.book().cars().findUsualPlace().orElse(""));
         var answers = new ContactAnswers(kept.contact());
-        var lastVisit = kept.cars().stream()
-                .flatMap(car -> Optional.ofNullable(car.lastVisit()).stream())
-                .max(LocalDate::compareTo)
-                .orElse(desk.today());
+        var reach = desk.reach();
         return Arrays.stream(Purpose.values())
                 .flatMap(purpose -> Arrays.stream(Channel.values()).map(channel -> {
                     var rule = rules.get(purpose, channel);
@@ -130,7 +125,7 @@ public final class CustomerHandler {
                     return new ContactState(
                             purpose,
                             channel,
-                            rule.permits(agreed, lastVisit, desk.today()),
+                            reach.permits(kept.customer().id(), purpose, channel),
                             agreed != null,
                             rule.source());
                 }))

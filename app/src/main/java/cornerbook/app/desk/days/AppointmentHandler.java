@@ -223,7 +223,8 @@ public final class AppointmentHandler {
     private static Appointment.Car carOf(CarHistory history) {
         var vehicle = history.vehicle();
         var customer = history.customer();
-        return new Appointment.Car(vehicle.id(), vehicle.name(), vehicle.plate(), customer.name(), customer.phone());
+        return new Appointment.Car(
+                vehicle.id(), vehicle.name(), vehicle.plate(), customer.id(), customer.name(), customer.phone());
     }
 
     private static Form fieldsOf(Appointment agreed) {

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.customer.Reach;
 import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.picture.days.DayLoad;
 import cornerbook.app.request.Told;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param closed why the shop is closed; null when it is not
  * @param appointments of the day
  * @param walkIns visits of the day without one
+ * @param reach who may be called
  */
 public record DaysPage(
         LocalDate today,
@@ -23,7 +25,8 @@ public record DaysPage(
         List<DayLoad> week,
         @Nullable String closed,
         List<Appointment> appointments,
-        List<VisitSummary> walkIns) {
+        List<VisitSummary> walkIns,
+        Reach reach) {
     public DaysPage {
         week = List.copyOf(week);
         appointments = List.copyOf(appointments);

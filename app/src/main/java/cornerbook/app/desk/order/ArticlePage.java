@@ -1,5 +1,6 @@
 package cornerbook.app.desk.order;
 
+import cornerbook.app.book.customer.Reach;
 import cornerbook.app.book.order.NeedOfCar;
 import cornerbook.app.book.order.OrderLine;
 import cornerbook.app.book.order.OrderRow;
@@ -15,9 +16,10 @@ import org.jspecify.annotations.Nullable;
  * One article: the cars behind its number, what was ordered, and what became of it.
  *
  * @param shop the time by which days are told
+ * @param reach who may be called about it
  * @param again what was typed and refused, to be put right
  */
-public record ArticlePage(LocalDate today, Asked asked, OrderRow row, ZoneId shop, Again again) {
+public record ArticlePage(LocalDate today, Asked asked, OrderRow row, ZoneId shop, Reach reach, Again again) {
     private static final double NEARLY_NEVER = 0.005;
     private static final double NEARLY_ALWAYS = 0.995;
 

@@ -64,7 +64,7 @@ public final class OrderListHandler {
                 response,
                 status,
                 "desk/order/article",
-                new ArticlePage(desk.today(), asked, row, desk.clock().getZone(), again));
+                new ArticlePage(desk.today(), asked, row, desk.clock().getZone(), desk.reach(), again));
     }
 
     /** So many were ordered. */

@@ -33,6 +33,7 @@ public final class LeftHandler {
                 new LeftPage(
                         Shelves.of(desk),
                         desk.book().stock().listCalls(),
+                        desk.reach(),
                         desk.today(),
                         months(Pages.queryValue(request, "months"))));
     }
@@ -62,6 +63,6 @@ public final class LeftHandler {
         Pages.sendPacked(
                 response,
                 "text/csv; charset=utf-8; header=present",
-                StockCsv.of(Shelves.of(desk), Told.reader()).getBytes(UTF_8));
+                StockCsv.of(Shelves.of(desk), desk.reach(), Told.reader()).getBytes(UTF_8));
     }
 }

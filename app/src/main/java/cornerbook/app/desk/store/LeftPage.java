@@ -1,8 +1,10 @@
 package cornerbook.app.desk.store;
 
+import cornerbook.app.book.customer.Reach;
 import cornerbook.app.book.rack.CalledAbout;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.StoredSets;
+import cornerbook.core.coming.Purpose;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -13,9 +15,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * Sets that lie in the store for long, the longest first.
  *
+ * @param reach who may be called about them
  * @param months for so long at least
  */
-public record LeftPage(Shelves shelves, Map<String, CalledAbout> calls, LocalDate today, int months) {
+public record LeftPage(
+        Shelves shelves, Map<String, CalledAbout> calls, Reach reach, LocalDate today, int months) {
     static final int USUAL_MONTHS = StoredSets.MONTHS_OF_A_SEASON;
 
     public LeftPage {
@@ -44,6 +48,10 @@ public record LeftPage(Shelves shelves, Map<String, CalledAbout> calls, LocalDat
                 .filter(KeptSet::lies)
                 .filter(set -> set.since(shelves.shop()).isEmpty())
                 .count();
+    }
+
+    public boolean mayCall(KeptSet set) {
+        return reach.mayCall(set.owner().customerId(), Purpose.SEASON);
     }
 
     /** Null for a car that never had a visit. */

@@ -1,7 +1,9 @@
 package cornerbook.app.desk.store;
 
+import cornerbook.app.book.customer.Reach;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.text.CsvLine;
+import cornerbook.core.coming.Purpose;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.store.Place;
 import cornerbook.words.Reader;
@@ -16,7 +18,7 @@ import java.util.stream.Stream;
 final class StockCsv {
     private StockCsv() {}
 
-    static String of(Shelves shelves, Reader reader) {
+    static String of(Shelves shelves, Reach reach, Reader reader) {
         var labels = reader.labels("app/desk/store");
         var names = Stream.of(
                         "column-place",
@@ -35,12 +37,12 @@ final class StockCsv {
                         Stream.of(names),
                         shelves.sets().stream()
                                 .filter(set -> !set.ran().onCar())
-                                .map(set -> fields(shelves, set, reader)))
+                                .map(set -> fields(shelves, reach, set, reader)))
                 .map(CsvLine::of)
                 .collect(Collectors.joining());
     }
 
-    private static List<String> fields(Shelves shelves, KeptSet set, Reader reader) {
+    private static List<String> fields(Shelves shelves, Reach reach, KeptSet set, Reader reader) {
         var labels = reader.labels("app/desk/store");
         var owner = set.owner();
         var place = Objects.requireNonNullElse(set.place(), "");
@@ -50,7 +52,7 @@ final class StockCsv {
                 owner.vehicleName(),
                 owner.plate(),
                 owner.customerName(),
-                Objects.requireNonNullElse(owner.phone(), ""),
+                owner.phone() == null || !reach.mayCall(owner.customerId(), Purpose.SEASON) ? "" : owner.phone(),
                 reader.say(new SetOf(set.season())),
                 String.join(" ", set.tags()),
                 Optional.ofNullable(shelves.since(set)).map(LocalDate::toString).orElse(""),

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.today;
 
 import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.customer.Reach;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.desk.BrakeDust;
@@ -15,6 +16,7 @@ import cornerbook.app.desk.today.TodayPage.Cars;
 import cornerbook.app.desk.today.TodayPage.OfDay;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
+import cornerbook.core.coming.Purpose;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
@@ -82,7 +84,9 @@ public final class TodayHandler {
 
     private Slice<Again> retorques(int from) {
         var open = desk.book().retorques().listToCall(from, RETORQUES_ON_A_PAGE);
-        return new Slice<>(open.list().stream().map(this::again).toList(), from, open.all(), RETORQUES_ON_A_PAGE);
+        var reach = desk.reach();
+        return new Slice<>(
+                open.list().stream().map(each -> again(each, reach)).toList(), from, open.all(), RETORQUES_ON_A_PAGE);
     }
 
     /** As the book has them; those whose verdict is old are judged when they have been shown. */
@@ -96,9 +100,12 @@ public final class TodayHandler {
         return new Cars(query, new Slice<>(found.cars(), from, found.all(), CARS_ON_A_PAGE), found.near());
     }
 
-    private Again again(OpenRetorque open) {
+    private Again again(OpenRetorque open, Reach reach) {
         var last = open.contact().last();
-        return new Again(open, last == null ? null : desk.dayOf(last.at()));
+        return new Again(
+                open,
+                reach.mayCall(open.contact().customerId(), Purpose.SAFETY),
+                last == null ? null : desk.dayOf(last.at()));
     }
 
     /** Somebody says what came of asking a customer to come back. */

@@ -46,9 +46,10 @@ public record TodayPage(
     /**
      * A re-torque that is due.
      *
+     * @param mayCall whether its customer may be called about it
      * @param calledOn when its customer was called last; null before anybody did
      */
-    public record Again(OpenRetorque due, @Nullable LocalDate calledOn) {}
+    public record Again(OpenRetorque due, boolean mayCall, @Nullable LocalDate calledOn) {}
 
     /**
      * A page of the cars that were searched for, each with what the book has of its verdict.

@@ -9,6 +9,7 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.Told;
 import cornerbook.app.text.CsvLine;
+import cornerbook.core.coming.Purpose;
 import cornerbook.core.order.OrderPart;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
@@ -81,12 +82,43 @@ public final class YearHandler {
                         .map(labels::of)
                         .toList(),
                 year().notSeen().stream()
-                        .map(car -> List.of(
-                                car.last().toString(),
-                                car.name(),
-                                car.plate(),
-                                car.customer(),
-                                Objects.requireNonNullElse(car.phone(), "")))
+                        .map(gone -> List.of(
+                                gone.car().last().toString(),
+                                gone.car().name(),
+                                gone.car().plate(),
+                                gone.car().customer(),
+                                Objects.requireNonNullElse(gone.phone(), "")))
+                        .toList());
+    }
+
+    public void sendDeclined(ServerRequest request, ServerResponse response) {
+        var labels = Told.labels("app/desk/year");
+        send(
+                response,
+                "work-declined.csv",
+                Stream.of(
+                                "column-declined-on",
+                                "column-car",
+                                "column-plate",
+                                "column-work",
+                                "column-safety",
+                                "column-amount",
+                                "column-currency")
+                        .map(labels::of)
+                        .toList(),
+                year().declined().stream()
+                        .map(each -> {
+                            var line = each.line();
+                            var amount = line.amount();
+                            return List.of(
+                                    each.day().toString(),
+                                    line.carName(),
+                                    line.plate(),
+                                    line.words(),
+                                    labels.of(line.safety() ? "yes" : "no"),
+                                    amount == null ? "" : amount.getAmount().toPlainString(),
+                                    amount == null ? "" : amount.getCurrencyUnit().getCode());
+                        })
                         .toList());
     }
 
@@ -116,11 +148,13 @@ public final class YearHandler {
     private YearPage year() {
         var book = desk.book();
         var today = desk.today();
+        var shop = desk.clock().getZone();
+        var reach = desk.reach();
         var first = YearMonth.from(today).minusMonths(YearPage.MONTHS).atDay(1);
         var last = YearMonth.from(today).plusMonths(YearPage.MONTHS).atEndOfMonth();
         var calls = new EnumMap<CallAnswer.Kind, List<MonthCount>>(CallAnswer.Kind.class);
         for (var answer : CallAnswer.Kind.values()) {
-            calls.put(answer, book.year().calls(answer, first, today));
+            calls.put(answer, book.year().calls(answer, first, today, shop));
         }
         var agreed = book.appointments().list(today, last).stream()
                 .filter(appointment -> appointment.state().isOpen())
@@ -136,8 +170,13 @@ public final class YearHandler {
                 OrderList.of(book.orders(), today, last, LEVEL).mattering().stream()
                         .filter(row -> row.article().part() == OrderPart.TYRE)
                         .toList(),
-                book.year().notSeen(today.minusMonths(MONTHS_NOT_SEEN)),
-                calls);
+                book.year().notSeen(today.minusMonths(MONTHS_NOT_SEEN)).stream()
+                        .map(car -> new YearPage.NotSeen(car, reach.mayCall(car.customerId(), Purpose.SEASON)))
+                        .toList(),
+                calls,
+                book.year().declined(first.atStartOfDay(shop).toInstant()).stream()
+                        .map(line -> new YearPage.Declined(desk.dayOf(line.at()), line))
+                        .toList());
     }
 
     private PadsPage pads() {

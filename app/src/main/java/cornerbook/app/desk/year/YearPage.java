@@ -3,6 +3,7 @@ package cornerbook.app.desk.year;
 import cornerbook.app.book.order.OrderRow;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.book.year.CarNotSeen;
+import cornerbook.app.book.year.DeclinedLine;
 import cornerbook.app.book.year.MonthCount;
 import cornerbook.app.picture.year.Lengths;
 import cornerbook.app.request.Told;
@@ -16,8 +17,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The twelve months up to today, and what is known of the twelve ahead.
@@ -28,6 +31,7 @@ import java.util.stream.Stream;
  * @param tyres what to order of them
  * @param notSeen cars that were not here for longer than a change-over lies from the one before
  * @param calls what calls came to, by month
+ * @param declined work of estimates that customers declined, the latest first
  */
 public record YearPage(
         LocalDate today,
@@ -35,11 +39,13 @@ public record YearPage(
         List<MonthCount> agreed,
         List<MonthCount> setsAtRisk,
         List<OrderRow> tyres,
-        List<CarNotSeen> notSeen,
-        Map<CallAnswer.Kind, List<MonthCount>> calls) {
+        List<NotSeen> notSeen,
+        Map<CallAnswer.Kind, List<MonthCount>> calls,
+        List<Declined> declined) {
     static final int MONTHS = 12;
     private static final int MOST_SIZES = 12;
     private static final int MOST_NOT_SEEN = 100;
+    private static final int MOST_DECLINED = 50;
     private static final int MONTHS_TOGETHER = 6;
     private static final int LONGEST_GONE = 24;
 
@@ -50,6 +56,52 @@ public record YearPage(
         tyres = List.copyOf(tyres);
         notSeen = List.copyOf(notSeen);
         calls = Map.copyOf(calls);
+        declined = List.copyOf(declined);
+    }
+
+    /** A car, and whether its customer may be called. */
+    public record NotSeen(CarNotSeen car, boolean mayCall) {
+        /** Null where none is known, or nobody may be called. */
+        @Nullable String phone() {
+            return mayCall ? car.phone() : null;
+        }
+    }
+
+    /** Work that was declined on a day at the shop. */
+    public record Declined(LocalDate day, DeclinedLine line) {}
+
+    /** Work on which safety depends, of what was declined. */
+    private List<Declined> unsafe() {
+        return declined.stream().filter(each -> each.line().safety()).toList();
+    }
+
+    public boolean hasUnsafe() {
+        return !unsafe().isEmpty();
+    }
+
+    public String declinedPicture() {
+        return byMonth(labels().of("declined"), declined);
+    }
+
+    public String unsafePicture() {
+        return byMonth(labels().of("declined-safety"), unsafe());
+    }
+
+    private static String byMonth(String title, List<Declined> some) {
+        var counts = some.stream()
+                .collect(Collectors.groupingBy(
+                        each -> YearMonth.from(each.day()), TreeMap::new, Collectors.counting()));
+        return Lengths.svg(
+                title,
+                counts.entrySet().stream()
+                        .map(each ->
+                                new Lengths.Line(name(each.getKey()), each.getValue(), number(each.getValue(), 0), false))
+                        .toList());
+    }
+
+    /** The first of them; the file has all. */
+    public List<Declined> declinedShown() {
+        return declined.stream().limit(MOST_DECLINED).toList();
     }
 
     /** A table with a line for each month, as the file for a spreadsheet has it too. */
@@ -125,7 +177,7 @@ public record YearPage(
     public String notSeenPicture() {
         var byHalfYears = notSeen.stream()
                 .collect(Collectors.groupingBy(
-                        car -> Math.min(LONGEST_GONE, monthsGone(car) / MONTHS_TOGETHER * MONTHS_TOGETHER),
+                        gone -> Math.min(LONGEST_GONE, monthsGone(gone) / MONTHS_TOGETHER * MONTHS_TOGETHER),
                         Collectors.counting()));
         return Lengths.svg(
                 labels().of("not-seen"),
@@ -146,12 +198,12 @@ public record YearPage(
                         .toList());
     }
 
-    private int monthsGone(CarNotSeen car) {
-        return (int) Period.between(car.last(), today).toTotalMonths();
+    private int monthsGone(NotSeen gone) {
+        return (int) Period.between(gone.car().last(), today).toTotalMonths();
     }
 
     /** The first of them; the file has all. */
-    public List<CarNotSeen> notSeenShown() {
+    public List<NotSeen> notSeenShown() {
         return notSeen.stream().limit(MOST_NOT_SEEN).toList();
     }
 

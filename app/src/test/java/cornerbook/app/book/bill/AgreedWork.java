@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -35,6 +36,17 @@ public final class AgreedWork {
 
     /** Makes an estimate of these amounts in dollars by what they are for, in the order of their names, and agrees to all of it. */
     public static void agree(Book book, String visitId, String place, Map<String, String> amounts) {
+        answer(book, visitId, place, amounts, Set.of(), Set.of());
+    }
+
+    /** The same, but declines some of it; safety depends on some of it. */
+    public static void answer(
+            Book book,
+            String visitId,
+            String place,
+            Map<String, String> amounts,
+            Set<String> declined,
+            Set<String> safety) {
         var lines = new TreeMap<>(amounts)
                 .descendingMap().entrySet().stream()
                         .map(each -> new EstimateLine(
@@ -44,7 +56,7 @@ public final class AgreedWork {
                                 each.getKey(),
                                 "",
                                 "",
-                                false,
+                                safety.contains(each.getKey()),
                                 Money.parse("CAD " + each.getValue())))
                         .toList();
         var estimate = new Estimate(
@@ -76,7 +88,10 @@ public final class AgreedWork {
                                 null,
                                 IntStream.range(0, lines.size())
                                         .boxed()
-                                        .collect(Collectors.toMap(line -> line, line -> true)),
+                                        .collect(Collectors.toMap(
+                                                line -> line,
+                                                line -> !declined.contains(
+                                                        lines.get(line).key()))),
                                 "Ida",
                                 NOW),
                         TODAY);

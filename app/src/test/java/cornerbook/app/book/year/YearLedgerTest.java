@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.desk.CarLists;
 import cornerbook.app.desk.Learning;
@@ -21,12 +23,15 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.joda.money.Money;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,6 +64,43 @@ class YearLedgerTest {
                         .isEqualTo(counted.getOrDefault(month.month(), 0L).doubleValue()))
                 .extracting(MonthCount::month)
                 .containsExactlyElementsOf(counted.keySet().stream().sorted().toList());
+    }
+
+    /** Of three lines one is declined; when it is agreed to after all, nothing is declined. */
+    @Test
+    void whatIsStillDeclinedOfEstimatesIsListed() {
+        var visit = CARS.getFirst().visits().getLast().id();
+        var amounts = Map.of("Discs", "200", "Pads", "100", "Wash", "20");
+        assertThat(book.year().declined(NOW)).isEmpty();
+        AgreedWork.answer(book, visit, "CA-QC", amounts, Set.of("Pads"), Set.of("Pads", "Discs"));
+        assertThat(book.year().declined(NOW)).singleElement().satisfies(line -> {
+            assertThat(line.visitId()).isEqualTo(visit);
+            assertThat(line.words()).isEqualTo("Pads");
+            assertThat(line.safety()).isTrue();
+            assertThat(line.amount()).isEqualTo(Money.parse("CAD 100"));
+            assertThat(line.plate()).isEqualTo(CARS.getFirst().vehicle().plate());
+            assertThat(line.at()).isEqualTo(NOW);
+        });
+        assertThat(book.year().declined(NOW.plusSeconds(1))).isEmpty();
+        AgreedWork.agree(book, visit, "CA-QC", amounts);
+        assertThat(book.year().declined(NOW)).isEmpty();
+    }
+
+    /** At nine in the evening of 30 November in Montréal it is December in Greenwich. */
+    @Test
+    void aCallCountsInTheMonthOfTheShop() {
+        var shop = ZoneId.of("America/Toronto");
+        var evening = LocalDate.of(2026, 11, 30).atTime(21, 0).atZone(shop).toInstant();
+        book.retorques()
+                .answer(
+                        "call",
+                        book.retorques().listOpen().getFirst().visitId(),
+                        new CallAnswer(CallAnswer.Kind.CALLED, "Ida", evening));
+        var first = LocalDate.of(2026, 11, 1);
+        assertThat(book.year().calls(CallAnswer.Kind.CALLED, first, LocalDate.of(2026, 11, 30), shop))
+                .containsExactly(new MonthCount(YearMonth.of(2026, 11), 1));
+        assertThat(book.year().calls(CallAnswer.Kind.CALLED, first, LocalDate.of(2026, 12, 31), ZoneOffset.UTC))
+                .containsExactly(new MonthCount(YearMonth.of(2026, 12), 1));
     }
 
     /** A reading that was put right counts as it was put right, in the month of the visit. */

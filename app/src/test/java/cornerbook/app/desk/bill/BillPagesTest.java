@@ -71,6 +71,21 @@ class BillPagesTest {
         assertThat(shop.get(Links.bills()).body()).contains("Credit note 2", "Bill 1", "given back by credit note 2");
     }
 
+    /** As the field shows the amount in French it is taken. */
+    @Test
+    void aBillIsPaidWithTheCommaThatTheFieldShows() throws Exception {
+        agree();
+        assertThat(post("", Map.of("key.0", "Pads", "take.0", "1")).statusCode())
+                .isEqualTo(303);
+        assertThat(shop.send(shop.request(Links.bill(VISIT)).header("Accept-Language", "fr"))
+                        .body())
+                .contains("value=\"114,98\"");
+        assertThat(post("/paid", Map.of("number", "1", "way", "CARD", "amount", "114,98"))
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(bills().getFirst().open().isZero()).isTrue();
+    }
+
     private static String text(byte[] pdf) throws Exception {
         try (var document = Loader.loadPDF(pdf)) {
             return new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0\u202f]+", " ");

@@ -8,6 +8,7 @@ import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.book.customer.ContactAnswer;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.desk.Links;
+import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.Customer;
@@ -99,6 +100,26 @@ class ComingPagesTest {
         assertThat(shop.send(shop.request(Links.coming()).header("Accept-Language", "fr"))
                         .body())
                 .contains("lang=\"fr\">Bonjour " + customer.name() + ". ");
+    }
+
+    /** A browser gives a page the clipboard only over an encrypted line or from the machine itself; else the text is marked. */
+    @Test
+    void theTextIsCopiedOrMarked() {
+        var page = chromium.newPage(390, 844);
+        page.context().grantPermissions(List.of("clipboard-read", "clipboard-write"));
+        page.navigate(shop.address(Links.coming()));
+        var first = page.locator(".coming details").first();
+        first.locator("summary").click();
+        var text = first.locator("textarea").inputValue();
+        first.getByText("Copy the text").click();
+        first.getByText("Copied.").waitFor();
+        assertThat(page.evaluate("navigator.clipboard.readText()")).isEqualTo(text);
+        Axe.assertNoViolation(page, "a text that was copied");
+
+        page.evaluate("Object.defineProperty(navigator, 'clipboard', {value: undefined})");
+        first.getByText("Copy the text").click();
+        first.getByText("The text is marked").waitFor();
+        assertThat(page.evaluate("document.getSelection().toString()")).isEqualTo(text);
     }
 
     /** Who said no to one way is not offered it; what safety depends on was not declined with it. */

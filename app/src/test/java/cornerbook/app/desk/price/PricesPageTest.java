@@ -67,6 +67,23 @@ class PricesPageTest {
                 .isEmpty();
     }
 
+    /** What is shown is read back, in either language and with either mark. */
+    @Test
+    void amountsAndPerCentsHaveTheCommaInFrench() throws Exception {
+        assertThat(post("/place", own("9,975")).statusCode())
+                .isEqualTo(303);
+        for (var hour : List.of("115,50", "116.50")) {
+            assertThat(post("/work", Map.of("hour", hour)).statusCode()).isEqualTo(303);
+            var french = shop.send(shop.request(Links.prices()).header("Accept-Language", "fr"))
+                    .body();
+            assertThat(french)
+                    .contains("value=\"" + hour.replace('.', ',') + "\"", "value=\"9,975\"")
+                    .doesNotContain("9.975");
+            assertThat(shop.get(Links.prices()).body())
+                    .contains("value=\"" + hour.replace(',', '.') + "\"", "value=\"9.975\"");
+        }
+    }
+
     @Test
     void whatCannotBeIsOneSentenceAndKeepsWhatWasTyped() throws Exception {
         refused("say whose taxes", "/work", Map.of("hour", "115"));
