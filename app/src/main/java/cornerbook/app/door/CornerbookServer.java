@@ -234,6 +234,7 @@ public final class CornerbookServer {
                 .post(Links.order(), orderList::order)
                 .get(Links.order() + ".csv", orderList::sendCsv)
                 .get(Links.order() + "/article", orderList::showArticle)
+                .post(Links.order() + "/level", orderList::keepLevel)
                 .post(Links.order() + "/event", orderList::record)
                 .post(Links.order() + "/give", orderList::give)
                 .post(Links.order() + "/answer", orderList::answer)

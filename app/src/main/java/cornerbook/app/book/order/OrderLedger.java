@@ -262,6 +262,32 @@ public final class OrderLedger {
         });
     }
 
+    /** With which chance pieces are to be enough, as the shop said last. */
+    public OrderLevel level() {
+        return store.read(handle -> handle.select("select * from order_level order by place_in_list desc limit 1")
+                .map((row, context) -> {
+                    int percent = row.getInt("percent");
+                    boolean byCosts = row.wasNull();
+                    return new OrderLevel(
+                            byCosts ? null : percent, row.getString("cost_missing"), row.getString("cost_left"));
+                })
+                .findFirst()
+                .orElse(OrderLevel.USUAL));
+    }
+
+    /** From now on pieces are to be enough with this chance; what was said already, by its id, counts once. */
+    public Arrival keep(String id, OrderLevel level, String person, Instant madeAt) {
+        return store.write(handle -> Arrival.of(new TableRow("order_level")
+                .set("id", id)
+                .set("place_in_list", TableRow.count(handle, "order_level where id <> ?", id))
+                .set("percent", level.percent())
+                .set("cost_missing", level.missing())
+                .set("cost_left", level.left())
+                .set("person", person)
+                .set("made_at", madeAt)
+                .insertOnce(handle)));
+    }
+
     private static boolean isKept(Handle handle, String id) {
         return handle.select("select 1 from order_event where id = ?", id)
                 .mapTo(Integer.class)

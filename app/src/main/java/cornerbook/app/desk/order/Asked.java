@@ -1,5 +1,6 @@
 package cornerbook.app.desk.order;
 
+import cornerbook.app.book.order.OrderLevel;
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.desk.Form;
 import cornerbook.app.request.PageException;
@@ -12,6 +13,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a person asks of the order list, as the address of the page carries it.
@@ -21,7 +23,6 @@ import java.util.Optional;
  * @param left what one piece too many costs, as it was written
  */
 public record Asked(LocalDate until, double level, String missing, String left) {
-    private static final int USUAL_PERCENT = 90;
     private static final int LEAST_PERCENT = 50;
     private static final int MOST_PERCENT = 99;
     private static final double HUNDRED = 100;
@@ -32,15 +33,19 @@ public record Asked(LocalDate until, double level, String missing, String left) 
     /**
      * What the fields of a form or an address ask.
      *
+     * @param kept what counts where they say nothing of the chance
      * @throws PageException with one sentence when one of them cannot be
      */
-    static Asked of(Form typed, LocalDate today, Optional<Climate> climate) {
-        var missing = typed.get("missing");
-        var left = typed.get("left");
+    static Asked of(Form typed, LocalDate today, Optional<Climate> climate, OrderLevel kept) {
+        boolean saysNothing = Stream.of("level", "missing", "left")
+                .allMatch(field -> typed.get(field).isEmpty());
+        var missing = saysNothing ? kept.missing() : typed.get("missing");
+        var left = saysNothing ? kept.left() : typed.get("left");
+        var chosen = saysNothing ? String.valueOf(kept.percent()) : typed.get("level");
         boolean byCosts = !missing.isEmpty() || !left.isEmpty();
         return new Asked(
                 until(typed.get("until"), today, climate),
-                byCosts ? ServiceLevel.ofCosts(cost(missing), cost(left)) : level(typed.get("level")),
+                byCosts ? ServiceLevel.ofCosts(cost(missing), cost(left)) : level(chosen),
                 missing,
                 left);
     }
@@ -57,9 +62,6 @@ public record Asked(LocalDate until, double level, String missing, String left) 
     }
 
     private static double level(String text) {
-        if (text.isEmpty()) {
-            return USUAL_PERCENT / HUNDRED;
-        }
         int percent = text.matches(PERCENT) ? Integer.parseInt(text) : 0;
         if (percent < LEAST_PERCENT || percent > MOST_PERCENT) {
             throw new PageException(400, new OrderSaid.NoLevel(LEAST_PERCENT, MOST_PERCENT));
@@ -73,6 +75,11 @@ public record Asked(LocalDate until, double level, String missing, String left) 
             throw new PageException(400, new OrderSaid.NoCost());
         }
         return cost;
+    }
+
+    /** The same as the shop keeps it. */
+    OrderLevel toKeep() {
+        return new OrderLevel(byCosts() ? null : Integer.valueOf(percent()), missing, left);
     }
 
     /** Whether the level follows from two costs. */

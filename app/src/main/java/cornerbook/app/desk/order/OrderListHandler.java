@@ -39,7 +39,16 @@ public final class OrderListHandler {
 
     public void show(ServerRequest request, ServerResponse response) {
         var asked = asked(Form.ofQuery(request));
-        pages.send(response, 200, "desk/order/list", new OrderListPage(desk.today(), asked, list(asked)));
+        pages.send(response, 200, "desk/order/list", new OrderListPage(
+                        desk.today(), asked, list(asked), desk.book().orders().level(), desk.clock().getZone()));
+    }
+
+    /** The shop keeps the chance, or the costs from which it follows. */
+    public void keepLevel(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        var asked = asked(typed);
+        desk.book().orders().keep(typed.identity("id"), asked.toKeep(), person(typed), desk.now());
+        Pages.redirect(response, Links.order() + "?" + asked.query());
     }
 
     /** The same list as a file for a spreadsheet or a supplier. */
@@ -138,7 +147,8 @@ public final class OrderListHandler {
 
     /** Does what a form asks, and shows the article again; what is refused, with what was typed. */
     private void change(Form typed, ServerResponse response, Runnable work) {
-        var address = Links.article(article(typed)) + "&" + asked(typed).query();
+        var query = asked(typed).query();
+        var address = typed.has("list") ? Links.order() + "?" + query : Links.article(article(typed)) + "&" + query;
         try {
             work.run();
         } catch (BookException e) {
@@ -160,7 +170,7 @@ public final class OrderListHandler {
     }
 
     private Asked asked(Form typed) {
-        return Asked.of(typed, desk.today(), desk.book().climate().find());
+        return Asked.of(typed, desk.today(), desk.book().climate().find(), desk.book().orders().level());
     }
 
     private OrderList list(Asked asked) {

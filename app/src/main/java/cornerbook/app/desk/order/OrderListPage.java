@@ -1,13 +1,50 @@
 package cornerbook.app.desk.order;
 
+import cornerbook.app.book.order.OrderLevel;
+import cornerbook.app.book.order.OrderLine;
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.order.OrderRow;
 import cornerbook.core.order.OrderPart;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
+import java.util.UUID;
 
-/** What to order, by part and article. */
-public record OrderListPage(LocalDate today, Asked asked, OrderList list) {
+/**
+ * What to order, by part and article.
+ *
+ * @param kept with which chance the shop has pieces be enough
+ * @param shop the time by which days are told
+ */
+public record OrderListPage(LocalDate today, Asked asked, OrderList list, OrderLevel kept, ZoneId shop) {
+    /** What was ordered at once, of which pieces are still to come. */
+    public record ToCome(OrderRow row, OrderLine line) {}
+
+    /** What is still to come, ordered first before the rest. */
+    public List<ToCome> toCome() {
+        return list.rows().stream()
+                .flatMap(row -> row.lines().stream()
+                        .filter(line -> line.open() > 0)
+                        .map(line -> new ToCome(row, line)))
+                .sorted(Comparator.comparing(each -> each.line().madeAt()))
+                .toList();
+    }
+
+    public LocalDate dayOf(Instant moment) {
+        return LocalDate.ofInstant(moment, shop);
+    }
+
+    /** Whether the list shows the chance that the shop keeps. */
+    public boolean isKept() {
+        return asked.toKeep().equals(kept);
+    }
+
+    public String newId() {
+        return UUID.randomUUID().toString();
+    }
+
     /** The chances that a person may choose from, per cent. */
     public List<String> levels() {
         return List.of("50", "80", "90", "95", "99");

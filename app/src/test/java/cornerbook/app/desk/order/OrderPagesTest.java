@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.order.OrderLedger;
+import cornerbook.app.book.order.OrderLevel;
 import cornerbook.app.book.order.OrderLine;
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.order.OrderRow;
@@ -61,6 +62,45 @@ class OrderPagesTest {
         page.getByText("Give it 4").first().click();
         page.getByText("4 given").first().waitFor();
         assertThat(line().there()).isZero();
+    }
+
+    /** What has come in is booked where all that is to come stands together. */
+    @Test
+    void whatComesInIsBookedOnTheList() {
+        shop.book().orders().order("a", TYRES, 6, "Invented supplier", "Ida", ServedShop.CLOCK.instant());
+        var page = chromium.open(shop.address(Links.order()), 390);
+        var line = page.locator("section[aria-labelledby=to-come] .order-line");
+        assertThat(line.innerText()).contains("Invented supplier", "6 to come");
+        line.locator(".few").fill("4");
+        line.locator("button[value=CAME_IN]").click();
+        page.getByText("2 to come").waitFor();
+        assertThat(page.url()).contains(Links.order() + "?until=");
+        assertThat(line().open()).isEqualTo(2);
+        assertThat(line().there()).isEqualTo(4);
+    }
+
+    /** What the shop keeps, the list opens with; what is only looked at, it does not keep. */
+    @Test
+    void theShopKeepsItsChanceAndItsCosts() throws Exception {
+        assertThat(shop.get(Links.order()).body())
+                .contains("<option value=\"90\" selected>", "the list opens with it");
+        var page = chromium.open(shop.address(Links.order() + "?missing=40&left=2,50"), 390);
+        assertThat(shop.book().orders().level()).isEqualTo(OrderLevel.USUAL);
+        page.getByText("Keep this for the shop").click();
+        page.getByText("the list opens with it").waitFor();
+        assertThat(shop.book().orders().level()).isEqualTo(new OrderLevel(null, "40", "2,50"));
+        assertThat(shop.get(Links.order()).body())
+                .contains("value=\"40\"", "value=\"2,50\"", "which costs least");
+        assertThat(shop.get(Links.order() + "?level=95").body())
+                .contains("<option value=\"95\" selected>", "Keep this for the shop");
+        assertThat(post("/level", Map.of("level", "95")).statusCode()).isEqualTo(303);
+        assertThat(shop.get(Links.order()).body()).contains("<option value=\"95\" selected>");
+        for (var level : List.of("49", "100", "many")) {
+            assertThat(post("/level", Map.of("level", level)).statusCode()).as(level).isEqualTo(400);
+        }
+        assertThat(post("/level", Map.of("missing", "40", "left", "-1")).statusCode())
+                .isEqualTo(400);
+        assertThat(shop.book().orders().level()).isEqualTo(new OrderLevel(95, "", ""));
     }
 
     @Test
