@@ -7,15 +7,23 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.arguments.LanguageChoice;
 import cornerbook.app.cli.arguments.Usage;
 import cornerbook.app.cli.arguments.WrongUse;
+import cornerbook.app.cli.customer.CustomersVerb;
 import cornerbook.app.cli.order.OrderVerb;
 import cornerbook.app.cli.print.Printed;
 import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.log.Faults;
 import cornerbook.app.log.Log;
 import cornerbook.app.text.PlainText;
+import cornerbook.core.say.Refused;
 import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Locale;
@@ -30,6 +38,9 @@ import picocli.CommandLine;
         version = Main.VERSION)
 public final class Main {
     static final String VERSION = "Cornerbook 0.1.0";
+
+    /** Some thousand cards without pictures. */
+    private static final int MOST_BYTES = 4 * 1024 * 1024;
 
     private Main() {}
 
@@ -101,6 +112,7 @@ public final class Main {
                 .addSubcommand(new Check(terminal, err))
                 .addSubcommand(new Kinds(terminal))
                 .addSubcommand(order(terminal))
+                .addSubcommand(customers(terminal))
                 .addSubcommand(new Schema(terminal))
                 .addSubcommand(new Completion(terminal));
         Questions.ALL.forEach(question -> line.addSubcommand(CalculatorVerb.of(question, terminal)));
@@ -112,12 +124,40 @@ public final class Main {
                 .addMixin("folder", CommandLine.Model.CommandSpec.forAnnotatedObject(folder));
     }
 
+    private static CommandLine.Model.CommandSpec customers(Terminal terminal) {
+        var folder = new BookFolder();
+        return CommandLine.Model.CommandSpec.forAnnotatedObject(
+                        new CustomersVerb(terminal, folder::openExisting, Main::text))
+                .addMixin("folder", CommandLine.Model.CommandSpec.forAnnotatedObject(folder));
+    }
+
+    /** The text of a file; what is no UTF-8 is taken for the code page of western Europe (WHATWG Encoding Standard, section 9.1). */
+    private static String text(Path file) {
+        try {
+            if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
+                throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.NoFile(file.toString()));
+            }
+            var bytes = Files.readAllBytes(file);
+            try {
+                return UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            } catch (CharacterCodingException e) {
+                return new String(bytes, Charset.forName("windows-1252"));
+            }
+        } catch (IOException e) {
+            throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.NoFile(file.toString()));
+        }
+    }
+
     /** Tells a person what came of a verb that failed, and gives the exit code. */
     static int report(Exception exception, String verb, Reader reader, PrintWriter err) {
         return switch (exception) {
             case CommandFailure failure -> {
                 failure.sentences().forEach(sentence -> err.println(Printed.sentence(reader.say(sentence))));
                 yield failure.exitCode();
+            }
+            case Refused refused -> {
+                err.println(Printed.sentence(reader.say(refused.said())));
+                yield CommandFailure.INPUT_REFUSED;
             }
             case BookException refused -> {
                 err.println(Printed.sentence(reader.say(refused.said())));

@@ -1,20 +1,15 @@
 package cornerbook.app.desk.customer;
 
-import cornerbook.app.book.customer.CardLedger.Taken;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.exchange.card.CardFile;
-import cornerbook.app.exchange.card.PersonCard;
-import cornerbook.core.car.Customer;
 import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.List;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Takes in people from cards: first shows what would become of each, then takes what a person chose. */
@@ -38,7 +33,7 @@ public final class CardHandler {
     public void look(ServerRequest request, ServerResponse response) {
         var text = Form.readLines(request, LARGEST_BYTES).get(CardPage.TEXT);
         try {
-            send(response, 200, text, rows(text), null, "");
+            send(response, 200, text, cards(text, "").rows(), null, "");
         } catch (Refused e) {
             send(response, 422, text, List.of(), null, Typed.sentence(e));
         }
@@ -50,9 +45,10 @@ public final class CardHandler {
         var text = typed.get(CardPage.TEXT);
         var id = typed.identity("id");
         try {
-            var taken = rows(text).stream()
+            var cards = cards(text, id);
+            var taken = cards.rows().stream()
                     .filter(row -> row.card().refused() == null)
-                    .flatMap(row -> taken(row, typed.get(row.field()), id))
+                    .flatMap(row -> cards.taken(row, typed.get(row.field())))
                     .toList();
             send(response, 200, "", List.of(), desk.book().cards().take(taken), "");
         } catch (Refused | BookException e) {
@@ -60,25 +56,8 @@ public final class CardHandler {
         }
     }
 
-    private static Stream<Taken> taken(CardRow row, String chosen, String id) {
-        if (chosen.equals(CardRow.NEW)) {
-            return Stream.of(new Taken(customer(id + "-" + row.card().number(), row.card()), true));
-        }
-        return row.alike().stream()
-                .map(CardRow.Alike::customer)
-                .filter(customer -> customer.id().equals(chosen))
-                .map(customer -> new Taken(customer(customer.id(), row.card()), false));
-    }
-
-    private static Customer customer(String id, PersonCard card) {
-        return new Customer(id, card.name(), card.phone(), card.email(), card.language());
-    }
-
-    private List<CardRow> rows(String text) {
-        var known = new AlikeCustomers(desk.book().cards().list());
-        return CardFile.read(text).stream()
-                .map(card -> new CardRow(card, known.of(card)))
-                .toList();
+    private ProposedCards cards(String text, String id) {
+        return ProposedCards.of(desk.book().cards().list(), text, id);
     }
 
     private void send(
