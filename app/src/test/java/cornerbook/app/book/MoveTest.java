@@ -6,10 +6,17 @@ import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.InEnglish;
+import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.order.OrderLevel;
+import cornerbook.app.book.price.PriceKey;
+import cornerbook.app.book.price.PriceRow;
+import cornerbook.app.book.price.PriceValue;
+import cornerbook.app.book.price.TaxPlace;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.DriverManager;
@@ -19,6 +26,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -63,6 +72,36 @@ class MoveTest {
             book.readings().add(visit, List.of(voltage("z-wrong", null, 13.1)));
             book.readings().add(visit, List.of(voltage("m-wrong-too", "z-wrong", 12.1)));
             book.readings().add(visit, List.of(voltage("a-right", "m-wrong-too", 12.6)));
+            PostgresqlTest.store(book);
+            PostgresqlTest.bill(book, visit);
+            book.estimates()
+                    .link(
+                            "link",
+                            book.estimates().of(visit).estimates().getFirst().id(),
+                            "hash",
+                            "Ida",
+                            AgreedWork.NOW);
+            book.orders().keep("level", new OrderLevel(null, "40", "2,50"), "Ida", AgreedWork.NOW);
+            book.bills().credit("back", 1, "wrong car", AgreedWork.TODAY, "Ida", AgreedWork.NOW);
+            book.prices()
+                    .keep(
+                            "place",
+                            new TaxPlace(
+                                    "ZZ",
+                                    CurrencyUnit.CAD,
+                                    AgreedWork.TODAY,
+                                    List.of(new TaxPlace.OfShop("Invented", new BigDecimal("9.975"), "1"))),
+                            "Ida",
+                            AgreedWork.NOW);
+            book.prices()
+                    .keep(
+                            "price",
+                            List.of(new PriceRow(
+                                    PriceKey.HOUR,
+                                    PriceValue.of(Money.parse("CAD 115.50")),
+                                    AgreedWork.TODAY,
+                                    "Ida",
+                                    AgreedWork.NOW)));
         }
     }
 
@@ -89,6 +128,36 @@ class MoveTest {
                         .isEqualTo(first.records().find(id));
             }
         }
+    }
+
+    /** A row that got lost of a table without rows would not be missed. */
+    @Test
+    void whatIsMovedHasWhatCarsAreChargedAndWhereTheirWheelsLie() throws Exception {
+        assertThat(rows(folder.resolve("first")))
+                .extracting(row -> row.replaceFirst(" .*", ""))
+                .contains(
+                        "price",
+                        "tax_place",
+                        "shop_tax",
+                        "estimate",
+                        "estimate_line",
+                        "estimate_tax",
+                        "estimate_link",
+                        "agreement",
+                        "agreement_answer",
+                        "bill",
+                        "bill_line",
+                        "bill_tax",
+                        "bill_payment",
+                        "order_level",
+                        "store_rack",
+                        "set_move",
+                        "set_intake",
+                        "set_term",
+                        "stock_count",
+                        "stock_scan",
+                        "stock_difference",
+                        "stock_answer");
     }
 
     @Test

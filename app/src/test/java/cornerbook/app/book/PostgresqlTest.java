@@ -10,10 +10,16 @@ import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentLedger;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
+import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.bill.BillLedger;
+import cornerbook.app.book.bill.Payment;
+import cornerbook.app.book.coming.ComingCustomer;
+import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.book.photo.PhotoSaid;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.book.rack.Intake;
 import cornerbook.app.book.rack.StockDifference;
+import cornerbook.app.book.rack.StorageTerm;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.cli.Main;
@@ -21,6 +27,7 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.coming.Matter;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.store.FloorPoint;
 import cornerbook.core.store.Lying;
@@ -43,6 +50,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.joda.money.Money;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -128,14 +136,53 @@ class PostgresqlTest {
                     .hasSize(2)
                     .containsExactlyInAnyOrderElementsOf(file.counts().listDifferences("count"));
             var key = file.stock().find("03S1").orElseThrow().key();
+            assertThat(book.terms().find(key)).isPresent().isEqualTo(file.terms().find(key));
             assertThat(book.intakes().find(key))
                     .isPresent()
                     .isEqualTo(file.intakes().find(key));
         }
     }
 
+    /** Months are counted alike, and what is stored or guaranteed is due on the same days. */
+    @Test
+    void whoIsToComeBackIsWhoSqliteSays(@TempDir Path folder) throws Exception {
+        var day = LocalDate.of(2026, 11, 25);
+        var days = Days.until(day.plusYears(1), day);
+        try (var book = Book.onServer(cluster.database("coming"));
+                var file = Book.open(folder)) {
+            for (var each : List.of(book, file)) {
+                each.records().addCars(SHOP);
+                store(each);
+                bill(each, SHOP.getFirst().visits().getLast().id());
+            }
+            var asked = book.coming().list(days, 0, 100);
+            assertThat(asked.list())
+                    .flatExtracting(ComingCustomer::matters)
+                    .contains(Matter.STORED_SET, Matter.WARRANTY, Matter.RETORQUE);
+            assertThat(asked).isEqualTo(file.coming().list(days, 0, 100));
+        }
+    }
+
+    /** Work is estimated, agreed to, billed and paid in part. */
+    static void bill(Book book, String visitId) {
+        AgreedWork.agree(book, visitId, "CA-QC", Map.of("Brakes freed", "100"));
+        book.bills()
+                .make(new BillLedger.NewBill(
+                        "bill", visitId, List.of("Brakes freed"), List.of(), AgreedWork.TODAY, "Ida", AgreedWork.NOW));
+        book.bills()
+                .pay(
+                        1,
+                        new Payment(
+                                "paid",
+                                Payment.Way.CARD,
+                                Money.parse("CAD 50"),
+                                AgreedWork.TODAY,
+                                "Ida",
+                                AgreedWork.NOW));
+    }
+
     /** A set is laid down, one goes out, and the store is counted. */
-    private static void store(Book book) {
+    static void store(Book book) {
         var day = LocalDate.of(2026, 11, 25);
         var by = new By("Ida", Instant.parse("2026-11-25T14:00:00Z"));
         var rack = new Rack("Cellar", new Naming("K-##", 1, 4), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 1);
@@ -146,6 +193,7 @@ class PostgresqlTest {
         book.stock().answer("call", "demo-03-v7", new CallAnswer(CallAnswer.Kind.CALLED, "Ida", by.at()));
         var key = book.stock().find("03S1").orElseThrow().key();
         book.intakes().add("intake", key, new Intake(Lying.STACKED, true, 240.0, by));
+        book.terms().add("term", key, new StorageTerm(day.plusDays(10), by), day);
         book.counts().begin("count", by);
         book.counts().scan("s1", "count", "K-02", "03S2", by);
         book.counts().scan("s2", "count", "K-02", "strange", by);

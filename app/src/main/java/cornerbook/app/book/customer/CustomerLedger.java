@@ -2,16 +2,22 @@ package cornerbook.app.book.customer;
 
 import static cornerbook.app.book.store.Transactions.within;
 
+import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.customer.KeptOfCustomer.KnownCar;
 import cornerbook.app.book.customer.KeptOfCustomer.Mention;
+import cornerbook.app.book.estimate.Estimate;
+import cornerbook.app.book.estimate.EstimateLedger;
+import cornerbook.app.book.estimate.WorkOfVisit;
 import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.visit.Because;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -57,6 +63,8 @@ public final class CustomerLedger {
                         mentions(handle, customerId),
                         ContactLedger.listOf(handle, customerId),
                         new MailLedger(within(handle)).listOf(customerId),
+                        estimates(handle, customerId),
+                        bills(handle, customerId),
                         erased(handle, customerId))));
     }
 
@@ -82,7 +90,7 @@ public final class CustomerLedger {
     /**
      * Erases name, telephone, e-mail and language of a person, that person's name wherever it was written at a visit, the words in
      * which the person agreed or not to being reached, and what was written to the person. What was measured and done at the car stays,
-     * and that there was an answer and an e-mail.
+     * and that there was an answer and an e-mail. Estimates and bills stay as they are: a shop has to keep them, and they name nobody.
      *
      * @param plates also the plates of the cars
      * @param words also complaints, and notes of visits and appointments, as they may tell of the person
@@ -164,6 +172,49 @@ public final class CustomerLedger {
                         row.getInt("visits"),
                         day(row.getString("last_visit")),
                         row.getInt("photos")))
+                .list();
+    }
+
+    private static List<PricedEstimate> estimates(Handle handle, String customerId) {
+        var ledger = new EstimateLedger(within(handle));
+        return visitsWith(handle, "estimate", customerId).stream()
+                .map(ledger::of)
+                .flatMap(work -> work.estimates().stream().map(estimate -> estimate(work, estimate)))
+                .toList();
+    }
+
+    private static PricedEstimate estimate(WorkOfVisit work, Estimate estimate) {
+        return new PricedEstimate(
+                estimate.visitId(),
+                estimate.day(),
+                estimate.validUntil(),
+                IntStream.range(0, estimate.lines().size())
+                        .mapToObj(place -> new PricedEstimate.Line(
+                                estimate.lines().get(place).words(),
+                                estimate.lines().get(place).amount(),
+                                work.findAnswer(estimate, place)
+                                        .map(agreement -> agreement.answers().get(place))
+                                        .orElse(null)))
+                        .toList());
+    }
+
+    private static List<PricedBill> bills(Handle handle, String customerId) {
+        var ledger = new BillLedger(within(handle));
+        return visitsWith(handle, "bill", customerId).stream()
+                .flatMap(visitId -> ledger.of(visitId).stream())
+                .map(PricedBill::of)
+                .sorted(Comparator.comparing(PricedBill::number))
+                .toList();
+    }
+
+    /** The visits of a customer's cars of which a table has something, earliest first; those that were cancelled as well. */
+    private static List<String> visitsWith(Handle handle, String table, String customerId) {
+        return handle.select(
+                        "select visit.id from visit join vehicle on vehicle.id = visit.vehicle_id where vehicle.customer_id = ?"
+                                + " and exists (select 1 from " + table + " where " + table
+                                + ".visit_id = visit.id) order by visit.visit_date, visit.id",
+                        customerId)
+                .mapTo(String.class)
                 .list();
     }
 

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param mentions what was written of this person at visits and appointments, earliest first
  * @param contact what this person said to being called and written to, earliest first
  * @param mails what was written to this person by e-mail, the latest first
+ * @param estimates what this person was told that work would cost, earliest first
+ * @param bills what this person was charged, by number
  * @param erased why and by whom the data were erased; null where they were not
  */
 public record KeptOfCustomer(
@@ -22,12 +24,16 @@ public record KeptOfCustomer(
         List<Mention> mentions,
         List<ContactAnswer> contact,
         List<KeptMail> mails,
+        List<PricedEstimate> estimates,
+        List<PricedBill> bills,
         @Nullable Because erased) {
     public KeptOfCustomer {
         cars = List.copyOf(cars);
         mentions = List.copyOf(mentions);
         contact = List.copyOf(contact);
         mails = List.copyOf(mails);
+        estimates = List.copyOf(estimates);
+        bills = List.copyOf(bills);
     }
 
     /** Photos of all cars. */

@@ -75,7 +75,8 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements) 
         return byMatter.values().stream().flatMap(List::stream).toList();
     }
 
-    private Optional<Agreement> findAnswer(Estimate estimate, int place) {
+    /** What answered a line of an estimate last. */
+    public Optional<Agreement> findAnswer(Estimate estimate, int place) {
         return agreements.stream()
                 .filter(each -> each.estimateId().equals(estimate.id())
                         && each.answers().containsKey(place))

@@ -22,12 +22,16 @@ import io.helidon.webserver.http.ServerResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.ser.std.ToStringSerializer;
 
 /** Shows, gives out and erases what the book keeps of a customer. */
 public final class CustomerHandler {
     private static final JsonMapper JSON = JsonMapper.builder()
+            .addModule(new SimpleModule().addSerializer(Money.class, ToStringSerializer.instance))
             .changeDefaultPropertyInclusion(inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
             .build();
 
@@ -108,6 +112,7 @@ public final class CustomerHandler {
                         contact(kept),
                         desk.reader(kept.customer()).say(new CustomerSaid.AskedToReach()),
                         Told.reader().at(desk.clock().getZone()),
+                        Retention.at(desk.book().cars().findUsualPlace().orElse("")),
                         typed,
                         Caller.current().tablet().map(TabletAtWork::person).orElse(null),
                         error == null ? null : Told.say(error)));

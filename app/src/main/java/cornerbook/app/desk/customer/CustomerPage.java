@@ -1,11 +1,13 @@
 package cornerbook.app.desk.customer;
 
 import cornerbook.app.book.customer.KeptOfCustomer;
+import cornerbook.app.book.customer.PricedBill;
 import cornerbook.app.desk.Form;
 import cornerbook.core.coming.Purpose;
 import cornerbook.core.say.Said;
 import cornerbook.words.Language;
 import cornerbook.words.Reader;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param contact whether this person is called and written to, by purpose and way
  * @param question what the person is asked about it, in his or her language
  * @param shop who reads, by the shop's time
+ * @param retention for how long the shop keeps its papers
  * @param typed what was typed into the form that erases, when it came back
  * @param person who works on the tablet that asks; null where nobody is known
  * @param error what was wrong with what was typed; null when nothing was
@@ -25,11 +28,21 @@ public record CustomerPage(
         List<ContactState> contact,
         String question,
         Reader shop,
+        Retention retention,
         Form typed,
         @Nullable String person,
         @Nullable String error) {
     public CustomerPage {
         contact = List.copyOf(contact);
+    }
+
+    /** Until when its papers are kept; null where there are none. */
+    public @Nullable LocalDate papersUntil() {
+        return kept.bills().stream()
+                .map(PricedBill::day)
+                .max(LocalDate::compareTo)
+                .map(day -> day.plusYears(retention.years()))
+                .orElse(null);
     }
 
     /** The ways of a purpose. */

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.car.VehicleSummary;
+import cornerbook.app.book.bill.BillLedger;
+import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.coming.AskedMatter;
 import cornerbook.app.book.customer.ContactAnswer;
 import cornerbook.app.book.estimate.Agreement;
@@ -100,6 +102,9 @@ class CustomerPagesTest {
                                 "Bo",
                                 WHEN),
                         ServedShop.TODAY);
+        book.bills().make(new BillLedger.NewBill("b-1", visit, List.of("A"), List.of(), ServedShop.TODAY, "Bo", WHEN));
+        book.bills()
+                .pay(1, new Payment("p-1", Payment.Way.CARD, Money.parse("CAD 1.00"), ServedShop.TODAY, "Bo", WHEN));
         book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
     }
 
@@ -132,6 +137,18 @@ class CustomerPagesTest {
                     .readTree(shop.get(Links.customerFile("person-1")).body());
             assertThat(file.path("customer").path("phone").stringValue()).isEqualTo(PHONE);
             assertThat(file.path("cars").size()).isEqualTo(1);
+            var line = file.path("estimates").path(0).path("lines").path(0);
+            assertThat(line.path("words").stringValue()).isEqualTo("Plaquettes");
+            assertThat(line.path("amount").stringValue()).isEqualTo("CAD 1.00");
+            assertThat(line.path("agreed").booleanValue()).isTrue();
+            var bill = file.path("bills").path(0);
+            assertThat(bill.path("number").intValue()).isEqualTo(1);
+            assertThat(bill.path("total").stringValue()).isEqualTo("CAD 1.00");
+            assertThat(bill.path("paid").path(0).path("way").stringValue()).isEqualTo("CARD");
+            assertThat(page)
+                    .contains("Plaquettes: $1.00 before taxes, agreed", "Bill 1 of 25 Nov 2026", "$1.00 paid on")
+                    .as("seven years by section 230(4)(b) of the Income Tax Act")
+                    .contains("kept until 25 Nov 2033", "section 230(4)(b)");
             assertThat(file.path("mentions").valueStream())
                     .extracting(mention -> mention.path("kind").stringValue())
                     .contains("DECLINED", "REMARK", "AGREED");
