@@ -136,7 +136,9 @@ class PostgresqlTest {
                     .hasSize(2)
                     .containsExactlyInAnyOrderElementsOf(file.counts().listDifferences("count"));
             var key = file.stock().find("03S1").orElseThrow().key();
-            assertThat(book.terms().find(key)).isPresent().isEqualTo(file.terms().find(key));
+            assertThat(book.terms().find(key))
+                    .isPresent()
+                    .isEqualTo(file.terms().find(key));
             assertThat(book.intakes().find(key))
                     .isPresent()
                     .isEqualTo(file.intakes().find(key));

@@ -49,7 +49,8 @@ public final class ComingLedger {
     private static String matters(Days days, boolean ofCustomer) {
         var ofCar = ofCustomer ? " and vehicle_id in (select id from vehicle where customer_id = ?)" : "";
         var ofVisit = ofCustomer ? " and visit.vehicle_id in (select id from vehicle where customer_id = ?)" : "";
-        // What begins with "with" the driver of SQLite searches for an insert behind it, for longer than the database takes to answer.
+        // What begins with "with" the driver of SQLite searches for an insert behind it, for longer than the database
+        // takes to answer.
         return """
             /* who comes back */ with season (starts, ends) as (%s), guarantee (place, starts, ends) as (%s), matter as (
                 select vehicle_id, visit_id, matter, due, due_from from car_due where due >= ? and due <= ?%s
@@ -299,7 +300,8 @@ public final class ComingLedger {
                 union all select visit.vehicle_id from bill join visit on visit.id = bill.visit_id
                     where bill.visit_id = ? and ? = 'WARRANTY' and visit.cancelled = 0 and %s
                 """.formatted(BILL_COUNTS),
-                        Stream.generate(() -> List.of(asked.visitId(), asked.matter().name()))
+                        Stream.generate(() ->
+                                        List.of(asked.visitId(), asked.matter().name()))
                                 .limit(4)
                                 .flatMap(List::stream)
                                 .toArray())

@@ -27,8 +27,8 @@ final class Spans {
     static String ofGuarantees(Days days) {
         return rows(
                 RepairLaw.warranties().entrySet().stream()
-                        .flatMap(each ->
-                                span("'" + each.getKey() + "', ", each.getValue().lasts(), days.today(), days)),
+                        .flatMap(each -> span(
+                                "'" + each.getKey() + "', ", each.getValue().lasts(), days.today(), days)),
                 "'', '', ''");
     }
 

@@ -193,7 +193,8 @@ public final class CustomerLedger {
                                 estimate.lines().get(place).words(),
                                 estimate.lines().get(place).amount(),
                                 work.findAnswer(estimate, place)
-                                        .map(agreement -> agreement.answers().get(place))
+                                        .flatMap(agreement -> Optional.ofNullable(
+                                                agreement.answers().get(place)))
                                         .orElse(null)))
                         .toList());
     }

@@ -18,7 +18,5 @@ public record PricedEstimate(String visitId, LocalDate day, LocalDate validUntil
      * @param agreed what was answered last; null where nothing was
      */
     public record Line(
-            String words,
-            @Nullable Money amount,
-            @Nullable Boolean agreed) {}
+            String words, @Nullable Money amount, @Nullable Boolean agreed) {}
 }

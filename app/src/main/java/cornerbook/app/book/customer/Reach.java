@@ -38,8 +38,7 @@ public final class Reach {
         var customer = known.computeIfAbsent(customerId, this::find);
         var lastVisit = customer.lastVisit();
         return rules.get(purpose, channel)
-                .permits(
-                        customer.answers().agreed(purpose, channel), lastVisit == null ? day : lastVisit, day);
+                .permits(customer.answers().agreed(purpose, channel), lastVisit == null ? day : lastVisit, day);
     }
 
     private Known find(String customerId) {

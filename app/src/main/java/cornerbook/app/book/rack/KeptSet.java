@@ -85,8 +85,7 @@ public record KeptSet(
     public Optional<LocalDate> since(ZoneId shop) {
         return Stream.of(
                         Optional.ofNullable(ran.cameOn()),
-                        Optional.ofNullable(last)
-                                .map(move -> move.day(shop)))
+                        Optional.ofNullable(last).map(move -> move.day(shop)))
                 .flatMap(Optional::stream)
                 .max(LocalDate::compareTo);
     }

@@ -61,18 +61,16 @@ public final class YearLedger {
         return store.read(handle -> {
             var estimates = new EstimateLedger(Transactions.within(handle));
             return handle
-                    .select(
-                            """
+                    .select("""
                     select visit.id, vehicle.name, vehicle.plate from visit join vehicle on vehicle.id = visit.vehicle_id
                     where visit.cancelled = 0 and visit.id in (
                         select estimate.visit_id from agreement join estimate on estimate.id = agreement.estimate_id
                             join agreement_answer on agreement_answer.agreement_id = agreement.id
                         where agreement_answer.agreed = 0 and agreement.made_at >= ?)
                     order by visit.id
-                    """,
-                            from.toString())
-                    .map((row, context) -> declined(
-                            estimates, row.getString("id"), row.getString("name"), row.getString("plate")))
+                    """, from.toString())
+                    .map((row, context) ->
+                            declined(estimates, row.getString("id"), row.getString("name"), row.getString("plate")))
                     .stream()
                     .flatMap(List::stream)
                     .filter(line -> !line.at().isBefore(from))
@@ -90,13 +88,7 @@ public final class YearLedger {
                 byMatter.putIfAbsent(
                         line.matter(),
                         new DeclinedLine(
-                                visitId,
-                                car,
-                                plate,
-                                line.words(),
-                                line.safety(),
-                                line.amount(),
-                                agreement.madeAt()));
+                                visitId, car, plate, line.words(), line.safety(), line.amount(), agreement.madeAt()));
             }
         }
         return List.copyOf(byMatter.values());

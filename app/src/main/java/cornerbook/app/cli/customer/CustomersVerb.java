@@ -52,7 +52,9 @@ public final class CustomersVerb implements Runnable {
             cards.sameName().stream()
                     .map(CardRow::card)
                     .forEach(card -> terminal.say(new CustomersSaid.SameName(card.number(), card.name())));
-            cards.unfit().forEach(card -> terminal.say(new CustomersSaid.Unfit(card.number(), Objects.requireNonNull(card.refused()))));
+            cards.unfit()
+                    .forEach(card -> terminal.say(
+                            new CustomersSaid.Unfit(card.number(), Objects.requireNonNull(card.refused()))));
             terminal.say(new CustomersSaid.Taken(taken, cards.count()));
         }
     }

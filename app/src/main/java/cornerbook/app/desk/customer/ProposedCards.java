@@ -44,8 +44,8 @@ public record ProposedCards(List<CardRow> rows, String id) {
 
     /** Those that share a name, and nothing else, with a customer: they are left. */
     public List<CardRow> sameName() {
-        return fit().filter(row -> !row.alike().isEmpty()
-                        && row.alike().getFirst().sign() == CardRow.Sign.NAME)
+        return fit().filter(
+                        row -> !row.alike().isEmpty() && row.alike().getFirst().sign() == CardRow.Sign.NAME)
                 .toList();
     }
 

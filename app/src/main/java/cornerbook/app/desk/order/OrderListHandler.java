@@ -39,8 +39,16 @@ public final class OrderListHandler {
 
     public void show(ServerRequest request, ServerResponse response) {
         var asked = asked(Form.ofQuery(request));
-        pages.send(response, 200, "desk/order/list", new OrderListPage(
-                        desk.today(), asked, list(asked), desk.book().orders().level(), desk.clock().getZone()));
+        pages.send(
+                response,
+                200,
+                "desk/order/list",
+                new OrderListPage(
+                        desk.today(),
+                        asked,
+                        list(asked),
+                        desk.book().orders().level(),
+                        desk.clock().getZone()));
     }
 
     /** The shop keeps the chance, or the costs from which it follows. */
@@ -170,7 +178,11 @@ public final class OrderListHandler {
     }
 
     private Asked asked(Form typed) {
-        return Asked.of(typed, desk.today(), desk.book().climate().find(), desk.book().orders().level());
+        return Asked.of(
+                typed,
+                desk.today(),
+                desk.book().climate().find(),
+                desk.book().orders().level());
     }
 
     private OrderList list(Asked asked) {

@@ -25,9 +25,8 @@ public record OrderListPage(LocalDate today, Asked asked, OrderList list, OrderL
     /** What is still to come, ordered first before the rest. */
     public List<ToCome> toCome() {
         return list.rows().stream()
-                .flatMap(row -> row.lines().stream()
-                        .filter(line -> line.open() > 0)
-                        .map(line -> new ToCome(row, line)))
+                .flatMap(row ->
+                        row.lines().stream().filter(line -> line.open() > 0).map(line -> new ToCome(row, line)))
                 .sorted(Comparator.comparing(each -> each.line().madeAt()))
                 .toList();
     }

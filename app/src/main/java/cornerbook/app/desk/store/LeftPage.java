@@ -18,8 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param reach who may be called about them
  * @param months for so long at least
  */
-public record LeftPage(
-        Shelves shelves, Map<String, CalledAbout> calls, Reach reach, LocalDate today, int months) {
+public record LeftPage(Shelves shelves, Map<String, CalledAbout> calls, Reach reach, LocalDate today, int months) {
     static final int USUAL_MONTHS = StoredSets.MONTHS_OF_A_SEASON;
 
     public LeftPage {

@@ -52,7 +52,7 @@ final class StockCsv {
                 owner.vehicleName(),
                 owner.plate(),
                 owner.customerName(),
-                owner.phone() == null || !reach.mayCall(owner.customerId(), Purpose.SEASON) ? "" : owner.phone(),
+                reach.mayCall(owner.customerId(), Purpose.SEASON) ? Objects.requireNonNullElse(owner.phone(), "") : "",
                 reader.say(new SetOf(set.season())),
                 String.join(" ", set.tags()),
                 Optional.ofNullable(shelves.since(set)).map(LocalDate::toString).orElse(""),

@@ -49,7 +49,8 @@ public record TodayPage(
      * @param mayCall whether its customer may be called about it
      * @param calledOn when its customer was called last; null before anybody did
      */
-    public record Again(OpenRetorque due, boolean mayCall, @Nullable LocalDate calledOn) {}
+    public record Again(
+            OpenRetorque due, boolean mayCall, @Nullable LocalDate calledOn) {}
 
     /**
      * A page of the cars that were searched for, each with what the book has of its verdict.

@@ -117,7 +117,9 @@ public final class YearHandler {
                                     line.words(),
                                     labels.of(line.safety() ? "yes" : "no"),
                                     amount == null ? "" : amount.getAmount().toPlainString(),
-                                    amount == null ? "" : amount.getCurrencyUnit().getCode());
+                                    amount == null
+                                            ? ""
+                                            : amount.getCurrencyUnit().getCode());
                         })
                         .toList());
     }

@@ -62,7 +62,8 @@ public record YearPage(
     /** A car, and whether its customer may be called. */
     public record NotSeen(CarNotSeen car, boolean mayCall) {
         /** Null where none is known, or nobody may be called. */
-        @Nullable String phone() {
+        @Nullable
+        String phone() {
             return mayCall ? car.phone() : null;
         }
     }
@@ -89,13 +90,13 @@ public record YearPage(
 
     private static String byMonth(String title, List<Declined> some) {
         var counts = some.stream()
-                .collect(Collectors.groupingBy(
-                        each -> YearMonth.from(each.day()), TreeMap::new, Collectors.counting()));
+                .collect(
+                        Collectors.groupingBy(each -> YearMonth.from(each.day()), TreeMap::new, Collectors.counting()));
         return Lengths.svg(
                 title,
                 counts.entrySet().stream()
-                        .map(each ->
-                                new Lengths.Line(name(each.getKey()), each.getValue(), number(each.getValue(), 0), false))
+                        .map(each -> new Lengths.Line(
+                                name(each.getKey()), each.getValue(), number(each.getValue(), 0), false))
                         .toList());
     }
 

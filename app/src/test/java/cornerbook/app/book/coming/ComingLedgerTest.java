@@ -117,10 +117,9 @@ class ComingLedgerTest {
                         .flatMap(car -> car.matters().stream()
                                 .map(due -> car.id() + " " + due.matter().name() + " " + due.day())))
                 .isNotEmpty()
-                .containsExactlyInAnyOrderElementsOf(
-                        Stream.of(judged, retorques, stored)
-                                .flatMap(each -> each)
-                                .toList());
+                .containsExactlyInAnyOrderElementsOf(Stream.of(judged, retorques, stored)
+                        .flatMap(each -> each)
+                        .toList());
     }
 
     /** Off the car for nine months, or until the day that was agreed when it was taken in. */
@@ -145,13 +144,7 @@ class ComingLedgerTest {
         book.racks()
                 .name(
                         "rack",
-                        new Rack(
-                                "Cellar",
-                                new Naming("K-#", 1, 4),
-                                new FloorPoint(2, 1),
-                                Rack.Along.INWARD,
-                                1,
-                                1),
+                        new Rack("Cellar", new Naming("K-#", 1, 4), new FloorPoint(2, 1), Rack.Along.INWARD, 1, 1),
                         BY);
         book.stock().put("again", "03S1", "K-1", BY, later);
         assertThat(due("demo-03", Matter.STORED_SET, Days.until(later.plusYears(1), later)))
@@ -216,7 +209,9 @@ class ComingLedgerTest {
         assertThat(due("demo-01", Matter.WARRANTY, YEAR)).isEmpty();
         book.bills().credit("back", 1, "wrong car", TODAY, "Ida", NOW);
         book.bills().credit("back too", 2, "wrong car", TODAY, "Ida", NOW);
-        assertThat(due("demo-03", Matter.WARRANTY, YEAR)).as("nothing is guaranteed").isEmpty();
+        assertThat(due("demo-03", Matter.WARRANTY, YEAR))
+                .as("nothing is guaranteed")
+                .isEmpty();
     }
 
     private String lastVisit(String car) {
@@ -225,8 +220,7 @@ class ComingLedgerTest {
 
     private void bill(String visitId, LocalDate day) {
         book.bills()
-                .make(new BillLedger.NewBill(
-                        visitId, visitId, List.of("Brakes freed"), List.of(), day, "Ida", NOW));
+                .make(new BillLedger.NewBill(visitId, visitId, List.of("Brakes freed"), List.of(), day, "Ida", NOW));
     }
 
     private List<LocalDate> due(String car, Matter matter, Days days) {

@@ -54,7 +54,9 @@ class CustomersVerbTest {
 
     @Test
     void whoIsNewIsTakenOnceAndWhatWasMissingIsAdded() {
-        assertThat(run(CARDS)).contains("2 customers new or completed, of 3 cards").contains("Card 3: it has no name");
+        assertThat(run(CARDS))
+                .contains("2 customers new or completed, of 3 cards")
+                .contains("Card 3: it has no name");
         assertThat(known())
                 .extracting(Customer::name, Customer::phone, Customer::email, Customer::language)
                 .containsExactly(

@@ -3,9 +3,9 @@ package cornerbook.app.desk.customer;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
-import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.bill.Payment;
+import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.coming.AskedMatter;
 import cornerbook.app.book.customer.ContactAnswer;
 import cornerbook.app.book.estimate.Agreement;

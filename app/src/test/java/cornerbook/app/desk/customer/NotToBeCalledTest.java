@@ -74,8 +74,7 @@ class NotToBeCalledTest {
         assertThat(answer.statusCode()).as(list).isEqualTo(200);
         return customers().stream()
                 .flatMap(customer -> Stream.ofNullable(customer.phone()))
-                .filter(phone -> answer.body().contains(phone)
-                        || answer.body().contains(Links.call(phone)))
+                .filter(phone -> answer.body().contains(phone) || answer.body().contains(Links.call(phone)))
                 .toList();
     }
 

@@ -82,21 +82,21 @@ class OrderPagesTest {
     /** What the shop keeps, the list opens with; what is only looked at, it does not keep. */
     @Test
     void theShopKeepsItsChanceAndItsCosts() throws Exception {
-        assertThat(shop.get(Links.order()).body())
-                .contains("<option value=\"90\" selected>", "the list opens with it");
+        assertThat(shop.get(Links.order()).body()).contains("<option value=\"90\" selected>", "the list opens with it");
         var page = chromium.open(shop.address(Links.order() + "?missing=40&left=2,50"), 390);
         assertThat(shop.book().orders().level()).isEqualTo(OrderLevel.USUAL);
         page.getByText("Keep this for the shop").click();
         page.getByText("the list opens with it").waitFor();
         assertThat(shop.book().orders().level()).isEqualTo(new OrderLevel(null, "40", "2,50"));
-        assertThat(shop.get(Links.order()).body())
-                .contains("value=\"40\"", "value=\"2,50\"", "which costs least");
+        assertThat(shop.get(Links.order()).body()).contains("value=\"40\"", "value=\"2,50\"", "which costs least");
         assertThat(shop.get(Links.order() + "?level=95").body())
                 .contains("<option value=\"95\" selected>", "Keep this for the shop");
         assertThat(post("/level", Map.of("level", "95")).statusCode()).isEqualTo(303);
         assertThat(shop.get(Links.order()).body()).contains("<option value=\"95\" selected>");
         for (var level : List.of("49", "100", "many")) {
-            assertThat(post("/level", Map.of("level", level)).statusCode()).as(level).isEqualTo(400);
+            assertThat(post("/level", Map.of("level", level)).statusCode())
+                    .as(level)
+                    .isEqualTo(400);
         }
         assertThat(post("/level", Map.of("missing", "40", "left", "-1")).statusCode())
                 .isEqualTo(400);

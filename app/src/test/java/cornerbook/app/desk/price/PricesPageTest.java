@@ -70,8 +70,7 @@ class PricesPageTest {
     /** What is shown is read back, in either language and with either mark. */
     @Test
     void amountsAndPerCentsHaveTheCommaInFrench() throws Exception {
-        assertThat(post("/place", own("9,975")).statusCode())
-                .isEqualTo(303);
+        assertThat(post("/place", own("9,975")).statusCode()).isEqualTo(303);
         for (var hour : List.of("115,50", "116.50")) {
             assertThat(post("/work", Map.of("hour", hour)).statusCode()).isEqualTo(303);
             var french = shop.send(shop.request(Links.prices()).header("Accept-Language", "fr"))
