@@ -7,6 +7,7 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.arguments.LanguageChoice;
 import cornerbook.app.cli.arguments.Usage;
 import cornerbook.app.cli.arguments.WrongUse;
+import cornerbook.app.cli.bill.BillVerb;
 import cornerbook.app.cli.order.OrderVerb;
 import cornerbook.app.cli.print.Printed;
 import cornerbook.app.cli.print.Terminal;
@@ -101,6 +102,7 @@ public final class Main {
                 .addSubcommand(new Check(terminal, err))
                 .addSubcommand(new Kinds(terminal))
                 .addSubcommand(order(terminal))
+                .addSubcommand(bill(terminal))
                 .addSubcommand(new Schema(terminal))
                 .addSubcommand(new Completion(terminal));
         Questions.ALL.forEach(question -> line.addSubcommand(CalculatorVerb.of(question, terminal)));
@@ -109,6 +111,12 @@ public final class Main {
     private static CommandLine.Model.CommandSpec order(Terminal terminal) {
         var folder = new BookFolder();
         return CommandLine.Model.CommandSpec.forAnnotatedObject(new OrderVerb(terminal, folder::openExisting))
+                .addMixin("folder", CommandLine.Model.CommandSpec.forAnnotatedObject(folder));
+    }
+
+    private static CommandLine.Model.CommandSpec bill(Terminal terminal) {
+        var folder = new BookFolder();
+        return CommandLine.Model.CommandSpec.forAnnotatedObject(new BillVerb(terminal, folder::openExisting))
                 .addMixin("folder", CommandLine.Model.CommandSpec.forAnnotatedObject(folder));
     }
 

@@ -114,6 +114,11 @@ public final class Links {
         return bills() + "/" + number + ".pdf";
     }
 
+    /** The same for other programs. */
+    public static String billXml(int number) {
+        return bills() + "/" + number + ".xml";
+    }
+
     /** The places of the store, and what lies there. */
     public static String store() {
         return "/store";

@@ -314,6 +314,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}/bill/credit", bill::credit)
                 .get(Links.bills(), bill::list)
                 .get(Links.bills() + "/{number}.pdf", bill::sendPdf)
+                .get(Links.bills() + "/{number}.xml", bill::sendXml)
                 .get("/visits/{id}/agree", estimate::showAgree)
                 .post("/visits/{id}/agree", estimate::agree)
                 .get(Links.AGREE + "{secret}", agree::show)

@@ -6,6 +6,7 @@ import cornerbook.app.law.RepairLaw;
 import cornerbook.app.sheet.PricedSheet;
 import cornerbook.app.sheet.SheetPage.Fact;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.price.Tax;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Price;
 import cornerbook.words.Labels;
@@ -26,16 +27,7 @@ final class BillPaper {
         var vehicle = history.vehicle();
         var visit = history.getVisit(bill.visitId());
         return new PricedSheet.Content(
-                w.of(
-                        "paper-title",
-                        "credit",
-                        bill.isCredit(),
-                        "n",
-                        String.valueOf(bill.number()),
-                        "day",
-                        bill.day(),
-                        "car",
-                        vehicle.name()),
+                title(bill, history, w),
                 List.of(
                         new Fact(w.of("plate"), vehicle.plate()),
                         new Fact(w.of("vin"), Optional.ofNullable(vehicle.vin()).orElse("–")),
@@ -45,6 +37,31 @@ final class BillPaper {
                 totals(bill, reader, w),
                 notes(bill, visit.odometerKm(), w),
                 "");
+    }
+
+    static String title(Bill bill, CarHistory history, Labels w) {
+        return w.of(
+                "paper-title",
+                "credit",
+                bill.isCredit(),
+                "n",
+                String.valueOf(bill.number()),
+                "day",
+                bill.day(),
+                "car",
+                history.vehicle().name());
+    }
+
+    /** A tax with its rate and the shop's number. */
+    static String tax(Tax tax, String registration, Reader reader, Labels w) {
+        return w.of(
+                "tax",
+                "tax",
+                tax.name(),
+                "percent",
+                reader.typed(tax.percent().toPlainString()),
+                "registration",
+                registration.isEmpty() ? null : registration);
     }
 
     private static PricedSheet.Row row(BillLine line, Reader reader) {
@@ -57,17 +74,8 @@ final class BillPaper {
         totals.add(new Fact(w.of("subtotal"), price(reader, total.subtotal())));
         for (int i = 0; i < total.taxes().size(); i++) {
             var share = total.taxes().get(i);
-            var registration = bill.taxes().get(i).registration();
             totals.add(new Fact(
-                    w.of(
-                            "tax",
-                            "tax",
-                            share.tax().name(),
-                            "percent",
-                            reader.typed(share.tax().percent().toPlainString()),
-                            "registration",
-                            registration.isEmpty() ? null : registration),
-                    price(reader, share.amount())));
+                    tax(share.tax(), bill.taxes().get(i).registration(), reader, w), price(reader, share.amount())));
         }
         totals.add(new Fact(w.of("total"), price(reader, total.total())));
         return totals;

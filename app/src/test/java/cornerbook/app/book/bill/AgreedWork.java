@@ -35,6 +35,25 @@ public final class AgreedWork {
 
     /** Makes an estimate of these amounts in dollars by what they are for, in the order of their names, and agrees to all of it. */
     public static void agree(Book book, String visitId, String place, Map<String, String> amounts) {
+        agree(
+                book,
+                visitId,
+                place,
+                CurrencyUnit.CAD,
+                TaxOfPlace.of(place, TODAY).stream()
+                        .map(tax -> new Estimate.Named(tax.tax(), "invented"))
+                        .toList(),
+                amounts);
+    }
+
+    /** The same with taxes of another shop. */
+    public static void agree(
+            Book book,
+            String visitId,
+            String place,
+            CurrencyUnit currency,
+            List<Estimate.Named> taxes,
+            Map<String, String> amounts) {
         var lines = new TreeMap<>(amounts)
                 .descendingMap().entrySet().stream()
                         .map(each -> new EstimateLine(
@@ -45,7 +64,7 @@ public final class AgreedWork {
                                 "",
                                 "",
                                 false,
-                                Money.parse("CAD " + each.getValue())))
+                                Money.parse(currency + " " + each.getValue())))
                         .toList();
         var estimate = new Estimate(
                 UUID.randomUUID().toString(),
@@ -55,11 +74,9 @@ public final class AgreedWork {
                 TODAY,
                 TODAY,
                 place,
-                CurrencyUnit.CAD,
+                currency,
                 lines,
-                TaxOfPlace.of(place, TODAY).stream()
-                        .map(tax -> new Estimate.Named(tax.tax(), "invented"))
-                        .toList(),
+                taxes,
                 "",
                 NOW);
         book.estimates().keep(estimate);
@@ -80,5 +97,20 @@ public final class AgreedWork {
                                 "Ida",
                                 NOW),
                         TODAY);
+    }
+
+    /** The bill of all of it. */
+    public static int bill(Book book, String visitId) {
+        return book.bills()
+                .make(new BillLedger.NewBill(
+                        UUID.randomUUID().toString(),
+                        visitId,
+                        book.bills().toBill(visitId).stream()
+                                .map(each -> each.line().key())
+                                .toList(),
+                        List.of(),
+                        TODAY,
+                        "Ida",
+                        NOW));
     }
 }
