@@ -63,6 +63,7 @@ final class Assets {
             "judged-rows.mjs",
             "next-field.mjs",
             "out-progress.mjs",
+            "send-photo.mjs",
             "sign-here.mjs",
             "sits.mjs",
             "unsaved.mjs",

@@ -134,6 +134,15 @@ public final class Links {
         return storedSet() + "?car=" + segment(vehicleId) + "&set=" + segment(setId);
     }
 
+    /** Where photos of it are sent. */
+    public static String photosOfSet() {
+        return storedSet() + "/photos";
+    }
+
+    public static String photosOfSet(String vehicleId, String setId) {
+        return photosOfSet() + "?car=" + segment(vehicleId) + "&set=" + segment(setId);
+    }
+
     /** The receipt for it. */
     public static String receipt(String vehicleId, String setId) {
         return store() + "/receipt.pdf?car=" + segment(vehicleId) + "&set=" + segment(setId);

@@ -244,6 +244,7 @@ public final class CornerbookServer {
                 .get(Links.fetch(), fetch::show)
                 .get(Links.storedSet(), storedSet::show)
                 .post(Links.storedSet(), storedSet::takeIn)
+                .post(Links.photosOfSet(), storedSet::addPhoto)
                 .get(Links.store() + "/receipt.pdf", storedSet::sendReceipt)
                 .get(Links.left(), left::show)
                 .post(Links.left(), left::answer)

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.store;
 
+import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.rack.Intake;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.SetMove;
@@ -17,12 +18,20 @@ import org.jspecify.annotations.Nullable;
  *
  * @param intake how it was taken in last; null when nobody said so
  * @param moves the latest first
+ * @param photos that its receipt bears
  * @param again the form that was refused, else empty
  * @param error why it was; empty when it was not
  */
 public record SetPage(
-        Shelves shelves, KeptSet set, @Nullable Intake intake, List<SetMove> moves, Form again, String error) {
+        Shelves shelves,
+        KeptSet set,
+        @Nullable Intake intake,
+        List<SetMove> moves,
+        List<Photo> photos,
+        Form again,
+        String error) {
     public SetPage {
+        photos = List.copyOf(photos);
         moves = List.copyOf(moves);
     }
 

@@ -23,6 +23,9 @@ sealed interface StoreSaid extends Said {
     /** Nobody said how the wheels lie. */
     record NoLying() implements StoreSaid {}
 
+    /** Its photos are kept with the visit at which the car came on it. */
+    record NoVisitOnSet() implements StoreSaid {}
+
     record NoCount() implements StoreSaid {}
 
     /** A wheel was scanned before any place. */
