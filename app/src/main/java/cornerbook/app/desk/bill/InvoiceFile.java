@@ -7,6 +7,7 @@ import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.estimate.EstimateLedger;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.sheet.Letterhead;
+import cornerbook.app.sheet.PricedFacts;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.price.Tax;
 import cornerbook.core.say.Price;
@@ -178,7 +179,7 @@ public final class InvoiceFile {
             notes.add(w.of(
                     "tax-note",
                     "tax",
-                    BillPaper.tax(each.tax(), each.registration(), reader, w),
+                    PricedFacts.tax(each.tax(), each.registration(), reader),
                     "amount",
                     new Price(each.amount())));
         }
