@@ -41,6 +41,7 @@ final class Assets {
             "bay-remark.mjs",
             "bay-scan.mjs",
             "bay-sheet.mjs",
+            "bay-shelf.mjs",
             "bay-spoken.mjs",
             "bay-steps.mjs",
             "bay-store.mjs",
