@@ -3,15 +3,16 @@
 for (const place of document.querySelectorAll("[data-photo-to]")) {
   const chosen = place.querySelector("input[type=file]");
   const told = place.querySelector("[role=alert]");
-  if (chosen instanceof HTMLInputElement && told) {
+  if (chosen instanceof HTMLInputElement && told instanceof HTMLElement) {
     place.removeAttribute("hidden");
     chosen.addEventListener("change", async () => {
       chosen.disabled = true;
       const unreached = place.getAttribute("data-unreached") ?? "";
       told.textContent = await refusalOf(place.getAttribute("data-photo-to") ?? "", [...(chosen.files ?? [])], unreached);
+      told.hidden = told.textContent === "";
       chosen.disabled = false;
       chosen.value = "";
-      if (told.textContent === "") {
+      if (told.hidden) {
         location.reload();
       }
     });

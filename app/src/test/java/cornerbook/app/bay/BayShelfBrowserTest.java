@@ -69,7 +69,7 @@ class BayShelfBrowserTest {
         nameRack();
         var page = sheet();
         var shelf = page.locator(".shelf");
-        assertThat(shelf).containsText("coming off: goes to K-0");
+        assertThat(shelf).containsText("goes to K-0");
         Axe.assertNoViolation(page, "a free place");
         var first = shelf.innerText().contains("K-01") ? "K-01" : "K-02";
         var other = first.equals("K-01") ? "K-02" : "K-01";

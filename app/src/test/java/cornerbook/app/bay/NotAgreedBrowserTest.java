@@ -57,6 +57,8 @@ class NotAgreedBrowserTest {
             var stop = page.locator(".stops").getByText("Free, clean and lubricate");
             assertThat(stop).containsText("Stop: the customer has not agreed to this yet");
             Axe.assertNoViolation(page, "a step that is stopped");
+            var ask = page.locator(".stops a").getByText("answered by telephone");
+            assertThat(ask).hasAttribute("href", Links.agree(VISIT) + "?way=TELEPHONE");
 
             var secret = Secret.make();
             shop.book.estimates().link("l", "e", Secret.hash(secret), "", now);
