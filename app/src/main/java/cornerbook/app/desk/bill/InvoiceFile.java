@@ -146,7 +146,8 @@ public final class InvoiceFile {
             xml.within(
                     "BillingReference",
                     () -> xml.within(
-                            "InvoiceDocumentReference", () -> xml.value("ID", String.valueOf(bill.credits()))));
+                            "InvoiceDocumentReference",
+                            () -> xml.value("ID", String.valueOf(Objects.requireNonNull(bill.credits())))));
         }
         xml.within("AccountingSupplierParty", () -> xml.within("Party", this::writeSeller));
         xml.within("AccountingCustomerParty", () -> xml.within("Party", this::writeBuyer));
