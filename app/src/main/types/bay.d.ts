@@ -212,6 +212,14 @@ declare namespace bay {
     plans: Plan[];
   }
 
+  /** Where the set goes that comes off. */
+  interface Shelf {
+    tag?: string | null;
+    place?: string | null;
+    lies: boolean;
+    sentence?: string | null;
+  }
+
   interface Plan {
     set: string;
     wheelAt: AtCorners;

@@ -21,6 +21,7 @@ public final class BayRoom implements Room {
     public void open(HttpRouting.Builder routing, Desk desk, Pages pages) {
         var handler = new BayHandler(desk, pages, watch);
         var photos = new PhotoHandler(desk, watch);
+        var shelf = new ShelfHandler(desk);
         routing.addFilter((chain, request, response) -> {
                     chain.proceed();
                     tellOfTheDesk(request, response);
@@ -34,6 +35,8 @@ public final class BayRoom implements Room {
                 .get("/bay/visits/{id}/sheet.json", handler::sendSheet)
                 .get("/bay/visits/{id}/state.json", handler::sendState)
                 .get("/bay/visits/{id}/events", handler::sendEvents)
+                .get("/bay/visits/{id}/shelf.json", shelf::show)
+                .post("/bay/visits/{id}/shelf", shelf::put)
                 .get("/bay/photos/{photo}", photos::show)
                 .put("/bay/visits/{id}/photos/{photo}", photos::take)
                 .post("/bay/visits/{id}/entries", handler::takeEntries)

@@ -7,6 +7,7 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.arguments.LanguageChoice;
 import cornerbook.app.cli.arguments.Usage;
 import cornerbook.app.cli.arguments.WrongUse;
+import cornerbook.app.cli.bill.BillVerb;
 import cornerbook.app.cli.customer.CustomersVerb;
 import cornerbook.app.cli.order.OrderVerb;
 import cornerbook.app.cli.print.Printed;
@@ -113,6 +114,7 @@ public final class Main {
                 .addSubcommand(new Kinds(terminal))
                 .addSubcommand(order(terminal))
                 .addSubcommand(customers(terminal))
+                .addSubcommand(bill(terminal))
                 .addSubcommand(new Schema(terminal))
                 .addSubcommand(new Completion(terminal));
         Questions.ALL.forEach(question -> line.addSubcommand(CalculatorVerb.of(question, terminal)));
@@ -146,6 +148,12 @@ public final class Main {
         } catch (IOException e) {
             throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.NoFile(file.toString()));
         }
+    }
+
+    private static CommandLine.Model.CommandSpec bill(Terminal terminal) {
+        var folder = new BookFolder();
+        return CommandLine.Model.CommandSpec.forAnnotatedObject(new BillVerb(terminal, folder::openExisting))
+                .addMixin("folder", CommandLine.Model.CommandSpec.forAnnotatedObject(folder));
     }
 
     /** Tells a person what came of a verb that failed, and gives the exit code. */

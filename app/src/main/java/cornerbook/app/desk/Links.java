@@ -114,6 +114,11 @@ public final class Links {
         return bills() + "/" + number + ".pdf";
     }
 
+    /** The same for other programs. */
+    public static String billXml(int number) {
+        return bills() + "/" + number + ".xml";
+    }
+
     /** The places of the store, and what lies there. */
     public static String store() {
         return "/store";
@@ -127,6 +132,15 @@ public final class Links {
     /** One set, on its car or in the store. */
     public static String storedSet(String vehicleId, String setId) {
         return storedSet() + "?car=" + segment(vehicleId) + "&set=" + segment(setId);
+    }
+
+    /** Where photos of it are sent. */
+    public static String photosOfSet() {
+        return storedSet() + "/photos";
+    }
+
+    public static String photosOfSet(String vehicleId, String setId) {
+        return photosOfSet() + "?car=" + segment(vehicleId) + "&set=" + segment(setId);
     }
 
     /** The receipt for it. */

@@ -470,10 +470,14 @@ function minded({ words, address }) {
  */
 function stops(view, step) {
   const place = h("div", { className: "stops", ariaLive: "polite" });
+  const address = `/visits/${encodeURIComponent(view.visit.id)}`;
+  let shown = "";
   const show = () => {
     const words = view.visit.stopped(step);
-    if (place.childElementCount !== words.length || words.some((each, at) => place.children[at]?.textContent !== each)) {
-      place.replaceChildren(...words.map((each) => note("asks", each)));
+    const now = JSON.stringify(words);
+    if (shown !== now) {
+      shown = now;
+      place.replaceChildren(...words.map((each) => note("asks", each)), words.length === 0 ? "" : h("p", { className: "actions" }, h("a", { className: "button quiet", href: `${address}/agree?way=TELEPHONE` }, say("ask-by-telephone")), " ", h("a", { className: "button quiet", href: `${address}/estimate` }, say("to-the-estimate"))));
     }
   };
   view.onUpdate(show);

@@ -2,6 +2,7 @@
 import { h, note } from "./bay-dom.mjs";
 import { walk } from "./bay-person.mjs";
 import { scanButton } from "./bay-scan.mjs";
+import { shelf } from "./bay-shelf.mjs";
 import { cornerName, say, told } from "./bay-words.mjs";
 
 /**
@@ -86,6 +87,7 @@ export function wheelsStep(view, step) {
   const fields = groups.flatMap((group) => (group.folded ? [] : group.fields));
   return [
     ...(visit.isFitted ? [] : outOfStore(view, goingOn)),
+    shelf(view),
     h("div", { className: "car" }, ...places.map((each) => each.element), h("div", { className: "body", ariaHidden: "true" }, h("span", {}, say("front")))),
     mixed,
     said,

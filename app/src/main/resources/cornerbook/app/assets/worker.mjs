@@ -5,7 +5,7 @@ const assets = new URL(worker.location.href).searchParams.get("assets");
 const CACHE = `bay${assets}`;
 const FILES = [
   "bay.css", "bay.mjs", "bay-aside.mjs", "bay-ask.mjs", "bay-catalogue.mjs", "bay-clock.mjs", "bay-dom.mjs", "bay-gauge.mjs", "bay-store.mjs", "bay-outbox.mjs", "bay-visit.mjs", "bay-field.mjs", "bay-sheet.mjs", "bay-photo.mjs", "bay-remark.mjs", "bay-scan.mjs",
-  "bay-wheels.mjs", "bay-person.mjs", "bay-panel.mjs", "bay-tools.mjs", "bay-torque.mjs", "bay-tray.mjs", "bay-typed.mjs", "bay-depart.mjs", "bay-message.mjs", "bay-steps.mjs", "bay-words.mjs", "bay-written.mjs", "jsqr.js", "b612-400.woff2", "b612-700.woff2",
+  "bay-wheels.mjs", "bay-shelf.mjs", "bay-person.mjs", "bay-panel.mjs", "bay-tools.mjs", "bay-torque.mjs", "bay-tray.mjs", "bay-typed.mjs", "bay-depart.mjs", "bay-message.mjs", "bay-steps.mjs", "bay-words.mjs", "bay-written.mjs", "jsqr.js", "b612-400.woff2", "b612-700.woff2",
 ];
 
 worker.addEventListener("install", (event) => {

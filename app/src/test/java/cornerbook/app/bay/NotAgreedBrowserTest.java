@@ -16,6 +16,7 @@ import cornerbook.words.Language;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -56,16 +57,32 @@ class NotAgreedBrowserTest {
             var stop = page.locator(".stops").getByText("Free, clean and lubricate");
             assertThat(stop).containsText("Stop: the customer has not agreed to this yet");
             Axe.assertNoViolation(page, "a step that is stopped");
+            var ask = page.locator(".stops a").getByText("answered by telephone");
+            assertThat(ask).hasAttribute("href", Links.agree(VISIT) + "?way=TELEPHONE");
 
             var secret = Secret.make();
             shop.book.estimates().link("l", "e", Secret.hash(secret), "", now);
+            var address = shop.address(Links.AGREE + secret + Links.visit(VISIT));
+            var shown = page.request()
+                    .post(
+                            address,
+                            RequestOptions.create()
+                                    .setForm(FormData.create()
+                                            .set("step", "look")
+                                            .set("estimate", "e")
+                                            .set("pick.0", "0")))
+                    .text();
+            var seen = Pattern.compile("name=\"seen\" value=\"([0-9a-f]{64})\"").matcher(shown);
+            org.assertj.core.api.Assertions.assertThat(seen.find()).isTrue();
             var answer = page.request()
                     .post(
-                            shop.address(Links.AGREE + secret + Links.visit(VISIT)),
+                            address,
                             RequestOptions.create()
                                     .setForm(FormData.create()
                                             .set("step", "keep")
                                             .set("id", UUID.randomUUID().toString())
+                                            .set("estimate", "e")
+                                            .set("seen", seen.group(1))
                                             .set("name", "Ottilie")
                                             .set("pick.0", "0")));
             assertThat(answer).isOK();

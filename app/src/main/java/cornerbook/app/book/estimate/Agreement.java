@@ -44,6 +44,11 @@ public record Agreement(
 
     /** SHA-256 (FIPS 180-4) of the words in UTF-8, in hexadecimal figures. */
     public String hash() {
+        return hash(words);
+    }
+
+    /** The same of words that are only read yet. */
+    public static String hash(String words) {
         return Secret.hash(words);
     }
 }

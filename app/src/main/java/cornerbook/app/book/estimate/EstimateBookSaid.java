@@ -10,6 +10,9 @@ sealed interface EstimateBookSaid extends Said {
 
     record WordsTooLong(int most) implements EstimateBookSaid {}
 
+    /** Another desk gave one while this was written. */
+    record GivenMeanwhile(int turn) implements EstimateBookSaid {}
+
     record NoSuchEstimate() implements EstimateBookSaid {}
 
     /** Another one has been made since: its prices count. */

@@ -192,6 +192,20 @@ public final class EstimateLedger {
         });
     }
 
+    /**
+     * The same where its turn says how many there were when it was written: of two that are written at once the second is refused, and
+     * its writer looks at the first.
+     */
+    public Arrival keepInTurn(Estimate estimate) {
+        return store.write(handle -> {
+            int given = TableRow.count(handle, "estimate where visit_id = ?", estimate.visitId());
+            if (estimate.turn() != given && find(handle, estimate.id()).isEmpty()) {
+                throw refused(new EstimateBookSaid.GivenMeanwhile(given));
+            }
+            return new EstimateLedger(Transactions.within(handle)).keep(estimate);
+        });
+    }
+
     private static void insert(Handle handle, String estimateId, int place, EstimateLine line) {
         new TableRow("estimate_line")
                 .set("estimate_id", estimateId)

@@ -17,6 +17,7 @@ import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.sheet.PricedSheet;
+import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
@@ -58,20 +59,48 @@ public final class BillHandler {
     }
 
     public void sendPdf(ServerRequest request, ServerResponse response) {
-        var text = Pages.pathValue(request, "number");
-        var bill = Optional.of(text)
-                .filter(each -> each.matches("\\d{1,9}"))
-                .flatMap(each -> desk.book().bills().find(Integer.parseInt(each)))
-                .orElseThrow(() -> new PageException(404, new BillSaid.NoBill()));
+        var bill = bill(request);
         var history = desk.getHistoryOfVisit(bill.visitId());
         Pages.sendPdf(
                 response,
-                (bill.isCredit() ? "credit-" : "bill-") + bill.number(),
+                InvoiceFile.name(bill),
                 PricedSheet.render(
                         letterhead,
                         BillPaper.of(
                                 bill, history, Told.reader().at(desk.clock().getZone())),
                         Told.reader().in(bill.language())));
+    }
+
+    /** For other programs. */
+    public void sendXml(ServerRequest request, ServerResponse response) {
+        var bill = bill(request);
+        byte[] file;
+        try {
+            file = InvoiceFile.of(
+                    desk.book(),
+                    bill,
+                    desk.getHistoryOfVisit(bill.visitId()),
+                    letterhead,
+                    desk.today(),
+                    Told.reader().at(desk.clock().getZone()));
+        } catch (BookException e) {
+            if (e.isFailure()) {
+                throw e;
+            }
+            throw new PageException(UNFIT, e.said());
+        }
+        response.header(HeaderNames.CONTENT_TYPE, "application/xml");
+        response.header(HeaderNames.CACHE_CONTROL, "no-store");
+        response.header(
+                HeaderNames.CONTENT_DISPOSITION, "attachment; filename=\"%s.xml\"".formatted(InvoiceFile.name(bill)));
+        response.send(file);
+    }
+
+    private Bill bill(ServerRequest request) {
+        return Optional.of(Pages.pathValue(request, "number"))
+                .filter(each -> each.matches("\\d{1,9}"))
+                .flatMap(each -> desk.book().bills().find(Integer.parseInt(each)))
+                .orElseThrow(() -> new PageException(404, new BillSaid.NoBill()));
     }
 
     /** The bill of what was agreed. */

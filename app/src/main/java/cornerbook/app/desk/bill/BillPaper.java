@@ -2,9 +2,10 @@ package cornerbook.app.desk.bill;
 
 import cornerbook.app.book.bill.Bill;
 import cornerbook.app.book.bill.BillLine;
+import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.law.RepairLaw;
+import cornerbook.app.sheet.PricedFacts;
 import cornerbook.app.sheet.PricedSheet;
-import cornerbook.app.sheet.SheetPage.Fact;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Price;
@@ -13,7 +14,6 @@ import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.joda.money.Money;
 
 /** A bill or a credit note on paper, in the language in which its lines were agreed. */
@@ -23,54 +23,34 @@ final class BillPaper {
     static PricedSheet.Content of(Bill bill, CarHistory history, Reader asks) {
         var reader = asks.in(bill.language());
         var w = reader.labels("app/desk/bill");
-        var vehicle = history.vehicle();
-        var visit = history.getVisit(bill.visitId());
         return new PricedSheet.Content(
-                w.of(
-                        "paper-title",
-                        "credit",
-                        bill.isCredit(),
-                        "n",
-                        String.valueOf(bill.number()),
-                        "day",
-                        bill.day(),
-                        "car",
-                        vehicle.name()),
-                List.of(
-                        new Fact(w.of("plate"), vehicle.plate()),
-                        new Fact(w.of("vin"), Optional.ofNullable(vehicle.vin()).orElse("–")),
-                        new Fact(w.of("odometer"), reader.say(Amount.of(visit.odometerKm(), "km"))),
-                        new Fact(w.of("customer"), history.customer().name())),
+                title(bill, history, w),
+                PricedFacts.of(history, bill.visitId(), reader),
                 bill.lines().stream().map(line -> row(line, reader)).toList(),
-                totals(bill, reader, w),
-                notes(bill, visit.odometerKm(), w),
+                PricedFacts.totals(
+                        bill.total(),
+                        w.of("subtotal"),
+                        bill.taxes().stream().map(Estimate.Named::registration).toList(),
+                        reader),
+                notes(bill, history.getVisit(bill.visitId()).odometerKm(), w),
                 "");
+    }
+
+    static String title(Bill bill, CarHistory history, Labels w) {
+        return w.of(
+                "paper-title",
+                "credit",
+                bill.isCredit(),
+                "n",
+                String.valueOf(bill.number()),
+                "day",
+                bill.day(),
+                "car",
+                history.vehicle().name());
     }
 
     private static PricedSheet.Row row(BillLine line, Reader reader) {
         return new PricedSheet.Row(line.words(), line.detail(), price(reader, line.amount()));
-    }
-
-    private static List<Fact> totals(Bill bill, Reader reader, Labels w) {
-        var total = bill.total();
-        var totals = new ArrayList<Fact>();
-        totals.add(new Fact(w.of("subtotal"), price(reader, total.subtotal())));
-        for (int i = 0; i < total.taxes().size(); i++) {
-            var share = total.taxes().get(i);
-            var registration = bill.taxes().get(i).registration();
-            totals.add(new Fact(
-                    w.of(
-                            "tax",
-                            "tax",
-                            share.tax().name(),
-                            "percent",
-                            reader.typed(share.tax().percent().toPlainString()),
-                            "registration",
-                            registration.isEmpty() ? null : registration),
-                    price(reader, share.amount())));
-        }
-        totals.add(new Fact(w.of("total"), price(reader, total.total())));
-        return totals;
     }
 
     private static List<String> notes(Bill bill, double odometerKm, Labels w) {

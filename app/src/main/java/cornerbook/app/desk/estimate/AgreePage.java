@@ -75,6 +75,16 @@ public record AgreePage(
         return way == Agreement.Way.TELEPHONE || way == Agreement.Way.SPOKEN;
     }
 
+    /** Whether another one has taken its place: then it is read, and not answered. */
+    public boolean isOver() {
+        return work.last().filter(last -> last.id().equals(estimate.id())).isEmpty();
+    }
+
+    /** What names exactly the text that is shown. */
+    public String hash() {
+        return Agreement.hash(text);
+    }
+
     public List<String> lines() {
         return text.lines().toList();
     }

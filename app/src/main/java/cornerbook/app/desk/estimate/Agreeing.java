@@ -9,6 +9,7 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
+import cornerbook.core.say.Refused;
 import cornerbook.core.say.Saying;
 import cornerbook.words.Reader;
 import io.helidon.webserver.http.ServerResponse;
@@ -38,16 +39,36 @@ public final class Agreeing {
     public record Where(String action, String back, Agreement.Way way, String person) {}
 
     public void show(ServerResponse response, Estimate estimate, Where where) {
-        send(response, 200, estimate, where, Form.EMPTY, "", "", null);
+        send(response, 200, estimate, where, Form.EMPTY, "", isLast(estimate) ? "" : changed(estimate, false), null);
+    }
+
+    private boolean isLast(Estimate estimate) {
+        return desk.book()
+                .estimates()
+                .of(estimate.visitId())
+                .last()
+                .filter(last -> last.id().equals(estimate.id()))
+                .isPresent();
+    }
+
+    /** That what was read has changed since. */
+    private static String changed(Estimate estimate, boolean shown) {
+        return Typed.sentence(say(estimate, new Refused(new EstimateSaid.ChangedMeanwhile(shown))));
     }
 
     /** The answers, or what makes them count. */
     public void take(ServerResponse response, Estimate estimate, Where where, Form typed) {
+        if (!isLast(estimate) || !typed.get("estimate").equals(estimate.id())) {
+            send(response, UNFIT, estimate, where, Form.EMPTY, "", changed(estimate, isLast(estimate)), null);
+            return;
+        }
         var text = "";
         try {
             var answers = Answers.of(estimate, typed);
             text = AgreementText.of(estimate, answers, Told.reader());
-            if (typed.get("step").equals("keep")) {
+            if (typed.get("step").equals("keep") && !typed.get("seen").equals(Agreement.hash(text))) {
+                send(response, UNFIT, estimate, where, typed, text, changed(estimate, true), null);
+            } else if (typed.get("step").equals("keep")) {
                 var agreement = agreement(estimate, where, typed, text, answers);
                 desk.book().estimates().agree(agreement, desk.today());
                 send(response, 200, estimate, where, Form.EMPTY, "", "", agreement);

@@ -65,7 +65,7 @@ public final class EstimateHandler {
         var open = open(request);
         var typed = Form.read(request);
         try {
-            desk.book().estimates().keep(estimate(open, typed));
+            desk.book().estimates().keepInTurn(estimate(open, typed));
         } catch (BookException e) {
             if (e.isFailure()) {
                 throw e;
@@ -92,7 +92,7 @@ public final class EstimateHandler {
         return new Estimate(
                 typed.identity("id"),
                 open.visit().id(),
-                0,
+                turn(typed),
                 reader.language(),
                 desk.today(),
                 validUntil(typed),
@@ -104,6 +104,11 @@ public final class EstimateHandler {
                         .toList(),
                 person(typed),
                 desk.now());
+    }
+
+    /** How many were given when the page was shown. */
+    private static int turn(Form typed) {
+        return typed.get("turn").matches("\\d{1,4}") ? Integer.parseInt(typed.get("turn")) : 0;
     }
 
     private LocalDate validUntil(Form typed) {

@@ -5,10 +5,10 @@ import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.estimate.EstimateLine;
 import cornerbook.app.book.estimate.WorkOfVisit;
 import cornerbook.app.law.RepairLaw;
+import cornerbook.app.sheet.PricedFacts;
 import cornerbook.app.sheet.PricedSheet;
 import cornerbook.app.sheet.SheetPage.Fact;
 import cornerbook.core.car.CarHistory;
-import cornerbook.core.say.Amount;
 import cornerbook.core.say.Price;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
@@ -27,16 +27,9 @@ final class EstimatePaper {
     static PricedSheet.Content of(Estimate estimate, WorkOfVisit work, CarHistory history, Reader asks) {
         var reader = asks.in(estimate.language());
         var w = reader.labels("app/desk/estimate");
-        var visit = history.getVisit(estimate.visitId());
-        var vehicle = history.vehicle();
         var last = work.agreements().stream()
                 .filter(each -> each.estimateId().equals(estimate.id()))
                 .reduce((before, after) -> after);
-        var facts = List.of(
-                new Fact(w.of("plate"), vehicle.plate()),
-                new Fact(w.of("vin"), Optional.ofNullable(vehicle.vin()).orElse("–")),
-                new Fact(w.of("odometer"), reader.say(Amount.of(visit.odometerKm(), "km"))),
-                new Fact(w.of("customer"), history.customer().name()));
         var rows = new ArrayList<PricedSheet.Row>();
         for (int place = 0; place < estimate.lines().size(); place++) {
             int at = place;
@@ -46,8 +39,15 @@ final class EstimatePaper {
             rows.add(row(estimate.lines().get(place), standing, reader, w));
         }
         return new PricedSheet.Content(
-                w.of("paper-title", "n", estimate.turn() + 1, "car", vehicle.name(), "day", estimate.day()),
-                facts,
+                w.of(
+                        "paper-title",
+                        "n",
+                        estimate.turn() + 1,
+                        "car",
+                        history.vehicle().name(),
+                        "day",
+                        estimate.day()),
+                PricedFacts.of(history, estimate.visitId(), reader),
                 rows,
                 totals(estimate, last, reader, w),
                 notes(estimate, last, reader, w),
@@ -84,25 +84,11 @@ final class EstimatePaper {
             }
         }
         var total = estimate.total(lines);
-        var totals = new ArrayList<Fact>();
-        totals.add(new Fact(
+        return PricedFacts.totals(
+                total,
                 w.of("subtotal", "agreed", last.isPresent(), "choices", isChoice(estimate)),
-                price(reader, total.subtotal())));
-        for (int i = 0; i < total.taxes().size(); i++) {
-            var share = total.taxes().get(i);
-            totals.add(new Fact(
-                    w.of(
-                            "tax",
-                            "tax",
-                            share.tax().name(),
-                            "percent",
-                            reader.typed(share.tax().percent().toPlainString()),
-                            "registration",
-                            orNone(estimate.taxes().get(i).registration())),
-                    price(reader, share.amount())));
-        }
-        totals.add(new Fact(w.of("total"), price(reader, total.total())));
-        return totals;
+                estimate.taxes().stream().map(Estimate.Named::registration).toList(),
+                reader);
     }
 
     private static boolean isChoice(Estimate estimate) {

@@ -18,4 +18,11 @@ sealed interface EstimateSaid extends Said {
     record AnswerMissing(String words) implements EstimateSaid {}
 
     record NoWay() implements EstimateSaid {}
+
+    /**
+     * What would be agreed to is not what was read.
+     *
+     * @param shown whether the page shows what came in its place
+     */
+    record ChangedMeanwhile(boolean shown) implements EstimateSaid {}
 }

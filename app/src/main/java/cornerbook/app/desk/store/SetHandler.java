@@ -1,6 +1,7 @@
 package cornerbook.app.desk.store;
 
 import cornerbook.app.book.photo.KeptPhoto;
+import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.rack.Intake;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.StorageTerm;
@@ -10,22 +11,30 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.photo.PhotoIntake;
 import cornerbook.app.request.PageException;
+import cornerbook.app.request.RequestBody;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.sheet.store.StoreReceipt;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Subject.Part;
 import cornerbook.core.say.Refused;
 import cornerbook.core.store.Lying;
+import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** One set in the store, how it was taken in, and the receipt for it. */
@@ -68,6 +77,9 @@ public final class SetHandler {
                         desk.book().intakes().find(set.key()).orElse(null),
                         desk.book().terms().find(set.key()).orElse(null),
                         desk.book().stock().listMoves(set.key()),
+                        photos(desk.getHistory(set.key().vehicleId()), set).stream()
+                                .map(KeptPhoto::photo)
+                                .toList(),
                         again,
                         error));
     }
@@ -134,6 +146,29 @@ public final class SetHandler {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
             throw new Refused(new StoreSaid.NoDay(desk.today().toString()));
+    /** A photo of how it was taken in; the same one sent again counts once. */
+    public void addPhoto(ServerRequest request, ServerResponse response) {
+        var asked = Form.ofQuery(request);
+        var set = get(asked);
+        response.header(HeaderNames.CONTENT_TYPE, "text/plain; charset=UTF-8");
+        try {
+            var visit = visit(desk.getHistory(set.key().vehicleId()), set)
+                    .orElseThrow(() -> new Refused(new StoreSaid.NoVisitOnSet()));
+            var jpeg = PhotoIntake.take(
+                    RequestBody.read(request, PhotoIntake.LARGEST_BYTES).orElseThrow(PhotoIntake::tooLarge));
+            var id = UUID.nameUUIDFromBytes((visit.id() + jpeg.sha256()).getBytes(StandardCharsets.UTF_8));
+            var photo = new Photo(
+                    id.toString(),
+                    null,
+                    Part.WHEEL_SET,
+                    Objects.requireNonNullElse(asked.person(), ""),
+                    desk.now(),
+                    true);
+            desk.book().photos().add(visit.id(), new KeptPhoto(photo, jpeg));
+            response.send("");
+        } catch (IllegalArgumentException e) {
+            response.status(UNFIT);
+            response.send(Typed.sentence(e));
         }
     }
 
@@ -171,15 +206,17 @@ public final class SetHandler {
 
     /** Those chosen for the sheet of the last visit to which the car came on it, as far as they show its wheels. */
     private List<KeptPhoto> photos(CarHistory history, KeptSet set) {
-        return history.visits().reversed().stream()
-                .filter(visit -> set.tags().stream().anyMatch(visit.arrivedOn()::containsValue))
-                .findFirst()
-                .map(visit -> desk.book().photos().listKept(visit.id()))
-                .orElse(List.of())
-                .stream()
+        return visit(history, set).map(visit -> desk.book().photos().listKept(visit.id())).orElse(List.of()).stream()
                 .filter(kept ->
                         kept.photo().onSheet() && isOfWheels(kept.photo().part()))
                 .toList();
+    }
+
+    /** The last one to which the car came on it. */
+    private static Optional<Visit> visit(CarHistory history, KeptSet set) {
+        return history.visits().reversed().stream()
+                .filter(visit -> set.tags().stream().anyMatch(visit.arrivedOn()::containsValue))
+                .findFirst();
     }
 
     private static boolean isOfWheels(@Nullable Part part) {

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.store;
 
+import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.rack.Intake;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.SetMove;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param intake how it was taken in last; null when nobody said so
  * @param term until when its storage was agreed last; null when nobody did
  * @param moves the latest first
+ * @param photos that its receipt bears
  * @param again the form that was refused, else empty
  * @param error why it was; empty when it was not
  */
@@ -28,9 +30,12 @@ public record SetPage(
         @Nullable Intake intake,
         @Nullable StorageTerm term,
         List<SetMove> moves,
+        List<SetMove> moves,
+        List<Photo> photos,
         Form again,
         String error) {
     public SetPage {
+        photos = List.copyOf(photos);
         moves = List.copyOf(moves);
     }
 

@@ -3,63 +3,49 @@ package cornerbook.app.desk.store;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.StockLedger;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.FreePlaces;
 import cornerbook.app.picture.store.RackFront;
 import cornerbook.app.request.Told;
 import cornerbook.core.store.Place;
-import cornerbook.core.store.PlaceChoice;
 import cornerbook.core.store.Rack;
 import cornerbook.core.store.StoreMap;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The map of the store with the sets of all cars.
  *
- * @param soon cars that are to come within 30 days
+ * @param free which of its places a set is to be laid at
  * @param shop the time by which days are told
  */
-public record Shelves(StoreMap map, List<KeptSet> sets, Set<String> soon, ZoneId shop) {
-    /** So long before it goes on a set lies near the door. Common practice, no source. */
-    private static final int SOON_DAYS = 30;
-
-    public Shelves {
-        sets = List.copyOf(sets);
-        soon = Set.copyOf(soon);
+public record Shelves(FreePlaces free, ZoneId shop) {
+    static Shelves of(Desk desk) {
+        return new Shelves(FreePlaces.of(desk), desk.clock().getZone());
     }
 
-    static Shelves of(Desk desk) {
-        var today = desk.today();
-        return new Shelves(
-                desk.book().racks().map(),
-                desk.book().stock().list(),
-                desk.book().appointments().list(today, today.plusDays(SOON_DAYS)).stream()
-                        .filter(each -> each.state().isOpen())
-                        .map(each -> each.car().id())
-                        .collect(Collectors.toSet()),
-                desk.clock().getZone());
+    public StoreMap map() {
+        return free.map();
+    }
+
+    public List<KeptSet> sets() {
+        return free.sets();
     }
 
     /** Places to which sets that are on cars will come back, as names are compared. */
     Set<String> kept() {
-        return sets.stream()
-                .filter(set -> set.ran().onCar())
-                .flatMap(set -> Optional.ofNullable(set.place()).stream())
-                .map(StoreMap::key)
-                .collect(Collectors.toSet());
+        return free.kept();
     }
 
     public List<KeptSet> lyingAt(Place place) {
-        return sets.stream().filter(set -> set.liesAt(place)).toList();
+        return sets().stream().filter(set -> set.liesAt(place)).toList();
     }
 
     /** A rack as one stands before it. */
     String picture(Rack rack) {
-        var lying = StockLedger.lying(sets);
+        var lying = StockLedger.lying(sets());
         var kept = kept();
         return RackFront.svg(
                 rack,
@@ -72,14 +58,7 @@ public record Shelves(StoreMap map, List<KeptSet> sets, Set<String> soon, ZoneId
 
     /** The free place for a set; null when there is none. */
     public @Nullable Place proposal(KeptSet set) {
-        return new PlaceChoice(map, StockLedger.lying(sets), kept())
-                .propose(lastPlace(set), soon.contains(set.key().vehicleId()))
-                .orElse(null);
-    }
-
-    private static @Nullable String lastPlace(KeptSet set) {
-        var last = set.last();
-        return set.place() != null ? set.place() : last == null ? null : last.from();
+        return free.propose(set).orElse(null);
     }
 
     /** Since when it lies there, or is off the car; null when nobody knows. */

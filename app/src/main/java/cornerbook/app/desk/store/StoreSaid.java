@@ -25,6 +25,8 @@ sealed interface StoreSaid extends Said {
 
     /** What was typed is no date. */
     record NoDay(String example) implements StoreSaid {}
+    /** Its photos are kept with the visit at which the car came on it. */
+    record NoVisitOnSet() implements StoreSaid {}
 
     record NoCount() implements StoreSaid {}
 

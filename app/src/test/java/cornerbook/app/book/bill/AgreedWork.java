@@ -47,6 +47,25 @@ public final class AgreedWork {
             Map<String, String> amounts,
             Set<String> declined,
             Set<String> safety) {
+        agree(
+                book,
+                visitId,
+                place,
+                CurrencyUnit.CAD,
+                TaxOfPlace.of(place, TODAY).stream()
+                        .map(tax -> new Estimate.Named(tax.tax(), "invented"))
+                        .toList(),
+                amounts);
+    }
+
+    /** The same with taxes of another shop. */
+    public static void agree(
+            Book book,
+            String visitId,
+            String place,
+            CurrencyUnit currency,
+            List<Estimate.Named> taxes,
+            Map<String, String> amounts) {
         var lines = new TreeMap<>(amounts)
                 .descendingMap().entrySet().stream()
                         .map(each -> new EstimateLine(
@@ -58,6 +77,8 @@ public final class AgreedWork {
                                 "",
                                 safety.contains(each.getKey()),
                                 Money.parse("CAD " + each.getValue())))
+                                false,
+                                Money.parse(currency + " " + each.getValue())))
                         .toList();
         var estimate = new Estimate(
                 UUID.randomUUID().toString(),
@@ -67,11 +88,9 @@ public final class AgreedWork {
                 TODAY,
                 TODAY,
                 place,
-                CurrencyUnit.CAD,
+                currency,
                 lines,
-                TaxOfPlace.of(place, TODAY).stream()
-                        .map(tax -> new Estimate.Named(tax.tax(), "invented"))
-                        .toList(),
+                taxes,
                 "",
                 NOW);
         book.estimates().keep(estimate);
@@ -95,5 +114,20 @@ public final class AgreedWork {
                                 "Ida",
                                 NOW),
                         TODAY);
+    }
+
+    /** The bill of all of it. */
+    public static int bill(Book book, String visitId) {
+        return book.bills()
+                .make(new BillLedger.NewBill(
+                        UUID.randomUUID().toString(),
+                        visitId,
+                        book.bills().toBill(visitId).stream()
+                                .map(each -> each.line().key())
+                                .toList(),
+                        List.of(),
+                        TODAY,
+                        "Ida",
+                        NOW));
     }
 }

@@ -200,6 +200,102 @@ class EstimatePagesTest {
         assertThat(shop.get(Links.AGREE + "nobody-knows").statusCode()).isEqualTo(404);
     }
 
+    private static void declineAll(Page page) {
+        for (var no : page.locator("fieldset:has(input)").all()) {
+            no.locator("input").last().check();
+        }
+        page.getByText("Go on").click();
+    }
+
+    /** Another line at the desk, given while a customer reads the estimate before it. */
+    private void giveAnother(String words) throws Exception {
+        int given = work().estimates().size();
+        assertThat(post(Map.of(
+                                "valid",
+                                ServedShop.TODAY.toString(),
+                                "own.0",
+                                words,
+                                "own-amount.0",
+                                "40",
+                                "turn",
+                                String.valueOf(given)))
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(work().estimates()).hasSize(given + 1);
+    }
+
+    /** On a tablet of the shop the page asks for the last estimate: answers to the one before are not taken for answers to it. */
+    @Test
+    void nobodyAgreesOnATabletToWhatTheyDidNotRead() throws Exception {
+        giveEstimate();
+        var page = chromium.open(shop.address(Links.agree(VISIT)), 390);
+        declineAll(page);
+        giveAnother("Wipers");
+        page.locator("#name").fill("Ottilie");
+        draw(page);
+        page.getByText("I agree").click();
+        page.getByText("The shop has changed this estimate since you read it").waitFor();
+        assertThat(work().agreements()).isEmpty();
+        assertThat(page.locator("main").innerText()).contains("Wipers");
+
+        declineAll(page);
+        page.locator("#name").fill("Ottilie");
+        draw(page);
+        page.getByText("I agree").click();
+        page.getByText("Thank you").waitFor();
+        assertThat(work().agreements())
+                .singleElement()
+                .satisfies(each -> assertThat(each.estimateId())
+                        .isEqualTo(work().estimates().getLast().id()));
+    }
+
+    @Test
+    void nobodyAgreesOverAnAddressToWhatHasChanged() throws Exception {
+        giveEstimate();
+        var answer = shop.post(Links.estimate(VISIT) + "/link", Map.of());
+        var found = Pattern.compile(Links.AGREE + "[\\w-]{43}").matcher(answer.body());
+        assertThat(found.find()).isTrue();
+        var page = chromium.open(shop.address(found.group()), 390);
+        declineAll(page);
+        giveAnother("Wipers");
+        page.locator("#name").fill("Ottilie");
+        page.getByText("I agree").click();
+        page.getByText("can no longer be answered").waitFor();
+        assertThat(work().agreements()).isEmpty();
+        page.navigate(shop.address(found.group()));
+        page.getByText("can no longer be answered").waitFor();
+        assertThat(page.locator("form").count()).isZero();
+    }
+
+    /** A text that is not the one that was shown, by its hash. */
+    @Test
+    void onlyTheTextThatWasShownIsAgreedTo() throws Exception {
+        giveEstimate();
+        var estimate = work().estimates().getLast();
+        var fields =
+                new HashMap<>(Map.of("estimate", estimate.id(), "way", "SPOKEN", "name", "Ottilie", "step", "keep"));
+        for (int at = 0; at < estimate.lines().size(); at++) {
+            fields.put("pick." + at, "no");
+        }
+        fields.put("id", UUID.randomUUID().toString());
+        for (var seen : List.of("", Agreement.hash("something else"))) {
+            fields.put("seen", seen);
+            var refused = shop.post(Links.agree(VISIT), fields);
+            assertThat(refused.statusCode()).isEqualTo(422);
+            assertThat(refused.body()).contains("has changed this estimate since you read it");
+        }
+        assertThat(work().agreements()).isEmpty();
+    }
+
+    @Test
+    void ofTwoEstimatesWrittenAtOnceTheSecondIsLookedAtAgain() throws Exception {
+        giveEstimate();
+        var second = Map.of("valid", ServedShop.TODAY.toString(), "own.0", "Wipers", "own-amount.0", "40", "turn", "0");
+        refused("Meanwhile estimate 1 was given", second);
+        assertThat(work().estimates()).hasSize(1);
+        giveAnother("Wipers");
+    }
+
     @Test
     void whatWasSaidByTelephoneIsWrittenDown() {
         var page = giveEstimate();

@@ -14,13 +14,16 @@ import cornerbook.app.door.ServedShop;
 import cornerbook.app.sheet.label.LabelPaper;
 import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Spot;
+import java.awt.image.BufferedImage;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AutoClose;
@@ -242,6 +245,45 @@ class StorePagesTest {
     }
 
     /** By the visits of the invented cars: whose stored set was on the car last more than a month ago. */
+    /** Kept once however often it is sent, without what the camera wrote into it, on the page and on the receipt. */
+    @Test
+    void aPhotoOfTheSetIsOnItsPageAndItsReceipt(@TempDir Path folder) throws Exception {
+        var set = set("03S1");
+        var image = new BufferedImage(64, 48, BufferedImage.TYPE_INT_RGB);
+        var file = folder.resolve("photo.png");
+        ImageIO.write(image, "png", file.toFile());
+        var page = chromium.open(
+                shop.address(Links.storedSet(set.key().vehicleId(), set.key().setId())), 390);
+        for (int time = 0; time < 2; time++) {
+            page.getByLabel("Photo of the set").setInputFiles(file);
+            page.locator(".photos img").waitFor();
+        }
+        assertThat(page.locator(".photos img").count()).isEqualTo(1);
+        assertThat(images(set)).isEqualTo(1);
+
+        var none = folder.resolve("none.png");
+        Files.writeString(none, "no photo");
+        page.getByLabel("Photo of the set").setInputFiles(none);
+        page.locator(".error:not(:empty)").waitFor();
+        assertThat(page.locator(".error:not(:empty)").innerText())
+                .doesNotContain("Exception")
+                .isNotBlank();
+        assertThat(images(set)).isEqualTo(1);
+    }
+
+    private int images(KeptSet set) throws Exception {
+        var bytes = shop.getBytes(Links.receipt(set.key().vehicleId(), set.key().setId()));
+        int images = 0;
+        try (var pdf = Loader.loadPDF(bytes)) {
+            for (var page : pdf.getPages()) {
+                for (var name : page.getResources().getXObjectNames()) {
+                    images += page.getResources().isImageXObject(name) ? 1 : 0;
+                }
+            }
+        }
+        return images;
+    }
+
     @Test
     void whoeverDidNotFetchASetIsCalled() throws Exception {
         assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
