@@ -1,14 +1,15 @@
 package cornerbook.core.wheelplan.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
 
 /**
- * Takes one option per wheel so that each corner class gets what it can take: the wheel with the fewest options first,
- * and the last wheel takes what remains. A branch is cut as soon as it leaves the window.
+ * Takes one option per wheel so that each corner class gets what it can take: the wheels with the fewest options one by one,
+ * then the two with the most. A branch is cut as soon as it leaves the window. Where few branches are left for the last two,
+ * one of them is gone through and the other looked up; where many are, the pairs of the two are made once and looked up.
  */
 final class EndingJoin {
     private final SetNumbers numbers;
@@ -17,15 +18,21 @@ final class EndingJoin {
     private final Window window;
     private final double spreadMarginMm;
     private final Consumer<Ending> visitor;
-    private final WheelOption[][] options;
+    /** The wheels from that with the fewest options to that with the most. */
     private final int[] wheelAtStep;
-    private final long[] lastWheelsCounts;
+
+    private final WheelOption[][] options;
+    /** Of the options, beside each other: most are passed over for what they ran alone. */
+    private final long[][] counts;
+
+    private final int paired;
     private final WheelOption[] taken;
     private final double[][] leftMm;
     private final double[] leftShare;
+    private final List<Branch> branches = new ArrayList<>();
 
     /**
-     * A join over the options of each wheel, which are sorted by their counts.
+     * A join over the options of each wheel.
      *
      * @param leftMm depth above the limit that the wheels have together at the distance aimed at, by groove
      * @param leftShare the same weighed
@@ -46,56 +53,121 @@ final class EndingJoin {
         this.window = window;
         this.spreadMarginMm = spreadMarginMm;
         this.visitor = visitor;
+        paired = numbers.wheels - 2;
         this.options = new WheelOption[numbers.wheels][];
+        wheelAtStep = bySize(options);
+        counts = new long[numbers.wheels][];
         taken = new WheelOption[numbers.wheels];
         this.leftShare = new double[numbers.wheels];
         this.leftMm = new double[numbers.wheels][];
-        this.leftMm[0] = leftMm;
         this.leftShare[0] = leftShare;
-        wheelAtStep = IntStream.range(0, numbers.wheels)
-                .boxed()
-                .sorted(Comparator.comparingInt(
-                        (Integer wheel) -> options.get(wheel).size()))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        int last = wheelAtStep[numbers.wheels - 1];
-        lastWheelsCounts =
-                options.get(last).stream().mapToLong(option -> option.counts).toArray();
-        for (int i = 0; i < numbers.wheels; i++) {
-            this.leftMm[i] = leftMm.clone();
-            this.options[i] = options.get(i).toArray(WheelOption[]::new);
-            if (i != last) {
-                Arrays.sort(
-                        this.options[i],
-                        window.spreadMm == Double.POSITIVE_INFINITY
-                                ? Comparator.comparingDouble(option -> -option.reach)
-                                : Comparator.comparingDouble(option -> option.leastMm));
-            }
+        for (int step = 0; step < numbers.wheels; step++) {
+            this.leftMm[step] = leftMm.clone();
+            this.options[step] = options.get(wheelAtStep[step]).toArray(WheelOption[]::new);
+            Arrays.sort(
+                    this.options[step],
+                    step > paired
+                            ? Comparator.comparingLong(option -> option.counts)
+                            : window.spreadMm == Double.POSITIVE_INFINITY
+                                    ? Comparator.comparingDouble(option -> -option.reach)
+                                    : Comparator.comparingDouble(option -> option.leastMm));
+            counts[step] =
+                    Arrays.stream(this.options[step]).mapToLong(option -> option.counts).toArray();
         }
+    }
+
+    private static int[] bySize(List<List<WheelOption>> options) {
+        var wheels = new ArrayList<Integer>();
+        for (int i = 0; i < options.size(); i++) {
+            wheels.add(i);
+        }
+        wheels.sort(Comparator.comparingInt(wheel -> options.get(wheel).size()));
+        return wheels.stream().mapToInt(Integer::intValue).toArray();
     }
 
     void run() {
-        take(0, layout.capacity(), 0);
+        branch(0, layout.capacity(), 0, 0);
+        if (branches.size() > 2 * options[paired + 1].length) {
+            joinPairs();
+        } else {
+            branches.forEach(this::joinOneByOne);
+        }
     }
 
-    private void take(int step, long remaining, int moves) {
-        int wheel = wheelAtStep[step];
-        if (step == numbers.wheels - 1) {
-            int found = Arrays.binarySearch(lastWheelsCounts, remaining);
-            if (found >= 0 && inWindow(options[wheel][found], moves)) {
-                taken[wheel] = options[wheel][found];
-                end();
-            }
+    private void branch(int step, long remaining, int moves, double frontOverRear) {
+        if (step == paired) {
+            branches.add(new Branch(Arrays.copyOf(taken, paired), remaining, moves, frontOverRear));
             return;
         }
-        for (var option : options[wheel]) {
-            if (--window.stepsLeft < 0) {
+        long[] ran = counts[step];
+        if ((window.stepsLeft -= ran.length) < 0) {
+            return;
+        }
+        for (int k = 0; k < ran.length; k++) {
+            var option = options[step][k];
+            if (layout.fits(ran[k], remaining) && inWindow(option, moves) && leaves(step, option)) {
+                taken[step] = option;
+                branch(
+                        step + 1,
+                        remaining - option.counts,
+                        moves + option.leastMoves,
+                        frontOverRear + option.frontOverRearMm);
+            }
+        }
+    }
+
+    private void joinOneByOne(Branch branch) {
+        long[] ran = counts[paired];
+        if ((window.stepsLeft -= ran.length) < 0) {
+            return;
+        }
+        take(branch);
+        for (int k = 0; k < ran.length; k++) {
+            var option = options[paired][k];
+            if (layout.fits(ran[k], branch.remaining) && inWindow(option, branch.moves) && leaves(paired, option)) {
+                int found = Arrays.binarySearch(counts[paired + 1], branch.remaining - ran[k]);
+                if (found >= 0) {
+                    end(branch, option, options[paired + 1][found]);
+                }
+            }
+        }
+    }
+
+    private void joinPairs() {
+        var pairs = new OptionPairs();
+        for (int of = 0; of < options[paired].length; of++) {
+            var one = options[paired][of];
+            if (!layout.fits(one.counts, layout.capacity()) || !inWindow(one, 0)) {
+                continue;
+            }
+            leave(0, one);
+            long[] ran = counts[paired + 1];
+            if ((window.stepsLeft -= ran.length) < 0) {
                 return;
             }
-            if (layout.fits(option.counts, remaining) && inWindow(option, moves) && leaves(step, option)) {
-                taken[wheel] = option;
-                take(step + 1, remaining - option.counts, moves + option.leastMoves);
+            long remaining = layout.capacity() - one.counts;
+            for (int k = 0; k < ran.length; k++) {
+                var other = options[paired + 1][k];
+                if (layout.fits(ran[k], remaining) && inWindow(other, one.leastMoves) && leaves(1, other)) {
+                    pairs.add(of, k, one.counts + ran[k]);
+                }
             }
+        }
+        for (var branch : branches) {
+            take(branch);
+            for (int pair = pairs.first(branch.remaining); pair >= 0; pair = pairs.next(pair, branch.remaining)) {
+                if (--window.stepsLeft < 0) {
+                    return;
+                }
+                end(branch, options[paired][pairs.one(pair)], options[paired + 1][pairs.other(pair)]);
+            }
+        }
+    }
+
+    private void take(Branch branch) {
+        System.arraycopy(branch.taken, 0, taken, 0, paired);
+        for (int step = 0; step < paired; step++) {
+            leave(step, taken[step]);
         }
     }
 
@@ -106,25 +178,53 @@ final class EndingJoin {
     }
 
     private boolean leaves(int step, WheelOption option) {
-        leftShare[step + 1] = leftShare[step] - option.share;
-        boolean enough = leftShare[step + 1] >= -EndingSearch.SUM_TOLERANCE_MM;
-        for (int g = 0; g < numbers.grooves && enough; g++) {
-            leftMm[step + 1][g] = leftMm[step][g] - option.depthMm[g];
-            enough = leftMm[step + 1][g] >= -EndingSearch.SUM_TOLERANCE_MM;
+        leave(step, option);
+        if (leftShare[step + 1] < -EndingSearch.SUM_TOLERANCE_MM) {
+            return false;
         }
-        return enough;
-    }
-
-    private void end() {
-        double reach = Double.POSITIVE_INFINITY;
-        for (var option : taken) {
-            reach = Math.min(reach, option.reach);
-        }
-        if (season == numbers.seasons - 1 || reach < numbers.season[season]) {
-            var ending = new Ending(numbers, season, taken, reach);
-            if (ending.spreadMm <= window.spreadMm) {
-                visitor.accept(ending);
+        for (double left : leftMm[step + 1]) {
+            if (left < -EndingSearch.SUM_TOLERANCE_MM) {
+                return false;
             }
         }
+        return true;
     }
+
+    private void leave(int step, WheelOption option) {
+        leftShare[step + 1] = leftShare[step] - option.share;
+        for (int g = 0; g < numbers.grooves; g++) {
+            leftMm[step + 1][g] = leftMm[step][g] - option.depthMm[g];
+        }
+    }
+
+    private void end(Branch branch, WheelOption one, WheelOption other) {
+        int moves = branch.moves + one.leastMoves;
+        if (!inWindow(one, branch.moves)
+                || !inWindow(other, moves)
+                || branch.frontOverRearMm + one.frontOverRearMm + other.frontOverRearMm > window.frontOverRearMm) {
+            return;
+        }
+        double reach = Math.min(one.reach, other.reach);
+        for (var option : branch.taken) {
+            reach = Math.min(reach, option.reach);
+        }
+        double thousandKm = numbers.start[season] + reach;
+        boolean here = season == numbers.seasons - 1 || reach < numbers.season[season];
+        if (!here || thousandKm < window.thousandKm || thousandKm >= window.belowThousandKm) {
+            return;
+        }
+        taken[paired] = one;
+        taken[paired + 1] = other;
+        var ofWheel = new WheelOption[numbers.wheels];
+        for (int step = 0; step < numbers.wheels; step++) {
+            ofWheel[wheelAtStep[step]] = taken[step];
+        }
+        var ending = new Ending(numbers, season, ofWheel, reach);
+        if (ending.spreadMm <= window.spreadMm) {
+            visitor.accept(ending);
+        }
+    }
+
+    /** One option for each wheel but the last two, and what is left for those. */
+    private record Branch(WheelOption[] taken, long remaining, int moves, double frontOverRearMm) {}
 }

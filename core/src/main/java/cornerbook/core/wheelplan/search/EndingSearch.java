@@ -1,7 +1,6 @@
 package cornerbook.core.wheelplan.search;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -127,12 +126,21 @@ final class EndingSearch {
                             reach(wheel, mixture, c),
                             depth,
                             share,
+                            numbers.frontOverRear(c, least(wheel, mixture)),
                             Integer.bitCount(classes | numbers.startClass[wheel]) - 1));
                 }
             }
         }
-        options.sort(Comparator.comparingLong(option -> option.counts));
         return options;
+    }
+
+    /** The wheel's least groove when its last season is fitted. */
+    private double least(int wheel, Mixture mixture) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int g = 0; g < numbers.grooves; g++) {
+            least = Math.min(least, numbers.slackMm[wheel][g] - mixture.wearMm[g]);
+        }
+        return least;
     }
 
     /** The wheel's share at the distance aimed at. */

@@ -3,12 +3,14 @@ package cornerbook.core.wheelplan.search;
 import cornerbook.core.wheelplan.search.PlanSearch.Sequence;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The best sequence where the rules on depth bind, so that few endings can be put in order: all that can be run within
@@ -16,7 +18,7 @@ import java.util.Optional;
  * distance; the second keeps all that may still reach it, by each wheel's fastest and slowest corner and equation (1).
  */
 final class ForwardSearch {
-    private static final int FIRST_PASS = 200;
+    private static final int FIRST_PASS = 40;
 
     private final SetNumbers numbers;
     private final CountLayout layout;
@@ -26,6 +28,7 @@ final class ForwardSearch {
     private final double[][] slowest;
 
     private final double[][] fastest;
+    private final double[][][] slowestPairs;
     private final double[] leftMm;
     /** By wheel and corner in the season looked at: distance that the wheel can run, its least groove after the season. */
     private final double[][] reachAt;
@@ -43,6 +46,7 @@ final class ForwardSearch {
         this.aimThousandKm = aimThousandKm;
         slowest = extremeRates(numbers, false);
         fastest = extremeRates(numbers, true);
+        slowestPairs = slowestPairs(numbers);
         leftMm = new double[numbers.grooves];
         reachAt = new double[numbers.wheels][numbers.wheels];
         leastAfterMm = new double[numbers.wheels][numbers.wheels];
@@ -81,7 +85,7 @@ final class ForwardSearch {
 
     /** Whether it came to its end before there were too many states. */
     private boolean run(int mostKept, int mostStates) {
-        layers.add(Map.of(Ran.NOTHING, new State(Ran.NOTHING, numbers.slackMm, numbers.assignments)));
+        layers.add(Map.of(Ran.NOTHING, new State(Ran.NOTHING, numbers.slackMm)));
         int states = 1;
         for (int season = 0; season < numbers.seasons; season++) {
             var next = new HashMap<Ran, State>();
@@ -105,7 +109,7 @@ final class ForwardSearch {
     private static List<State> kept(Map<Ran, State> states, int most) {
         var kept = new ArrayList<>(states.values());
         if (kept.size() > most) {
-            kept.sort(Comparator.comparingDouble(state -> SetNumbers.spread(state.leastMm)));
+            kept.sort(Comparator.comparingDouble(state -> state.spreadMm));
             return kept.subList(0, most);
         }
         return kept;
@@ -163,12 +167,55 @@ final class ForwardSearch {
             var ran = state.ran.more(layout, layout.groupOf(season), assignment, numbers);
             var known = next.get(ran);
             if (known == null) {
-                known = new State(
-                        ran, numbers.worn(assignment, state.depthMm, numbers.season[season]), numbers.assignments);
+                double[][] worn = numbers.worn(assignment, state.depthMm, numbers.season[season]);
+                if (!pairsMayReach(worn, aimThousandKm - numbers.start[season] - numbers.season[season])) {
+                    return;
+                }
+                known = new State(ran, worn);
                 next.put(ran, known);
             }
-            known.moves[assignment] = (byte) Math.min(known.moves[assignment], movesTo(season, state, assignment));
+            known.latest.set(assignment);
         }
+    }
+
+    /** Whether each two wheels, at the two corners that are best for them, come that far: one corner takes one of them. */
+    private boolean pairsMayReach(double[][] depthMm, double beyond) {
+        if (beyond <= 0) {
+            return true;
+        }
+        for (int i = 0; i < numbers.wheels; i++) {
+            for (int j = 0; j < i; j++) {
+                double[] slowestPair = slowestPairs[i][j];
+                for (int g = 0, pair = 0; g < numbers.grooves; g++) {
+                    for (int h = 0; h < numbers.grooves; h++, pair++) {
+                        if (depthMm[i][g] + depthMm[j][h] < beyond * slowestPair[pair] - SetNumbers.TOLERANCE_MM) {
+                            return false;
+                        }
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    /** What two wheels wear together at two corners, the least of any two, by wheels and their grooves. */
+    private static double[][][] slowestPairs(SetNumbers numbers) {
+        var slowest = new double[numbers.wheels][numbers.wheels][numbers.grooves * numbers.grooves];
+        for (int i = 0; i < numbers.wheels; i++) {
+            for (int j = 0; j < i; j++) {
+                Arrays.fill(slowest[i][j], Double.POSITIVE_INFINITY);
+                for (int assignment : numbers.allowed) {
+                    double[] one = numbers.rate[Assignments.corner(assignment, i)];
+                    double[] other = numbers.rate[Assignments.corner(assignment, j)];
+                    for (int g = 0, pair = 0; g < numbers.grooves; g++) {
+                        for (int h = 0; h < numbers.grooves; h++, pair++) {
+                            slowest[i][j][pair] = Math.min(slowest[i][j][pair], one[g] + other[h]);
+                        }
+                    }
+                }
+            }
+        }
+        return slowest;
     }
 
     private void end(int season, State state, int assignment, double reach) {
@@ -179,17 +226,39 @@ final class ForwardSearch {
         double[][] worn = numbers.worn(assignment, state.depthMm, Math.min(reach, numbers.season[season]));
         if (numbers.withinDifferences(assignment, SetNumbers.least(worn))) {
             double spread = SetNumbers.spread(SetNumbers.least(numbers.worn(assignment, state.depthMm, reach)));
-            ends.add(new End(season, state, assignment, thousandKm, spread, movesTo(season, state, assignment)));
+            ends.add(new End(season, state, assignment, thousandKm, spread));
             aimThousandKm = Math.max(aimThousandKm, thousandKm - PlanSearch.SAME_THOUSAND_KM);
         }
     }
 
+    /** Fewest moves of all seasons up to one under the assignment, from a state before it. */
     private int movesTo(int season, State state, int assignment) {
         if (season == 0) {
             return numbers.firstMoves[assignment];
         }
-        int before = SeasonOrder.cheapestBefore(state.moves, assignment, numbers.allowed);
-        return state.moves[before] + Assignments.moves(before, assignment);
+        byte[] moves = moves(season, state);
+        int before = SeasonOrder.cheapestBefore(moves, assignment, numbers.allowed);
+        return moves[before] + Assignments.moves(before, assignment);
+    }
+
+    /** The fewest moves to a state before a season by the latest assignment; asked of few, so counted when asked. */
+    private byte[] moves(int season, State state) {
+        if (state.moves == null) {
+            state.moves = new byte[numbers.assignments];
+            Arrays.fill(state.moves, SeasonOrder.IMPOSSIBLE);
+            for (int latest : numbers.allowed) {
+                if (state.latest.get(latest)) {
+                    state.moves[latest] = (byte) movesTo(season - 1, before(season, state, latest), latest);
+                }
+            }
+        }
+        return state.moves;
+    }
+
+    /** The state a season earlier. */
+    private State before(int season, State state, int latest) {
+        var ran = state.ran.less(layout, layout.groupOf(season - 1), latest, numbers);
+        return Objects.requireNonNull(layers.get(season - 1).get(ran));
     }
 
     private static double[][] extremeRates(SetNumbers numbers, boolean fastest) {
@@ -217,37 +286,41 @@ final class ForwardSearch {
         double even = longEnough.stream().mapToDouble(End::spreadMm).min().orElse(0);
         return longEnough.stream()
                 .filter(end -> end.spreadMm <= even + PlanSearch.SAME_SPREAD_MM)
-                .min(Comparator.comparingInt(End::moves).thenComparingDouble(end -> -end.thousandKm))
-                .map(end -> new Sequence(order(end), end.thousandKm, end.spreadMm, end.moves));
+                .min(Comparator.<End>comparingInt(this::moves).thenComparingDouble(end -> -end.thousandKm))
+                .map(end -> new Sequence(order(end), end.thousandKm, end.spreadMm, moves(end)));
+    }
+
+    private int moves(End end) {
+        return movesTo(end.season, end.state, end.assignment);
     }
 
     private List<Integer> order(End end) {
         var order = new ArrayList<>(List.of(end.assignment));
         var state = end.state;
         for (int season = end.season; season > 0; season--) {
-            int before = SeasonOrder.cheapestBefore(state.moves, order.getFirst(), numbers.allowed);
-            order.addFirst(before);
-            var ran = state.ran.less(layout, layout.groupOf(season - 1), before, numbers);
-            state = Objects.requireNonNull(layers.get(season - 1).get(ran));
+            int latest = SeasonOrder.cheapestBefore(moves(season, state), order.getFirst(), numbers.allowed);
+            order.addFirst(latest);
+            state = before(season, state, latest);
         }
         return order;
     }
 
-    private record End(int season, State state, int assignment, double thousandKm, double spreadMm, int moves) {}
+    private record End(int season, State state, int assignment, double thousandKm, double spreadMm) {}
 
-    /** Depths after what was run, and the fewest moves to it by the latest assignment. */
+    /** Depths after what was run, and under which assignments the latest season of it may have been. */
     private static final class State {
         private final Ran ran;
         private final double[][] depthMm;
         private final double[] leastMm;
-        private final byte[] moves;
+        private final double spreadMm;
+        private final BitSet latest = new BitSet();
+        private byte @Nullable [] moves;
 
-        State(Ran ran, double[][] depthMm, int assignments) {
+        State(Ran ran, double[][] depthMm) {
             this.ran = ran;
             this.depthMm = depthMm;
             leastMm = SetNumbers.least(depthMm);
-            moves = new byte[assignments];
-            Arrays.fill(moves, SeasonOrder.IMPOSSIBLE);
+            spreadMm = SetNumbers.spread(leastMm);
         }
     }
 }

@@ -3,20 +3,16 @@ package cornerbook.core.wheelplan.search;
 import java.util.Optional;
 
 /**
- * Drives forward in turns that may look at more states each, aiming first at nearly what nothing gets beyond and then lower:
- * the nearer the aim is to the longest distance, the fewer states may still reach it.
+ * Drives forward in turns that may look at more states each, aiming at a distance that is sure to be reached: what the most
+ * even wheels of each season come to is mostly the longest.
  */
 final class ForwardTurns {
     private static final int DRIVEN_TO = 500;
-    /** Aims of a turn between the bound and the distance that is sure; any number finds the same plan. */
-    private static final int AIMS = 4;
 
     private final SetNumbers numbers;
-    /** Where the search may end: a distance that is sure to be reached, or the floor. */
+    private final double floorThousandKm;
+    /** A distance that is sure to be reached, or the floor; below 0 while not looked for. */
     private double sureThousandKm = -1;
-
-    /** Nothing that keeps the rules gets here, as far as driving has shown. */
-    private double missedThousandKm = Double.POSITIVE_INFINITY;
 
     /**
      * Turns down to a floor.
@@ -25,29 +21,17 @@ final class ForwardTurns {
      */
     ForwardTurns(SetNumbers numbers, double floorThousandKm) {
         this.numbers = numbers;
-        if (floorThousandKm > 0) {
-            sureThousandKm = floorThousandKm;
-        }
+        this.floorThousandKm = floorThousandKm;
     }
 
     /**
-     * All that reaches the longest distance, nothing when that is below the floor; empty when too many states would have to be looked at.
-     *
-     * @param boundThousandKm which no sequence within the rules exceeds
+     * All that reaches the longest distance, nothing when that is below the floor; empty when too many states would have to be
+     * looked at.
      */
-    Optional<ForwardSearch> within(int limit, double boundThousandKm) {
+    Optional<ForwardSearch> within(int limit) {
         if (sureThousandKm < 0) {
-            sureThousandKm = ForwardSearch.reachable(numbers);
+            sureThousandKm = Math.max(floorThousandKm, ForwardSearch.reachable(numbers));
         }
-        double bound = Math.max(sureThousandKm, Math.min(missedThousandKm, boundThousandKm));
-        for (int aim = 1; aim <= AIMS; aim++) {
-            double thousandKm = bound - (bound - sureThousandKm) * aim / AIMS;
-            var driven = ForwardSearch.within(numbers, thousandKm - PlanSearch.SAME_THOUSAND_KM, DRIVEN_TO * limit);
-            if (driven.isEmpty() || aim == AIMS || driven.get().longestThousandKm() >= thousandKm) {
-                return driven;
-            }
-            missedThousandKm = thousandKm;
-        }
-        return Optional.empty();
+        return ForwardSearch.within(numbers, sureThousandKm - PlanSearch.SAME_THOUSAND_KM, DRIVEN_TO * limit);
     }
 }

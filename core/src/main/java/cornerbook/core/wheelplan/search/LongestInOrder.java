@@ -19,6 +19,7 @@ final class LongestInOrder {
 
     private static final int IN_VAIN = 200;
 
+    private final SetNumbers numbers;
     private final List<EndingSearch> bySeason;
     private final List<SeasonOrder> orders;
     private final double longestThousandKm;
@@ -37,7 +38,12 @@ final class LongestInOrder {
      * @param floorThousandKm what is no longer than that is of no interest; 0 for any
      */
     LongestInOrder(
-            List<EndingSearch> bySeason, List<SeasonOrder> orders, double longestThousandKm, double floorThousandKm) {
+            SetNumbers numbers,
+            List<EndingSearch> bySeason,
+            List<SeasonOrder> orders,
+            double longestThousandKm,
+            double floorThousandKm) {
+        this.numbers = numbers;
         this.bySeason = bySeason;
         this.orders = orders;
         this.longestThousandKm = longestThousandKm;
@@ -66,21 +72,16 @@ final class LongestInOrder {
         return tried == step.size() && searchedThousandKm <= floorThousandKm;
     }
 
-    /** No sequence within the rules gets farther, thousand km. */
-    double boundThousandKm() {
-        return tried < step.size() ? step.get(tried).thousandKm : Math.min(searchedThousandKm, longestThousandKm);
-    }
-
     /** Whether the endings of the next step are few enough. */
     private boolean nextStep(long most) {
         double target = Math.max(floorThousandKm, longestThousandKm - gap);
-        var window = new Window(target, Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
+        var window = new Window(target, Double.POSITIVE_INFINITY, Integer.MAX_VALUE).fittedWithin(numbers);
+        window.belowThousandKm = searchedThousandKm;
         var found = new ArrayList<Ending>();
         window.stepsLeft = most;
         for (var search : bySeason.reversed()) {
             search.visit(window, ending -> {
-                if (ending.thousandKm < searchedThousandKm
-                        && orders.get(ending.season).lastMayBeRun(ending)) {
+                if (orders.get(ending.season).lastMayBeRun(ending)) {
                     found.add(ending);
                 }
             });

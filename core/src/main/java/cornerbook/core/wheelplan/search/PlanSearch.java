@@ -27,7 +27,7 @@ final class PlanSearch {
     private static final double GAP_GROWTH = 1.5;
 
     /** How much more each of the two searches may look at in its next turn, where the rules on depth bind. */
-    private static final int TURN_GROWTH = 4;
+    private static final int TURN_GROWTH = 2;
 
     private final SetNumbers numbers;
     private final Weighing weighing;
@@ -121,14 +121,14 @@ final class PlanSearch {
         if (freely <= floorThousandKm) {
             return Optional.empty();
         }
-        var inOrder = new LongestInOrder(bySeason, orders, freely, floorThousandKm);
+        var inOrder = new LongestInOrder(numbers, bySeason, orders, freely, floorThousandKm);
         var driving = new ForwardTurns(numbers, floorThousandKm);
         for (int limit = 1; ; limit *= TURN_GROWTH) {
             var longest = inOrder.within(limit);
             if (longest.isPresent() || inOrder.isExhausted()) {
                 return longest.map(ofEnding);
             }
-            var driven = driving.within(limit, inOrder.boundThousandKm());
+            var driven = driving.within(limit);
             if (driven.isPresent()) {
                 return ofDriving.apply(driven.get());
             }
@@ -169,14 +169,15 @@ final class PlanSearch {
     private Sequence evenWithFewestMoves(Ending longest) {
         double enough = longest.thousandKm - SAME_THOUSAND_KM;
         var found = new ArrayDeque<>(List.of(longest));
-        var even = new Window(enough, longest.spreadMm, Integer.MAX_VALUE);
+        var even = new Window(enough, longest.spreadMm, Integer.MAX_VALUE).fittedWithin(numbers);
         visit(even, ending -> {
             if (ending.spreadMm < even.spreadMm && canBeOrdered(ending)) {
                 found.push(ending);
                 even.spreadMm = ending.spreadMm;
             }
         });
-        var few = new Window(enough, even.spreadMm + SAME_SPREAD_MM, moves(found.element(), Integer.MAX_VALUE));
+        var few = new Window(enough, even.spreadMm + SAME_SPREAD_MM, moves(found.element(), Integer.MAX_VALUE))
+                .fittedWithin(numbers);
         visit(few, ending -> {
             int moves = moves(ending, few.moves - 1);
             if (moves < few.moves) {

@@ -1,9 +1,11 @@
 package cornerbook.core.wheelplan.search;
 
+import org.jspecify.annotations.Nullable;
+
 /** What each wheel has run, as counts of a layout; of four wheels the fifth is 0. */
 record Ran(long one, long two, long three, long four, long five) {
     /** 2^64 over the golden ratio, odd (Knuth, The Art of Computer Programming, volume 3, section 6.4). */
-    private static final long SPREAD = 0x9E3779B97F4A7C15L;
+    static final long SPREAD = 0x9E3779B97F4A7C15L;
 
     static final Ran NOTHING = new Ran(0, 0, 0, 0, 0);
 
@@ -25,6 +27,17 @@ record Ran(long one, long two, long three, long four, long five) {
                 three - season(layout, group, assignment, 2, numbers),
                 four - season(layout, group, assignment, 3, numbers),
                 numbers.wheels > Assignments.CORNERS ? five - season(layout, group, assignment, 4, numbers) : 0);
+    }
+
+    /** As a record's, written out: it is asked for each N that is looked up, and the generated one is slower. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Ran ran
+                && one == ran.one
+                && two == ran.two
+                && three == ran.three
+                && four == ran.four
+                && five == ran.five;
     }
 
     /** Counts are small numbers in a few bits, which the hash of a record lets fall on each other; these are spread. */

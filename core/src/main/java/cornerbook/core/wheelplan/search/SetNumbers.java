@@ -54,10 +54,12 @@ final class SetNumbers {
     final int[] classesFor;
 
     final int[] startClass;
+    /** How much deeper the two front wheels together may be than the rear ones when fitted, mm. */
+    final double mostFrontOverRearMm;
+
     private final boolean[][] mayStand;
     private final double sameAxleMm;
     private final double allWheelMm;
-    private final double frontDeeperMm;
 
     SetNumbers(PlanRequest request) {
         var states = request.wheels();
@@ -117,7 +119,7 @@ final class SetNumbers {
         sameAxleMm = unlimitedWhenNull(rules.sameAxleMm());
         var allWheel = rules.allWheel();
         allWheelMm = unlimitedWhenNull(allWheel == null ? null : allWheel.depthMm());
-        frontDeeperMm = unlimitedWhenNull(rules.frontDeeperMm());
+        mostFrontOverRearMm = 2 * unlimitedWhenNull(rules.frontDeeperMm()) + TOLERANCE_MM;
     }
 
     /** Whether a groove is at its limit already. */
@@ -127,7 +129,18 @@ final class SetNumbers {
 
     /** Whether any rule looks at depths, so that the order of the seasons matters. */
     boolean rulesOnDepth() {
-        return Math.min(frontDeeperMm, Math.min(sameAxleMm, allWheelMm)) < Double.POSITIVE_INFINITY;
+        return Math.min(mostFrontOverRearMm, Math.min(sameAxleMm, allWheelMm)) < Double.POSITIVE_INFINITY;
+    }
+
+    /** What a wheel in the class counts for the front wheels being deeper than the rear ones, or less where the class is on both. */
+    double frontOverRear(int cornerClass, double leastMm) {
+        double counts = Double.POSITIVE_INFINITY;
+        for (int c = 0; c < wheels; c++) {
+            if (classOf[c] == cornerClass) {
+                counts = Math.min(counts, FRONT_OVER_REAR[c] * leastMm);
+            }
+        }
+        return counts;
     }
 
     /** Whether the wheels may be fitted so; {@code leastMm} is each wheel's least groove above the limit. */
@@ -136,7 +149,7 @@ final class SetNumbers {
         for (int i = 0; i < wheels; i++) {
             frontOverRear += FRONT_OVER_REAR[Assignments.corner(assignment, i)] * leastMm[i];
         }
-        return frontOverRear <= 2 * frontDeeperMm + TOLERANCE_MM && withinDifferences(assignment, leastMm);
+        return frontOverRear <= mostFrontOverRearMm && withinDifferences(assignment, leastMm);
     }
 
     /** Whether depths keep the difference limits. */

@@ -15,17 +15,27 @@ final class WheelOption {
     final double leastMm;
     /** Of the four wheels' weighed depth there, thousand km. */
     final double share;
+    /** What it counts for the front wheels being deeper than the rear ones when the last season is fitted, or less; mm. */
+    final double frontOverRearMm;
     /** No order of its seasons has fewer moves of this wheel. */
     final int leastMoves;
 
     WheelOption(
-            long counts, Mixture mixture, int lastClass, double reach, double[] depthMm, double share, int leastMoves) {
+            long counts,
+            Mixture mixture,
+            int lastClass,
+            double reach,
+            double[] depthMm,
+            double share,
+            double frontOverRearMm,
+            int leastMoves) {
         this.counts = counts;
         this.mixture = mixture;
         this.lastClass = lastClass;
         this.reach = reach;
         this.depthMm = depthMm;
         this.share = share;
+        this.frontOverRearMm = frontOverRearMm;
         this.leastMoves = leastMoves;
         double least = Double.POSITIVE_INFINITY;
         for (double depth : depthMm) {
