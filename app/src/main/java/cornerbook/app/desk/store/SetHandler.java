@@ -146,6 +146,9 @@ public final class SetHandler {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
             throw new Refused(new StoreSaid.NoDay(desk.today().toString()));
+        }
+    }
+
     /** A photo of how it was taken in; the same one sent again counts once. */
     public void addPhoto(ServerRequest request, ServerResponse response) {
         var asked = Form.ofQuery(request);

@@ -30,7 +30,6 @@ public record SetPage(
         @Nullable Intake intake,
         @Nullable StorageTerm term,
         List<SetMove> moves,
-        List<SetMove> moves,
         List<Photo> photos,
         Form again,
         String error) {

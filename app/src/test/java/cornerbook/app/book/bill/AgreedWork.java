@@ -47,7 +47,7 @@ public final class AgreedWork {
             Map<String, String> amounts,
             Set<String> declined,
             Set<String> safety) {
-        agree(
+        answer(
                 book,
                 visitId,
                 place,
@@ -55,10 +55,12 @@ public final class AgreedWork {
                 TaxOfPlace.of(place, TODAY).stream()
                         .map(tax -> new Estimate.Named(tax.tax(), "invented"))
                         .toList(),
-                amounts);
+                amounts,
+                declined,
+                safety);
     }
 
-    /** The same with taxes of another shop. */
+    /** All of it, with taxes of another shop. */
     public static void agree(
             Book book,
             String visitId,
@@ -66,6 +68,18 @@ public final class AgreedWork {
             CurrencyUnit currency,
             List<Estimate.Named> taxes,
             Map<String, String> amounts) {
+        answer(book, visitId, place, currency, taxes, amounts, Set.of(), Set.of());
+    }
+
+    private static void answer(
+            Book book,
+            String visitId,
+            String place,
+            CurrencyUnit currency,
+            List<Estimate.Named> taxes,
+            Map<String, String> amounts,
+            Set<String> declined,
+            Set<String> safety) {
         var lines = new TreeMap<>(amounts)
                 .descendingMap().entrySet().stream()
                         .map(each -> new EstimateLine(
@@ -76,8 +90,6 @@ public final class AgreedWork {
                                 "",
                                 "",
                                 safety.contains(each.getKey()),
-                                Money.parse("CAD " + each.getValue())))
-                                false,
                                 Money.parse(currency + " " + each.getValue())))
                         .toList();
         var estimate = new Estimate(
