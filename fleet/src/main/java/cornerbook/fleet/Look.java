@@ -11,9 +11,13 @@ import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.types.ArrayType;
@@ -26,6 +30,9 @@ final class Look {
     static final String CAR = "car";
     static final String KINDS = "kinds";
     static final String SCATTERED = "scattered";
+    /** Of the car's tyres, each once. */
+    static final String MODELS = "models";
+
     /** What the car teaches, as {@link ShareBytes}. */
     static final String SHARE = "share";
 
@@ -48,6 +55,7 @@ final class Look {
             .add(CAR, DataTypes.StringType)
             .add(SCATTERED, DataTypes.IntegerType)
             .add(KINDS, new ArrayType(KIND, false))
+            .add(MODELS, new ArrayType(DataTypes.StringType, false))
             .add(SHARE, DataTypes.BinaryType)
             .add(PROBLEMS, new ArrayType(PROBLEM, false));
 
@@ -89,6 +97,7 @@ final class Look {
                     kinds(car).stream()
                             .map(kind -> RowFactory.create(kind.drive(), kind.season(), kind.tyreModel()))
                             .toArray(),
+                    models(car).toArray(),
                     ShareBytes.of(CarShare.of(car)),
                     new Row[0]);
         } catch (RuntimeException fault) {
@@ -118,6 +127,15 @@ final class Look {
         return kinds;
     }
 
+    /** The models of all tyres of a car, in alphabetical order. */
+    static Collection<String> models(CarHistory car) {
+        return car.sets().stream()
+                .flatMap(set -> set.wheels().stream())
+                .map(wheel -> wheel.tyre().model())
+                .filter(Objects::nonNull)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
     /** That the program has a fault with a car, which keeps no other back. */
     static Row fault(CarHistory car, Reader reader, RuntimeException fault) {
         return problem(
@@ -132,6 +150,6 @@ final class Look {
     }
 
     private static Row refused(String file, @Nullable String digest, @Nullable String car, List<Row> problems) {
-        return RowFactory.create(file, digest, car, null, new Row[0], null, problems.toArray());
+        return RowFactory.create(file, digest, car, null, new Row[0], new String[0], null, problems.toArray());
     }
 }

@@ -308,7 +308,7 @@ class NightTest {
         var target = folder.resolve("of-bad").toString();
         var counts = new Night(DAY, null, Language.ENGLISH, OF_A_KIND)
                 .run(spark, CarLines.read(spark, cars.toString()), target);
-        assertThat(counts).isEqualTo(new Night.Counts(39, 6));
+        assertThat(counts).isEqualTo(new Night.Counts(39, 39, 6));
         var reasons = table(target, "set_aside").stream()
                 .collect(Collectors.toMap(
                         row -> row.<String>getAs("file"),
@@ -330,7 +330,7 @@ class NightTest {
                 .isEqualTo(texts(
                         LearnedTable.of(alone(some.subList(1, some.size())).knowledge())));
         assertThat(new File(target).list())
-                .containsExactlyInAnyOrder("cars", "demand", "horizons", "learned", "set_aside");
+                .containsExactlyInAnyOrder("cars", "demand", "for_next_night", "horizons", "learned", "set_aside");
     }
 
     @Test
