@@ -123,9 +123,21 @@ final class Judge {
                     new Row[0]);
         } catch (RuntimeException fault) {
             return RowFactory.create(
-                    id, file, digest, null, null, null, null, null, null, null, null, null, new Row[0], new Row[0], new Row[] {
-                        Look.fault(car, reader, fault)
-                    });
+                    id,
+                    file,
+                    digest,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    new Row[0],
+                    new Row[0],
+                    new Row[] {Look.fault(car, reader, fault)});
         }
     }
 

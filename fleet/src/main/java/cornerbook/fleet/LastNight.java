@@ -69,8 +69,7 @@ record LastNight(SparkSession spark, String folder, LocalDate day, String progra
 
     /** Writes what the next night knows this one by. */
     static Dataset<Row> row(SparkSession spark, LocalDate day, JudgedBy by) {
-        return spark.createDataset(
-                List.of(RowFactory.create(day, thisProgram(), by.knowledge())), Encoders.row(NIGHT));
+        return spark.createDataset(List.of(RowFactory.create(day, thisProgram(), by.knowledge())), Encoders.row(NIGHT));
     }
 
     private static String thisProgram() {

@@ -93,8 +93,7 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
      * @param keepLearned whether cars are judged by what was learned in the last night, so that one with no news stays as it is
      * @throws Refused when the folder is there, or too many cars stand in the input twice
      */
-    Counts run(
-            SparkSession spark, Dataset<Row> lines, @Nullable LastNight last, boolean keepLearned, String folder)
+    Counts run(SparkSession spark, Dataset<Row> lines, @Nullable LastNight last, boolean keepLearned, String folder)
             throws IOException {
         return NewFolder.make(spark, folder, unfinished -> write(spark, lines, last, keepLearned, unfinished));
     }
@@ -129,7 +128,8 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
             unmoved = today.join(before.drop(Look.CAR, CarLines.FILE), new String[] {CarLines.DIGEST, Judge.BASIS})
                     .select(columns(Judge.JUDGED));
         }
-        var reckoned = (wanted == null ? lines : only(lines, wanted)).mapPartitions(judging, Encoders.row(Judge.JUDGED));
+        var reckoned =
+                (wanted == null ? lines : only(lines, wanted)).mapPartitions(judging, Encoders.row(Judge.JUDGED));
         var judged = without(
                 kept(unmoved == null ? reckoned : reckoned.union(unmoved), new Path(kept, LastNight.JUDGED)),
                 twice.union(looked.where(

@@ -59,7 +59,9 @@ class LaterNightTest {
         before.put(name(3), before.get(name(3)).replaceFirst("\"odometer\" *: *\"[^\"]*\"", "\"odometer\" : \"9 km\""));
         before.put(name(4), "{");
         before.remove(name(5));
-        before.put("gone.json", text(DemoShop.histories(FIRST_DAY, CARS, CARS + 1).findFirst().orElseThrow()));
+        before.put(
+                "gone.json",
+                text(DemoShop.histories(FIRST_DAY, CARS, CARS + 1).findFirst().orElseThrow()));
         write("before", before);
         var now = new TreeMap<>(files(histories));
         now.put(name(6), "{");
@@ -148,7 +150,8 @@ class LaterNightTest {
         var changed = changed("later");
         assertThat(changed.get(car(1).vehicle().id())).contains("FILE LATE_OR_CORRECTED");
         assertThat(changed.get(car(2).vehicle().id())).contains("FILE NEW_VISIT", "VISIT NEW_VISIT");
-        assertThat(changed.get(car(3).vehicle().id())).containsAnyOf("FILE LATE_OR_CORRECTED", "CAR NO_LONGER_SET_ASIDE");
+        assertThat(changed.get(car(3).vehicle().id()))
+                .containsAnyOf("FILE LATE_OR_CORRECTED", "CAR NO_LONGER_SET_ASIDE");
         assertThat(changed.get(car(4).vehicle().id())).containsExactly("CAR NO_LONGER_SET_ASIDE");
         assertThat(changed.get(car(5).vehicle().id())).containsExactly("CAR NEW_CAR");
         assertThat(changed.get(car(6).vehicle().id())).containsExactly("CAR SET_ASIDE");
@@ -165,12 +168,15 @@ class LaterNightTest {
         var unlearned = unlearned();
         var files = new TreeMap<>(files(histories));
         files.put(name(6), "{");
-        files.put(unlearned.vehicle().id() + ".json", text(without(unlearned, unlearned.visits().size() - 1)));
+        files.put(
+                unlearned.vehicle().id() + ".json",
+                text(without(unlearned, unlearned.visits().size() - 1)));
         write("one", files);
         assertThat(run("one-later", "one", DAY, "again", false)).isEqualTo(new Night.Counts(CARS - 1, 1, 1));
         run("one-all", "one", DAY, null, false);
         assertThat(tables("one-later")).isEqualTo(tables("one-all"));
-        assertThat(changed("one-later").keySet()).containsExactly(unlearned.vehicle().id());
+        assertThat(changed("one-later").keySet())
+                .containsExactly(unlearned.vehicle().id());
     }
 
     /** The last in the scattered order: it has a visit to lose, and is not chosen. */
