@@ -59,6 +59,7 @@ final class Judge {
     static final StructType JUDGED = new StructType()
             .add(Look.CAR, DataTypes.StringType)
             .add(CarLines.FILE, DataTypes.StringType)
+            .add(CarLines.SITE, DataTypes.StringType)
             .add(CarLines.DIGEST, DataTypes.StringType)
             .add("visit", DataTypes.StringType)
             .add("day", DataTypes.DateType)
@@ -91,19 +92,23 @@ final class Judge {
         return text != null
                         && VisitFile.read(text, day) instanceof VisitFile.Read read
                         && !read.history().visits().isEmpty()
-                ? Optional.of(of(read.history(), line.getAs(CarLines.FILE), line.getAs(CarLines.DIGEST)))
+                ? Optional.of(of(read.history(), line))
                 : Optional.empty();
     }
 
-    private Row of(CarHistory car, String file, String digest) {
+    private Row of(CarHistory car, Row line) {
         var visit = car.visits().getLast();
         var id = car.vehicle().id();
+        String file = line.getAs(CarLines.FILE);
+        @Nullable String site = line.getAs(CarLines.SITE);
+        @Nullable String digest = line.getAs(CarLines.DIGEST);
         try {
             var outcome = assessor.outcome(car, visit.id());
             var gravest = Gravest.of(outcome.findings());
             return RowFactory.create(
                     id,
                     file,
+                    site,
                     digest,
                     visit.id(),
                     visit.date(),
@@ -125,6 +130,7 @@ final class Judge {
             return RowFactory.create(
                     id,
                     file,
+                    site,
                     digest,
                     null,
                     null,

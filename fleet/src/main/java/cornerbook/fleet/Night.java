@@ -7,6 +7,8 @@ import static org.apache.spark.sql.functions.row_number;
 import static org.apache.spark.sql.functions.size;
 
 import cornerbook.app.book.knowledge.ShareBytes;
+import cornerbook.app.book.order.OrderList;
+import cornerbook.app.exchange.ClimateFile;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.say.Refused;
@@ -18,6 +20,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.Spliterator;
 import java.util.Spliterators;
 import java.util.stream.StreamSupport;
@@ -66,6 +69,7 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
     private static final StructType TODAY = new StructType()
             .add(Look.CAR, DataTypes.StringType)
             .add(CarLines.FILE, DataTypes.StringType)
+            .add(CarLines.SITE, DataTypes.StringType)
             .add(CarLines.DIGEST, DataTypes.StringType)
             .add(Judge.BASIS, DataTypes.StringType);
 
@@ -73,6 +77,7 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
 
     private static final StructType TWICE = new StructType()
             .add(CarLines.FILE, DataTypes.StringType)
+            .add(CarLines.SITE, DataTypes.StringType)
             .add(CarLines.DIGEST, DataTypes.StringType)
             .add(Look.CAR, DataTypes.StringType)
             .add(Look.PROBLEMS, new ArrayType(Look.PROBLEM, false));
@@ -125,7 +130,7 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
             wanted = kept(
                     today.join(before, new String[] {CarLines.DIGEST, Judge.BASIS}, "left_anti"),
                     new Path(between, "wanted"));
-            unmoved = today.join(before.drop(Look.CAR, CarLines.FILE), new String[] {CarLines.DIGEST, Judge.BASIS})
+            unmoved = today.join(before.drop(Look.CAR, CarLines.FILE, CarLines.SITE), new String[] {CarLines.DIGEST, Judge.BASIS})
                     .select(columns(Judge.JUDGED));
         }
         var reckoned =
@@ -144,7 +149,12 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
                                 explode(col(Judge.HORIZONS)).as("each"))
                         .select(Look.CAR, "visit", "each.*"),
                 new Path(folder, "horizons"));
-        write(DemandTable.of(sound).coalesce(1), new Path(folder, "demand"));
+        write(DemandTable.byWeek(sound).coalesce(1), new Path(folder, "demand"));
+        write(
+                DemandTable.until(sound, OrderList.usualFrom(day), usualUntil()).coalesce(1),
+                new Path(folder, "order"));
+        write(SiteTables.verdicts(sound).coalesce(1), new Path(folder, "verdicts"));
+        write(SiteTables.risk(sound).coalesce(1), new Path(folder, "risk"));
         write(
                 reasons(looked)
                         .union(reasons(judged))
@@ -172,13 +182,18 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
         return counts;
     }
 
+    /** Until when a shop of this place orders that names no day. */
+    private LocalDate usualUntil() {
+        return OrderList.usualUntil(day, Optional.ofNullable(climate).map(ClimateFile::parse));
+    }
+
     /** Looks at all cars, or at those of which the last night has seen no such file. */
     private Dataset<Row> look(Dataset<Row> lines, @Nullable LastNight last, Path between) {
         if (last == null) {
             return lines.map(looking(day, language), Encoders.row(Look.LOOKED));
         }
-        var files = kept(lines.select(CarLines.FILE, CarLines.DIGEST), new Path(between, "files"));
-        var seen = last.looked().drop(CarLines.FILE);
+        var files = kept(lines.select(CarLines.FILE, CarLines.SITE, CarLines.DIGEST), new Path(between, "files"));
+        var seen = last.looked().drop(CarLines.FILE, CarLines.SITE);
         return only(lines, files.join(seen, new String[] {CarLines.DIGEST}, "left_anti"))
                 .map(looking(day, language), Encoders.row(Look.LOOKED))
                 .union(files.join(seen, new String[] {CarLines.DIGEST}).select(columns(Look.LOOKED)));
@@ -233,10 +248,11 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
     private static Dataset<Row> reasons(Dataset<Row> cars) {
         return cars.select(
                         col(CarLines.FILE),
+                        col(CarLines.SITE),
                         col(CarLines.DIGEST),
                         col(Look.CAR),
                         explode(col(Look.PROBLEMS)).as("each"))
-                .select(CarLines.FILE, CarLines.DIGEST, Look.CAR, "each.*");
+                .select(CarLines.FILE, CarLines.SITE, CarLines.DIGEST, Look.CAR, "each.*");
     }
 
     /** What the cars that tell most teach, summed in the order of their ids. */
@@ -282,6 +298,7 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
                     .map(car -> RowFactory.create(
                             car.getAs(Look.CAR),
                             car.getAs(CarLines.FILE),
+                            car.getAs(CarLines.SITE),
                             car.getAs(CarLines.DIGEST),
                             basis.of(car.getList(car.fieldIndex(Look.MODELS)))))
                     .iterator();
@@ -292,7 +309,8 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
         return looked -> {
             var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
             String car = looked.getAs(Look.CAR);
-            return RowFactory.create(looked.getAs(CarLines.FILE), looked.getAs(CarLines.DIGEST), car, new Row[] {
+            return RowFactory.create(
+                    looked.getAs(CarLines.FILE), looked.getAs(CarLines.SITE), looked.getAs(CarLines.DIGEST), car, new Row[] {
                 Look.problem("/vehicle/id", reader, new FleetSaid.Twice(car))
             });
         };
