@@ -64,7 +64,9 @@ final class DemandTable {
 
     private static Dataset<Row> needs(Dataset<Row> judged) {
         var all = judged.select(
-                        col(Look.CAR), col(CarLines.SITE), explode(col(Judge.NEEDS)).as("need"))
+                        col(Look.CAR),
+                        col(CarLines.SITE),
+                        explode(col(Judge.NEEDS)).as("need"))
                 .select(col(Look.CAR), col(CarLines.SITE), col("need.*"));
         return all.where(col(CarLines.SITE).isNotNull())
                 .union(all.withColumn(CarLines.SITE, lit(null).cast(DataTypes.StringType)));

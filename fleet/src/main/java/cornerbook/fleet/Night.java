@@ -130,7 +130,9 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
             wanted = kept(
                     today.join(before, new String[] {CarLines.DIGEST, Judge.BASIS}, "left_anti"),
                     new Path(between, "wanted"));
-            unmoved = today.join(before.drop(Look.CAR, CarLines.FILE, CarLines.SITE), new String[] {CarLines.DIGEST, Judge.BASIS})
+            unmoved = today.join(
+                            before.drop(Look.CAR, CarLines.FILE, CarLines.SITE),
+                            new String[] {CarLines.DIGEST, Judge.BASIS})
                     .select(columns(Judge.JUDGED));
         }
         var reckoned =
@@ -150,9 +152,7 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
                         .select(Look.CAR, "visit", "each.*"),
                 new Path(folder, "horizons"));
         write(DemandTable.byWeek(sound).coalesce(1), new Path(folder, "demand"));
-        write(
-                DemandTable.until(sound, OrderList.usualFrom(day), usualUntil()).coalesce(1),
-                new Path(folder, "order"));
+        write(DemandTable.until(sound, OrderList.usualFrom(day), usualUntil()).coalesce(1), new Path(folder, "order"));
         write(SiteTables.verdicts(sound).coalesce(1), new Path(folder, "verdicts"));
         write(SiteTables.risk(sound).coalesce(1), new Path(folder, "risk"));
         write(
@@ -310,9 +310,11 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
             var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
             String car = looked.getAs(Look.CAR);
             return RowFactory.create(
-                    looked.getAs(CarLines.FILE), looked.getAs(CarLines.SITE), looked.getAs(CarLines.DIGEST), car, new Row[] {
-                Look.problem("/vehicle/id", reader, new FleetSaid.Twice(car))
-            });
+                    looked.getAs(CarLines.FILE),
+                    looked.getAs(CarLines.SITE),
+                    looked.getAs(CarLines.DIGEST),
+                    car,
+                    new Row[] {Look.problem("/vehicle/id", reader, new FleetSaid.Twice(car))});
         };
     }
 }

@@ -26,13 +26,13 @@ final class SiteTables {
 
     /** How many findings of each part are spent, and how many more are expected not to hold until the next visit. */
     static Dataset<Row> risk(Dataset<Row> judged) {
-        var findings = judged.select(col(CarLines.SITE), explode(col(Judge.HORIZONS)).as("each"))
+        var findings = judged.select(
+                        col(CarLines.SITE), explode(col(Judge.HORIZONS)).as("each"))
                 .select(CarLines.SITE, "each.*");
         var spent = col("verdict").isin(Verdict.SPENT.name(), Verdict.UNSAFE.name());
         // Summed to 18 digits after the point, which no order of summing changes.
         var fails = when(
-                not(spent),
-                lit(1.0).minus(col("holds_until_next_visit")).cast(DataTypes.createDecimalType(28, 18)));
+                not(spent), lit(1.0).minus(col("holds_until_next_visit")).cast(DataTypes.createDecimalType(28, 18)));
         return ofAllAndEach(findings)
                 .groupBy(CarLines.SITE, "part")
                 .agg(

@@ -265,7 +265,8 @@ class NightTest {
     void demandIsWhatTheCarsMayNeedTogether() {
         var demand = table(night, "demand");
         for (var site : sites()) {
-            var byWeek = needs(site).collect(Collectors.groupingBy(need -> List.of(need.article(), monday(need.due()))));
+            var byWeek =
+                    needs(site).collect(Collectors.groupingBy(need -> List.of(need.article(), monday(need.due()))));
             assertThat(byWeek.values())
                     .as("weeks in which several cars need the same")
                     .anyMatch(needs -> needs.size() > 5);
@@ -282,11 +283,13 @@ class NightTest {
             demanded(
                     rowsOf(order, site),
                     needs(site)
-                            .filter(need -> !need.due().isBefore(from) && !need.due().isAfter(until))
+                            .filter(need ->
+                                    !need.due().isBefore(from) && !need.due().isAfter(until))
                             .collect(Collectors.groupingBy(CarNeed::article)),
                     NightTest::article);
             assertThat(rowsOf(order, site))
-                    .allMatch(row -> row.getAs("from").equals(from) && row.getAs("until").equals(until));
+                    .allMatch(row ->
+                            row.getAs("from").equals(from) && row.getAs("until").equals(until));
         }
     }
 
@@ -302,7 +305,8 @@ class NightTest {
         assertThat(demand).hasSameSizeAs(needs.keySet());
         for (var row : demand) {
             var ofRow = Objects.requireNonNull(needs.get(key.apply(row)));
-            double expected = ofRow.stream().mapToDouble(need -> need.need().mean()).sum();
+            double expected =
+                    ofRow.stream().mapToDouble(need -> need.need().mean()).sum();
             assertThat(row.<Double>getAs("expected_pieces")).isCloseTo(expected, within(1e-12 * (1 + expected)));
             assertThat(row.<Integer>getAs("enough_90"))
                     .isEqualTo(Demand.of(ofRow.stream().map(CarNeed::need).toList())
@@ -363,7 +367,9 @@ class NightTest {
         lines().select(CarLines.TEXT).coalesce(1).write().parquet(packed);
         var withSites = folder.resolve("with-sites").toString();
         lines().select(CarLines.TEXT, CarLines.SITE).coalesce(1).write().parquet(withSites);
-        assertThat(texts(CarLines.read(spark, withSites).select(CarLines.SITE, CarLines.DIGEST).collectAsList()))
+        assertThat(texts(CarLines.read(spark, withSites)
+                        .select(CarLines.SITE, CarLines.DIGEST)
+                        .collectAsList()))
                 .isEqualTo(texts(lines().select(CarLines.SITE, CarLines.DIGEST).collectAsList()));
         var tables = tables(run("of-one-file", CarLines.read(spark, packed)));
         for (var name : List.of("horizons", "demand", "learned")) {
@@ -436,7 +442,15 @@ class NightTest {
                         LearnedTable.of(alone(some.subList(1, some.size())).knowledge())));
         assertThat(new File(target).list())
                 .containsExactlyInAnyOrder(
-                        "cars", "demand", "for_next_night", "horizons", "learned", "order", "risk", "set_aside", "verdicts");
+                        "cars",
+                        "demand",
+                        "for_next_night",
+                        "horizons",
+                        "learned",
+                        "order",
+                        "risk",
+                        "set_aside",
+                        "verdicts");
     }
 
     @Test
