@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param make how many cars are to be made; 0 where a folder is to be judged
  * @param since the folder of tables of a night before, of which is taken over what did not move; null to begin anew
  * @param keepLearned whether is judged by what was learned that night
+ * @param calibrate of how many cars forecasts at past visits are held against what came; 0 for none
  * @param climate a climate file; null where the climate of the place is not known
  */
 record Arguments(
@@ -24,15 +25,17 @@ record Arguments(
         LocalDate day,
         @Nullable String since,
         boolean keepLearned,
+        int calibrate,
         @Nullable String climate) {
     private static final String TO = "--to";
     private static final String MAKE = "--make";
     private static final String DAY = "--day";
     private static final String SINCE = "--since";
     private static final String KEEP_LEARNED = "--keep-learned";
+    private static final String CALIBRATE = "--calibrate";
     private static final String CLIMATE = "--climate";
     private static final String LANGUAGE = "--language";
-    private static final Set<String> OPTIONS = Set.of(TO, MAKE, DAY, SINCE, CLIMATE, LANGUAGE);
+    private static final Set<String> OPTIONS = Set.of(TO, MAKE, DAY, SINCE, CALIBRATE, CLIMATE, LANGUAGE);
 
     /**
      * Reads the words behind the verb.
@@ -66,6 +69,10 @@ record Arguments(
         if (since == null ? keepLearned : cars == null) {
             throw new Refused(new FleetSaid.Usage());
         }
+        var calibrate = options.get(CALIBRATE);
+        if (calibrate != null && (cars == null || !calibrate.matches("[1-9]\\d{0,3}|10000"))) {
+            throw new Refused(new FleetSaid.Usage());
+        }
         var day = options.get(DAY);
         return new Arguments(
                 cars,
@@ -74,6 +81,7 @@ record Arguments(
                 day == null ? today : day(day),
                 since,
                 keepLearned,
+                calibrate == null ? 0 : Integer.parseInt(calibrate),
                 options.get(CLIMATE));
     }
 

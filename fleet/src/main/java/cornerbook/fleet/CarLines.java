@@ -12,6 +12,7 @@ import static org.apache.spark.sql.functions.split;
 import static org.apache.spark.sql.functions.url_decode;
 import static org.apache.spark.sql.functions.when;
 
+import cornerbook.app.book.store.ServerAddress;
 import cornerbook.core.say.Refused;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -46,12 +47,15 @@ final class CarLines {
     private CarLines() {}
 
     /**
-     * All cars of a folder.
+     * All cars of a folder, or of a book.
      *
-     * @param folder on any file system that Spark reads
+     * @param folder on any file system that Spark reads, or the address of a book in a PostgreSQL database
      * @throws Refused when it cannot be read, or has neither form
      */
     static Dataset<Row> read(SparkSession spark, String folder) {
+        if (ServerAddress.is(folder)) {
+            return digested(BookCars.read(spark, folder));
+        }
         var root = root(spark, folder);
         var forms = new ArrayList<Dataset<Row>>();
         if (has(spark, folder, "json")) {
@@ -77,8 +81,11 @@ final class CarLines {
     }
 
     private static Dataset<Row> lines(Dataset<Row> read, Column text, Column site) {
-        return read.select(col("_metadata.file_name").as(FILE), site.as(SITE), text.as(TEXT))
-                .withColumn(DIGEST, sha2(col(TEXT), SHA_BITS));
+        return digested(read.select(col("_metadata.file_name").as(FILE), site.as(SITE), text.as(TEXT)));
+    }
+
+    private static Dataset<Row> digested(Dataset<Row> cars) {
+        return cars.withColumn(DIGEST, sha2(col(TEXT), SHA_BITS));
     }
 
     /** The folder in the folder in which a file is, also where it is called as a column of Hive is; null for a file that is in none. */

@@ -6,6 +6,7 @@ import static org.apache.spark.sql.functions.col;
 import static org.apache.spark.sql.functions.lit;
 import static org.apache.spark.sql.functions.struct;
 
+import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -45,7 +46,7 @@ final class ChangedTable {
     private ChangedTable() {}
 
     /** Why a car is not what it was. */
-    private enum Why {
+    enum Why implements Said {
         NEW_CAR,
         /** What kept it back last night does so no more. */
         NO_LONGER_SET_ASIDE,

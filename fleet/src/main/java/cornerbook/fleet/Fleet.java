@@ -59,7 +59,7 @@ public final class Fleet {
             }
             var since = asked.since();
             var last = since == null ? null : LastNight.read(spark, since, asked.day());
-            var counts = new Night(asked.day(), climate, language, InformingCars.OF_A_KIND)
+            var counts = new Night(asked.day(), climate, language, InformingCars.OF_A_KIND, asked.calibrate())
                     .run(spark, CarLines.read(spark, cars), last, asked.keepLearned(), asked.to());
             var time = Amount.of((System.nanoTime() - begun) / NANOSECONDS_PER_SECOND, "s");
             terminal.say(

@@ -1,5 +1,6 @@
 package cornerbook.fleet;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.apache.spark.sql.functions.broadcast;
 import static org.apache.spark.sql.functions.col;
 import static org.apache.spark.sql.functions.explode;
@@ -52,8 +53,9 @@ import scala.reflect.ClassTag;
  * @param climate of the place, as a climate file; null where it is not known
  * @param language in which it is told why a car was set aside
  * @param ofAKind from how many cars on of a kind some may be left out in learning
+ * @param calibrated of how many cars is told whether forecasts at their past visits kept their promise; 0 for none
  */
-record Night(LocalDate day, @Nullable String climate, Language language, int ofAKind) {
+record Night(LocalDate day, @Nullable String climate, Language language, int ofAKind, int calibrated) {
     /** More cars than these stand in the input twice by no mistake of single files. */
     static final int MOST_TWICE = 10_000;
 
@@ -73,6 +75,8 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
             .add(CarLines.DIGEST, DataTypes.StringType)
             .add(Judge.BASIS, DataTypes.StringType);
 
+    private static final double NANOSECONDS_PER_SECOND = 1e9;
+
     private static final String PLACE = "place_in_kind";
 
     private static final StructType TWICE = new StructType()
@@ -81,6 +85,11 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
             .add(CarLines.DIGEST, DataTypes.StringType)
             .add(Look.CAR, DataTypes.StringType)
             .add(Look.PROBLEMS, new ArrayType(Look.PROBLEM, false));
+
+    /** A night that asks for no calibration. */
+    Night(LocalDate day, @Nullable String climate, Language language, int ofAKind) {
+        this(day, climate, language, ofAKind, 0);
+    }
 
     /** How many cars have findings, of how many these were reckoned this night, and how many were set aside. */
     record Counts(long judged, long anew, long setAside) {}
@@ -104,11 +113,14 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
     }
 
     private Counts write(
-            SparkSession spark, Dataset<Row> lines, @Nullable LastNight last, boolean keepLearned, Path folder)
+            SparkSession spark, Dataset<Row> given, @Nullable LastNight last, boolean keepLearned, Path folder)
             throws IOException {
+        long begun = System.nanoTime();
         var files = folder.getFileSystem(spark.sparkContext().hadoopConfiguration());
         var between = new Path(folder, BETWEEN);
         var kept = new Path(folder, LastNight.KEPT);
+        // A book goes on while the night reads: both passes read what the first has found.
+        var lines = given.inputFiles().length > 0 ? given : kept(given, new Path(between, "lines"));
         var looked = kept(look(lines, last, between), new Path(kept, LastNight.LOOKED));
         var twice = twice(looked);
         var judgedBy = last != null && keepLearned
@@ -121,6 +133,11 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
         write(LastNight.row(spark, day, judgedBy), new Path(kept, LastNight.OF_NIGHT));
         var by = spark.sparkContext().broadcast(judgedBy, ClassTag.apply(JudgedBy.class));
         var clear = without(looked.where(size(col(Look.PROBLEMS)).equalTo(0)), twice);
+        if (calibrated > 0) {
+            write(
+                    CalibrationTable.of(clear, lines, calibrated, day).coalesce(1),
+                    new Path(folder, ReportPage.CALIBRATION));
+        }
         var judging = judging(by, day, language);
         @Nullable Dataset<Row> wanted = null;
         @Nullable Dataset<Row> unmoved = null;
@@ -179,6 +196,15 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
                         .count();
         var counts = new Counts(cars, anew, looked.count() - cars);
         files.delete(between, true);
+        double seconds = (System.nanoTime() - begun) / NANOSECONDS_PER_SECOND;
+        var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
+        try (var out = files.create(new Path(folder, ReportPage.FILE))) {
+            out.write(new ReportPage(spark, folder, reader)
+                    .html(day, judgedBy.read(), counts, last, calibrated > 0, seconds)
+                    .getBytes(UTF_8));
+        }
+        // A folder of this machine gets a sum beside it, which would stand there as a file that nobody knows.
+        files.delete(new Path(folder, "." + ReportPage.FILE + ".crc"), false);
         return counts;
     }
 
@@ -200,7 +226,7 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
     }
 
     /** Lines whose digests are among those of others; a file that is no text has none. */
-    private static Dataset<Row> only(Dataset<Row> lines, Dataset<Row> others) {
+    static Dataset<Row> only(Dataset<Row> lines, Dataset<Row> others) {
         var digests = others.select(col(CarLines.DIGEST).as(WANTED)).distinct();
         boolean few = digests.limit(MOST_SENT + 1).count() <= MOST_SENT;
         return lines.join(

@@ -51,11 +51,11 @@ class FleetSaidTest {
     @Test
     void whatWasAskedForIsRead() {
         assertThat(Arguments.parse(TODAY, "cars", "--to", "tables"))
-                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, null, false, null));
+                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, null, false, 0, null));
         assertThat(Arguments.parse(TODAY, "--day", "2026-10-01", "--make", "500", "--to", "cars"))
-                .isEqualTo(new Arguments(null, 500, "cars", LocalDate.of(2026, 10, 1), null, false, null));
+                .isEqualTo(new Arguments(null, 500, "cars", LocalDate.of(2026, 10, 1), null, false, 0, null));
         assertThat(Arguments.parse(TODAY, "cars", "--keep-learned", "--since", "last", "--to", "tables"))
-                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, "last", true, null));
+                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, "last", true, 0, null));
     }
 
     @Test
@@ -70,6 +70,7 @@ class FleetSaidTest {
         refused(new FleetSaid.Usage(), "cars", "--to");
         refused(new FleetSaid.Usage(), "cars", "--to", "tables", "--keep-learned");
         refused(new FleetSaid.Usage(), "--make", "5", "--to", "cars", "--since", "last");
+        refused(new FleetSaid.Usage(), "cars", "--to", "tables", "--calibrate", "10001");
         refused(new FleetSaid.NoDay("30.11.2026"), "cars", "--to", "tables", "--day", "30.11.2026");
     }
 

@@ -48,7 +48,8 @@ class LaterNightTest {
 
     @BeforeAll
     static void aNight() throws IOException {
-        spark = Fleet.session(new SparkConf().set("spark.sql.shuffle.partitions", "2"));
+        spark = Fleet.session(
+                new SparkConf().set("spark.sql.shuffle.partitions", "2").set("spark.sql.codegen.wholeStage", "false"));
         histories = DemoShop.histories(FIRST_DAY, 0, CARS)
                 .sorted(Comparator.comparing(car -> car.vehicle().id()))
                 .toList();
@@ -56,7 +57,7 @@ class LaterNightTest {
         before.put("late.json", text(without(car(1), 1)));
         before.remove(name(1));
         before.put(name(2), text(without(car(2), car(2).visits().size() - 1)));
-        before.put(name(3), before.get(name(3)).replaceFirst("\"odometer\" *: *\"[^\"]*\"", "\"odometer\" : \"9 km\""));
+        before.put(name(3), text(car(3)).replaceFirst("\"odometer\" *: *\"[^\"]*\"", "\"odometer\" : \"9 km\""));
         before.put(name(4), "{");
         before.remove(name(5));
         before.put(
@@ -158,6 +159,15 @@ class LaterNightTest {
         assertThat(changed.values().stream().flatMap(List::stream))
                 .as("the car that is no longer there")
                 .containsOnlyOnce("CAR NOT_IN_INPUT");
+
+        var page = Files.readString(folder.resolve("later").resolve(ReportPage.FILE));
+        assertThat(page)
+                .contains(
+                        "<h1>All cars, 30 Nov 2026</h1>",
+                        CARS - 1 + " cars have findings",
+                        "no longer among the cars",
+                        "29 Nov 2026")
+                .doesNotContain("src=", "href=", "null");
 
         // Nothing has news: nothing is reckoned, and nothing changed.
         assertThat(run("again", "now", DAY, "later", false)).isEqualTo(new Night.Counts(CARS - 1, 0, 1));

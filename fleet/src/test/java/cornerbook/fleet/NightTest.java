@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import cornerbook.app.book.knowledge.InformingCars;
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.verdict.Gravest;
+import cornerbook.app.calibration.KeptPromises;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.limits.LimitsFile;
@@ -64,6 +65,8 @@ class NightTest {
     /** Fewer than there are of a kind, so that it matters which are learned from. */
     private static final int OF_A_KIND = 30;
 
+    private static final int CALIBRATED = 60;
+
     @TempDir
     private static Path folder;
 
@@ -76,7 +79,8 @@ class NightTest {
 
     @BeforeAll
     static void aNight() throws IOException {
-        spark = Fleet.session(new SparkConf().set("spark.sql.shuffle.partitions", "2"));
+        spark = Fleet.session(
+                new SparkConf().set("spark.sql.shuffle.partitions", "2").set("spark.sql.codegen.wholeStage", "false"));
         histories = DemoShop.histories(DAY, 0, CARS)
                 .sorted(Comparator.comparing(car -> car.vehicle().id()))
                 .toList();
@@ -137,7 +141,8 @@ class NightTest {
 
     private static String run(String name, Dataset<Row> lines) throws IOException {
         var target = folder.resolve(name).toString();
-        new Night(DAY, null, Language.ENGLISH, OF_A_KIND).run(spark, lines, target);
+        new Night(DAY, null, Language.ENGLISH, OF_A_KIND, name.equals("night") ? CALIBRATED : 0)
+                .run(spark, lines, target);
         return target;
     }
 
@@ -165,6 +170,35 @@ class NightTest {
         assertThat(texts(table(night, "learned")))
                 .hasSizeGreaterThan(30)
                 .containsExactlyInAnyOrderElementsOf(texts(LearnedTable.of(alone.knowledge())));
+    }
+
+    /** The definitions are those of the page on calibration, which holds them in tests of its own. */
+    @Test
+    void forecastsAtPastVisitsAreHeldAgainstWhatCame() {
+        var cars = histories.stream()
+                .sorted(Comparator.<CarHistory>comparingInt(
+                                car -> InformingCars.scattered(car.vehicle().id()))
+                        .thenComparing(car -> car.vehicle().id()))
+                .limit(CALIBRATED)
+                .sorted(Comparator.comparing(car -> car.vehicle().id()))
+                .toList();
+        var assessors = IntStream.range(0, 2)
+                .mapToObj(half -> new Assessor(LimitsFile.load())
+                        .with(Learner.learn(
+                                IntStream.range(0, CALIBRATED)
+                                        .filter(place -> place % 2 != half)
+                                        .mapToObj(cars::get)
+                                        .toList(),
+                                DAY)))
+                .toList();
+        var kept = KeptPromises.of(IntStream.range(0, CALIBRATED)
+                .mapToObj(place -> KeptPromises.ofCar(assessors.get(place % 2), cars.get(place))));
+        assertThat(kept.stream().filter(each -> each.value() != null)).hasSizeGreaterThan(4);
+        assertThat(table(night, "calibration").stream()
+                        .map(row -> row.getAs("figure") + " " + row.getAs("value") + " " + row.getAs("standard_error")))
+                .containsExactlyElementsOf(kept.stream()
+                        .map(each -> each.name() + " " + each.value() + " " + each.standardError())
+                        .toList());
     }
 
     /** What goes to other machines. */
@@ -374,7 +408,7 @@ class NightTest {
         var tables = tables(run("of-one-file", CarLines.read(spark, packed)));
         for (var name : List.of("horizons", "demand", "learned")) {
             assertThat(tables.get(name))
-                    .isEqualTo(tables(night).get(name).stream()
+                    .isEqualTo(Objects.requireNonNull(tables(night).get(name)).stream()
                             .filter(row -> !name.equals("demand") || row.startsWith("[null,"))
                             .toList());
         }
