@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param cars the folder to be judged; null where cars are to be made
  * @param make how many cars are to be made; 0 where a folder is to be judged
+ * @param since the folder of tables of a night before, of which is taken over what did not move; null to begin anew
+ * @param keepLearned whether is judged by what was learned that night
+ * @param calibrate of how many cars forecasts at past visits are held against what came; 0 for none
  * @param climate a climate file; null where the climate of the place is not known
  */
 record Arguments(
@@ -20,13 +23,19 @@ record Arguments(
         int make,
         String to,
         LocalDate day,
+        @Nullable String since,
+        boolean keepLearned,
+        int calibrate,
         @Nullable String climate) {
     private static final String TO = "--to";
     private static final String MAKE = "--make";
     private static final String DAY = "--day";
+    private static final String SINCE = "--since";
+    private static final String KEEP_LEARNED = "--keep-learned";
+    private static final String CALIBRATE = "--calibrate";
     private static final String CLIMATE = "--climate";
     private static final String LANGUAGE = "--language";
-    private static final Set<String> OPTIONS = Set.of(TO, MAKE, DAY, CLIMATE, LANGUAGE);
+    private static final Set<String> OPTIONS = Set.of(TO, MAKE, DAY, SINCE, CALIBRATE, CLIMATE, LANGUAGE);
 
     /**
      * Reads the words behind the verb.
@@ -36,12 +45,15 @@ record Arguments(
      */
     static Arguments parse(LocalDate today, String... words) {
         @Nullable String cars = null;
+        boolean keepLearned = false;
         Map<String, String> options = new HashMap<>();
         for (int place = 0; place < words.length; place++) {
             var word = words[place];
             boolean more = place + 1 < words.length;
             if (OPTIONS.contains(word) && more && options.putIfAbsent(word, words[place + 1]) == null) {
                 place++;
+            } else if (word.equals(KEEP_LEARNED) && !keepLearned) {
+                keepLearned = true;
             } else if (cars == null && !word.startsWith("-")) {
                 cars = word;
             } else {
@@ -53,12 +65,23 @@ record Arguments(
         if (to == null || (cars == null) == (make == null) || (make != null && !make.matches("[1-9]\\d{0,8}"))) {
             throw new Refused(new FleetSaid.Usage());
         }
+        var since = options.get(SINCE);
+        if (since == null ? keepLearned : cars == null) {
+            throw new Refused(new FleetSaid.Usage());
+        }
+        var calibrate = options.get(CALIBRATE);
+        if (calibrate != null && (cars == null || !calibrate.matches("[1-9]\\d{0,3}|10000"))) {
+            throw new Refused(new FleetSaid.Usage());
+        }
         var day = options.get(DAY);
         return new Arguments(
                 cars,
                 make == null ? 0 : Integer.parseInt(make),
                 to,
                 day == null ? today : day(day),
+                since,
+                keepLearned,
+                calibrate == null ? 0 : Integer.parseInt(calibrate),
                 options.get(CLIMATE));
     }
 

@@ -57,10 +57,16 @@ public final class Fleet {
                 terminal.say(new FleetSaid.Made(asked.make(), asked.to()));
                 return;
             }
-            var counts = new Night(asked.day(), climate, language, InformingCars.OF_A_KIND)
-                    .run(spark, CarLines.read(spark, cars), asked.to());
-            double seconds = (System.nanoTime() - begun) / NANOSECONDS_PER_SECOND;
-            terminal.say(new FleetSaid.Done(counts.judged(), counts.setAside(), Amount.of(seconds, "s"), asked.to()));
+            var since = asked.since();
+            var last = since == null ? null : LastNight.read(spark, since, asked.day());
+            var counts = new Night(asked.day(), climate, language, InformingCars.OF_A_KIND, asked.calibrate())
+                    .run(spark, CarLines.read(spark, cars), last, asked.keepLearned(), asked.to());
+            var time = Amount.of((System.nanoTime() - begun) / NANOSECONDS_PER_SECOND, "s");
+            terminal.say(
+                    last == null
+                            ? new FleetSaid.Done(counts.judged(), counts.setAside(), time, asked.to())
+                            : new FleetSaid.DoneSince(
+                                    counts.judged(), counts.anew(), counts.setAside(), time, asked.to()));
         }
     }
 

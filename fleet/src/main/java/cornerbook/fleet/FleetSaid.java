@@ -1,6 +1,7 @@
 package cornerbook.fleet;
 
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Day;
 import cornerbook.core.say.Said;
 
 /** What a night says to people. */
@@ -40,6 +41,18 @@ sealed interface FleetSaid extends Said {
 
     /** The program cannot judge a car. */
     record Fault(String visit, String kind) implements FleetSaid {}
+
+    /** No tables of a night in a folder. */
+    record NoNight(String folder) implements FleetSaid {}
+
+    /** Tables of a later night than the one that would take them over. */
+    record LaterNight(String folder, Day day, Day today) implements FleetSaid {}
+
+    /** Tables of another program, whose knowledge this one does not read. */
+    record OtherProgram(String folder) implements FleetSaid {}
+
+    /** What came of a night that took over what did not move. */
+    record DoneSince(long cars, long anew, long setAside, Amount time, String folder) implements FleetSaid {}
 
     /** What came of a night. */
     record Done(long cars, long setAside, Amount time, String folder) implements FleetSaid {}

@@ -13,6 +13,8 @@ import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
@@ -23,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Judges the latest visit of a car, as a list of the book does. */
 final class Judge {
+    /** What it was judged by, as {@link Basis} has it. */
+    static final String BASIS = "basis";
+
     static final String HORIZONS = "horizons";
     static final String NEEDS = "needs";
 
@@ -54,6 +59,7 @@ final class Judge {
     static final StructType JUDGED = new StructType()
             .add(Look.CAR, DataTypes.StringType)
             .add(CarLines.FILE, DataTypes.StringType)
+            .add(CarLines.SITE, DataTypes.StringType)
             .add(CarLines.DIGEST, DataTypes.StringType)
             .add("visit", DataTypes.StringType)
             .add("day", DataTypes.DateType)
@@ -62,16 +68,20 @@ final class Judge {
             .add("verdict", DataTypes.StringType)
             .add("urgency", DataTypes.StringType)
             .add("life_left", DataTypes.DoubleType)
+            .add("earliest_horizon", DataTypes.DateType)
+            .add(BASIS, DataTypes.StringType)
             .add(HORIZONS, new ArrayType(HORIZON, false))
             .add(NEEDS, new ArrayType(NEED, false))
             .add(Look.PROBLEMS, new ArrayType(Look.PROBLEM, false));
 
     private final Assessor assessor;
+    private final Basis basis;
     private final LocalDate day;
     private final Reader reader;
 
     Judge(JudgedBy by, LocalDate day, Language language) {
         assessor = by.assessor();
+        basis = by.basis();
         this.day = day;
         reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
     }
@@ -82,19 +92,23 @@ final class Judge {
         return text != null
                         && VisitFile.read(text, day) instanceof VisitFile.Read read
                         && !read.history().visits().isEmpty()
-                ? Optional.of(of(read.history(), line.getAs(CarLines.FILE), line.getAs(CarLines.DIGEST)))
+                ? Optional.of(of(read.history(), line))
                 : Optional.empty();
     }
 
-    private Row of(CarHistory car, String file, String digest) {
+    private Row of(CarHistory car, Row line) {
         var visit = car.visits().getLast();
         var id = car.vehicle().id();
+        String file = line.getAs(CarLines.FILE);
+        @Nullable String site = line.getAs(CarLines.SITE);
+        @Nullable String digest = line.getAs(CarLines.DIGEST);
         try {
             var outcome = assessor.outcome(car, visit.id());
             var gravest = Gravest.of(outcome.findings());
             return RowFactory.create(
                     id,
                     file,
+                    site,
                     digest,
                     visit.id(),
                     visit.date(),
@@ -103,14 +117,33 @@ final class Judge {
                     gravest.map(each -> each.verdict().name()).orElse(null),
                     gravest.map(each -> each.urgency().name()).orElse(null),
                     gravest.map(Gravest::lifeLeft).orElse(null),
+                    outcome.findings().stream()
+                            .map(Finding::horizon)
+                            .filter(Objects::nonNull)
+                            .min(Comparator.naturalOrder())
+                            .orElse(null),
+                    basis.of(Look.models(car)),
                     outcome.findings().stream().map(Judge::horizon).toArray(),
                     outcome.needs().stream().map(Judge::need).toArray(),
                     new Row[0]);
         } catch (RuntimeException fault) {
             return RowFactory.create(
-                    id, file, digest, null, null, null, null, null, null, null, new Row[0], new Row[0], new Row[] {
-                        Look.fault(car, reader, fault)
-                    });
+                    id,
+                    file,
+                    site,
+                    digest,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    new Row[0],
+                    new Row[0],
+                    new Row[] {Look.fault(car, reader, fault)});
         }
     }
 

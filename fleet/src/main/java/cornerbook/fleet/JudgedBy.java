@@ -27,6 +27,10 @@ record JudgedBy(String knowledge, @Nullable String climate) implements Serializa
         return MAPPER.readValue(knowledge, Knowledge.class);
     }
 
+    Basis basis() {
+        return new Basis(read(), climate);
+    }
+
     Assessor assessor() {
         return new Assessor(LimitsFile.load()).with(read()).in(climate == null ? null : ClimateFile.parse(climate));
     }

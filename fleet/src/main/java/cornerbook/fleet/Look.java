@@ -11,9 +11,13 @@ import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.types.ArrayType;
@@ -26,6 +30,9 @@ final class Look {
     static final String CAR = "car";
     static final String KINDS = "kinds";
     static final String SCATTERED = "scattered";
+    /** Of the car's tyres, each once. */
+    static final String MODELS = "models";
+
     /** What the car teaches, as {@link ShareBytes}. */
     static final String SHARE = "share";
 
@@ -44,10 +51,12 @@ final class Look {
     /** What a look tells; the car's id is null where it could not be read. */
     static final StructType LOOKED = new StructType()
             .add(CarLines.FILE, DataTypes.StringType)
+            .add(CarLines.SITE, DataTypes.StringType)
             .add(CarLines.DIGEST, DataTypes.StringType)
             .add(CAR, DataTypes.StringType)
             .add(SCATTERED, DataTypes.IntegerType)
             .add(KINDS, new ArrayType(KIND, false))
+            .add(MODELS, new ArrayType(DataTypes.StringType, false))
             .add(SHARE, DataTypes.BinaryType)
             .add(PROBLEMS, new ArrayType(PROBLEM, false));
 
@@ -57,42 +66,42 @@ final class Look {
     static Row of(Row line, LocalDate day, Language language) {
         var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
         String file = line.getAs(CarLines.FILE);
-        String digest = line.getAs(CarLines.DIGEST);
         @Nullable String text = line.getAs(CarLines.TEXT);
         if (text == null) {
-            return refused(file, digest, null, List.of(problem("", reader, new FleetSaid.NoText(file))));
+            return refused(line, null, List.of(problem("", reader, new FleetSaid.NoText(file))));
         }
         return switch (VisitFile.read(text, day)) {
             case VisitFile.Refused refused ->
                 refused(
-                        file,
-                        digest,
+                        line,
                         null,
                         refused.problems().stream()
                                 .map(each -> problem(each.where(), reader, each.message()))
                                 .toList());
-            case VisitFile.Read read -> of(read.history(), file, digest, reader);
+            case VisitFile.Read read -> of(read.history(), line, reader);
         };
     }
 
-    private static Row of(CarHistory car, String file, String digest, Reader reader) {
+    private static Row of(CarHistory car, Row line, Reader reader) {
         var id = car.vehicle().id();
         if (car.visits().isEmpty()) {
-            return refused(file, digest, null, List.of(problem("/visits", reader, new FleetSaid.NoVisit(id))));
+            return refused(line, null, List.of(problem("/visits", reader, new FleetSaid.NoVisit(id))));
         }
         try {
             return RowFactory.create(
-                    file,
-                    digest,
+                    line.getAs(CarLines.FILE),
+                    line.getAs(CarLines.SITE),
+                    line.getAs(CarLines.DIGEST),
                     id,
                     InformingCars.scattered(id),
                     kinds(car).stream()
                             .map(kind -> RowFactory.create(kind.drive(), kind.season(), kind.tyreModel()))
                             .toArray(),
+                    models(car).toArray(),
                     ShareBytes.of(CarShare.of(car)),
                     new Row[0]);
         } catch (RuntimeException fault) {
-            return refused(file, digest, id, List.of(fault(car, reader, fault)));
+            return refused(line, id, List.of(fault(car, reader, fault)));
         }
     }
 
@@ -118,6 +127,15 @@ final class Look {
         return kinds;
     }
 
+    /** The models of all tyres of a car, in alphabetical order. */
+    static Collection<String> models(CarHistory car) {
+        return car.sets().stream()
+                .flatMap(set -> set.wheels().stream())
+                .map(wheel -> wheel.tyre().model())
+                .filter(Objects::nonNull)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
     /** That the program has a fault with a car, which keeps no other back. */
     static Row fault(CarHistory car, Reader reader, RuntimeException fault) {
         return problem(
@@ -131,7 +149,16 @@ final class Look {
         return RowFactory.create(where, reader.say(reason));
     }
 
-    private static Row refused(String file, @Nullable String digest, @Nullable String car, List<Row> problems) {
-        return RowFactory.create(file, digest, car, null, new Row[0], null, problems.toArray());
+    private static Row refused(Row line, @Nullable String car, List<Row> problems) {
+        return RowFactory.create(
+                line.getAs(CarLines.FILE),
+                line.getAs(CarLines.SITE),
+                line.getAs(CarLines.DIGEST),
+                car,
+                null,
+                new Row[0],
+                new String[0],
+                null,
+                problems.toArray());
     }
 }

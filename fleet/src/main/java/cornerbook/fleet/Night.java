@@ -1,5 +1,6 @@
 package cornerbook.fleet;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.apache.spark.sql.functions.broadcast;
 import static org.apache.spark.sql.functions.col;
 import static org.apache.spark.sql.functions.explode;
@@ -7,6 +8,8 @@ import static org.apache.spark.sql.functions.row_number;
 import static org.apache.spark.sql.functions.size;
 
 import cornerbook.app.book.knowledge.ShareBytes;
+import cornerbook.app.book.order.OrderList;
+import cornerbook.app.exchange.ClimateFile;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.say.Refused;
@@ -16,7 +19,9 @@ import cornerbook.words.UnitSystem;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.Spliterator;
 import java.util.Spliterators;
 import java.util.stream.StreamSupport;
@@ -24,12 +29,14 @@ import org.apache.hadoop.fs.Path;
 import org.apache.spark.api.java.function.MapFunction;
 import org.apache.spark.api.java.function.MapPartitionsFunction;
 import org.apache.spark.broadcast.Broadcast;
+import org.apache.spark.sql.Column;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Encoders;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.SparkSession;
 import org.apache.spark.sql.expressions.Window;
+import org.apache.spark.sql.functions;
 import org.apache.spark.sql.types.ArrayType;
 import org.apache.spark.sql.types.DataTypes;
 import org.apache.spark.sql.types.StructType;
@@ -46,50 +53,109 @@ import scala.reflect.ClassTag;
  * @param climate of the place, as a climate file; null where it is not known
  * @param language in which it is told why a car was set aside
  * @param ofAKind from how many cars on of a kind some may be left out in learning
+ * @param calibrated of how many cars is told whether forecasts at their past visits kept their promise; 0 for none
  */
-record Night(LocalDate day, @Nullable String climate, Language language, int ofAKind) {
+record Night(LocalDate day, @Nullable String climate, Language language, int ofAKind, int calibrated) {
     /** More cars than these stand in the input twice by no mistake of single files. */
     static final int MOST_TWICE = 10_000;
 
-    /** What one pass leaves for the next. */
+    /** So many digests go to each machine; of more, the texts of all cars go where their digest is. */
+    private static final int MOST_SENT = 200_000;
+
+    /** What one pass leaves for the next, and nobody needs then. */
     private static final String BETWEEN = "between";
+
+    private static final String WANTED = "wanted_digest";
+
+    /** A car of this night with what it has to be judged by. */
+    private static final StructType TODAY = new StructType()
+            .add(Look.CAR, DataTypes.StringType)
+            .add(CarLines.FILE, DataTypes.StringType)
+            .add(CarLines.SITE, DataTypes.StringType)
+            .add(CarLines.DIGEST, DataTypes.StringType)
+            .add(Judge.BASIS, DataTypes.StringType);
+
+    private static final double NANOSECONDS_PER_SECOND = 1e9;
 
     private static final String PLACE = "place_in_kind";
 
     private static final StructType TWICE = new StructType()
             .add(CarLines.FILE, DataTypes.StringType)
+            .add(CarLines.SITE, DataTypes.StringType)
             .add(CarLines.DIGEST, DataTypes.StringType)
             .add(Look.CAR, DataTypes.StringType)
             .add(Look.PROBLEMS, new ArrayType(Look.PROBLEM, false));
 
-    /** How many cars were judged and how many set aside. */
-    record Counts(long judged, long setAside) {}
+    /** A night that asks for no calibration. */
+    Night(LocalDate day, @Nullable String climate, Language language, int ofAKind) {
+        this(day, climate, language, ofAKind, 0);
+    }
+
+    /** How many cars have findings, of how many these were reckoned this night, and how many were set aside. */
+    record Counts(long judged, long anew, long setAside) {}
+
+    /** A night of which nothing is taken over. */
+    Counts run(SparkSession spark, Dataset<Row> lines, String folder) throws IOException {
+        return run(spark, lines, null, false, folder);
+    }
 
     /**
      * Judges cars and writes the tables into a new folder, which appears when they are whole.
      *
      * @param lines rows of {@link CarLines}; they are read once in each pass
+     * @param last of which is taken over what did not move; null to reckon all
+     * @param keepLearned whether cars are judged by what was learned in the last night, so that one with no news stays as it is
      * @throws Refused when the folder is there, or too many cars stand in the input twice
      */
-    Counts run(SparkSession spark, Dataset<Row> lines, String folder) throws IOException {
-        return NewFolder.make(spark, folder, unfinished -> write(spark, lines, unfinished));
+    Counts run(SparkSession spark, Dataset<Row> lines, @Nullable LastNight last, boolean keepLearned, String folder)
+            throws IOException {
+        return NewFolder.make(spark, folder, unfinished -> write(spark, lines, last, keepLearned, unfinished));
     }
 
-    private Counts write(SparkSession spark, Dataset<Row> lines, Path folder) throws IOException {
+    private Counts write(
+            SparkSession spark, Dataset<Row> given, @Nullable LastNight last, boolean keepLearned, Path folder)
+            throws IOException {
+        long begun = System.nanoTime();
         var files = folder.getFileSystem(spark.sparkContext().hadoopConfiguration());
         var between = new Path(folder, BETWEEN);
-        var looked = kept(lines.map(looking(day, language), Encoders.row(Look.LOOKED)), new Path(between, "looked"));
+        var kept = new Path(folder, LastNight.KEPT);
+        // A book goes on while the night reads: both passes read what the first has found.
+        var lines = given.inputFiles().length > 0 ? given : kept(given, new Path(between, "lines"));
+        var looked = kept(look(lines, last, between), new Path(kept, LastNight.LOOKED));
         var twice = twice(looked);
-        var knowledge = learn(without(looked, twice));
+        var judgedBy = last != null && keepLearned
+                ? last.judgedBy(climate)
+                : JudgedBy.of(learn(without(looked, twice)), climate);
         write(
-                spark.createDataFrame(LearnedTable.of(knowledge), LearnedTable.LEARNED)
+                spark.createDataFrame(LearnedTable.of(judgedBy.read()), LearnedTable.LEARNED)
                         .coalesce(1),
                 new Path(folder, "learned"));
-        var by = spark.sparkContext().broadcast(JudgedBy.of(knowledge, climate), ClassTag.apply(JudgedBy.class));
+        write(LastNight.row(spark, day, judgedBy), new Path(kept, LastNight.OF_NIGHT));
+        var by = spark.sparkContext().broadcast(judgedBy, ClassTag.apply(JudgedBy.class));
+        var clear = without(looked.where(size(col(Look.PROBLEMS)).equalTo(0)), twice);
+        if (calibrated > 0) {
+            write(
+                    CalibrationTable.of(clear, lines, calibrated, day).coalesce(1),
+                    new Path(folder, ReportPage.CALIBRATION));
+        }
+        var judging = judging(by, day, language);
+        @Nullable Dataset<Row> wanted = null;
+        @Nullable Dataset<Row> unmoved = null;
+        if (last != null) {
+            var today = kept(clear.mapPartitions(basing(by), Encoders.row(TODAY)), new Path(between, "today"));
+            var before = last.judged();
+            wanted = kept(
+                    today.join(before, new String[] {CarLines.DIGEST, Judge.BASIS}, "left_anti"),
+                    new Path(between, "wanted"));
+            unmoved = today.join(
+                            before.drop(Look.CAR, CarLines.FILE, CarLines.SITE),
+                            new String[] {CarLines.DIGEST, Judge.BASIS})
+                    .select(columns(Judge.JUDGED));
+        }
+        var reckoned =
+                (wanted == null ? lines : only(lines, wanted)).mapPartitions(judging, Encoders.row(Judge.JUDGED));
         var judged = without(
-                kept(
-                        lines.mapPartitions(judging(by, day, language), Encoders.row(Judge.JUDGED)),
-                        new Path(between, "judged")),
+                kept(unmoved == null ? reckoned : reckoned.union(unmoved), new Path(kept, LastNight.JUDGED)),
                 twice.union(looked.where(
                                 size(col(Look.PROBLEMS)).gt(0).and(col(Look.CAR).isNotNull()))
                         .select(Look.CAR)));
@@ -102,7 +168,10 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
                                 explode(col(Judge.HORIZONS)).as("each"))
                         .select(Look.CAR, "visit", "each.*"),
                 new Path(folder, "horizons"));
-        write(DemandTable.of(sound).coalesce(1), new Path(folder, "demand"));
+        write(DemandTable.byWeek(sound).coalesce(1), new Path(folder, "demand"));
+        write(DemandTable.until(sound, OrderList.usualFrom(day), usualUntil()).coalesce(1), new Path(folder, "order"));
+        write(SiteTables.verdicts(sound).coalesce(1), new Path(folder, "verdicts"));
+        write(SiteTables.risk(sound).coalesce(1), new Path(folder, "risk"));
         write(
                 reasons(looked)
                         .union(reasons(judged))
@@ -110,10 +179,66 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
                                 .map(tellingTwice(language), Encoders.row(TWICE))))
                         .coalesce(1),
                 new Path(folder, "set_aside"));
+        if (last != null) {
+            write(
+                    ChangedTable.of(
+                            read(spark, folder, "cars"),
+                            read(spark, folder, "set_aside"),
+                            last.table("cars"),
+                            last.table("set_aside"),
+                            last.isOfThisProgram()),
+                    new Path(folder, "changed"));
+        }
         long cars = sound.count();
-        var counts = new Counts(cars, looked.count() - cars);
+        long anew = wanted == null
+                ? cars
+                : sound.join(wanted.select(Look.CAR), new String[] {Look.CAR}, "left_semi")
+                        .count();
+        var counts = new Counts(cars, anew, looked.count() - cars);
         files.delete(between, true);
+        double seconds = (System.nanoTime() - begun) / NANOSECONDS_PER_SECOND;
+        var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
+        try (var out = files.create(new Path(folder, ReportPage.FILE))) {
+            out.write(new ReportPage(spark, folder, reader)
+                    .html(day, judgedBy.read(), counts, last, calibrated > 0, seconds)
+                    .getBytes(UTF_8));
+        }
+        // A folder of this machine gets a sum beside it, which would stand there as a file that nobody knows.
+        files.delete(new Path(folder, "." + ReportPage.FILE + ".crc"), false);
         return counts;
+    }
+
+    /** Until when a shop of this place orders that names no day. */
+    private LocalDate usualUntil() {
+        return OrderList.usualUntil(day, Optional.ofNullable(climate).map(ClimateFile::parse));
+    }
+
+    /** Looks at all cars, or at those of which the last night has seen no such file. */
+    private Dataset<Row> look(Dataset<Row> lines, @Nullable LastNight last, Path between) {
+        if (last == null) {
+            return lines.map(looking(day, language), Encoders.row(Look.LOOKED));
+        }
+        var files = kept(lines.select(CarLines.FILE, CarLines.SITE, CarLines.DIGEST), new Path(between, "files"));
+        var seen = last.looked().drop(CarLines.FILE, CarLines.SITE);
+        return only(lines, files.join(seen, new String[] {CarLines.DIGEST}, "left_anti"))
+                .map(looking(day, language), Encoders.row(Look.LOOKED))
+                .union(files.join(seen, new String[] {CarLines.DIGEST}).select(columns(Look.LOOKED)));
+    }
+
+    /** Lines whose digests are among those of others; a file that is no text has none. */
+    static Dataset<Row> only(Dataset<Row> lines, Dataset<Row> others) {
+        var digests = others.select(col(CarLines.DIGEST).as(WANTED)).distinct();
+        boolean few = digests.limit(MOST_SENT + 1).count() <= MOST_SENT;
+        return lines.join(
+                few ? broadcast(digests) : digests, col(CarLines.DIGEST).eqNullSafe(col(WANTED)), "left_semi");
+    }
+
+    private static Column[] columns(StructType type) {
+        return Arrays.stream(type.fieldNames()).map(functions::col).toArray(Column[]::new);
+    }
+
+    private static Dataset<Row> read(SparkSession spark, Path folder, String table) {
+        return spark.read().parquet(new Path(folder, table).toString());
     }
 
     static void write(Dataset<Row> table, Path folder) {
@@ -149,10 +274,11 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
     private static Dataset<Row> reasons(Dataset<Row> cars) {
         return cars.select(
                         col(CarLines.FILE),
+                        col(CarLines.SITE),
                         col(CarLines.DIGEST),
                         col(Look.CAR),
                         explode(col(Look.PROBLEMS)).as("each"))
-                .select(CarLines.FILE, CarLines.DIGEST, Look.CAR, "each.*");
+                .select(CarLines.FILE, CarLines.SITE, CarLines.DIGEST, Look.CAR, "each.*");
     }
 
     /** What the cars that tell most teach, summed in the order of their ids. */
@@ -191,13 +317,30 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
         };
     }
 
+    private static MapPartitionsFunction<Row, Row> basing(Broadcast<JudgedBy> by) {
+        return looked -> {
+            var basis = by.value().basis();
+            return StreamSupport.stream(Spliterators.spliteratorUnknownSize(looked, Spliterator.ORDERED), false)
+                    .map(car -> RowFactory.create(
+                            car.getAs(Look.CAR),
+                            car.getAs(CarLines.FILE),
+                            car.getAs(CarLines.SITE),
+                            car.getAs(CarLines.DIGEST),
+                            basis.of(car.getList(car.fieldIndex(Look.MODELS)))))
+                    .iterator();
+        };
+    }
+
     private static MapFunction<Row, Row> tellingTwice(Language language) {
         return looked -> {
             var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
             String car = looked.getAs(Look.CAR);
-            return RowFactory.create(looked.getAs(CarLines.FILE), looked.getAs(CarLines.DIGEST), car, new Row[] {
-                Look.problem("/vehicle/id", reader, new FleetSaid.Twice(car))
-            });
+            return RowFactory.create(
+                    looked.getAs(CarLines.FILE),
+                    looked.getAs(CarLines.SITE),
+                    looked.getAs(CarLines.DIGEST),
+                    car,
+                    new Row[] {Look.problem("/vehicle/id", reader, new FleetSaid.Twice(car))});
         };
     }
 }

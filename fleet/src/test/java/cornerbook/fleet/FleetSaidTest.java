@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Day;
 import cornerbook.core.say.Refused;
 import cornerbook.words.Language;
 import cornerbook.words.Reader;
@@ -28,6 +29,10 @@ class FleetSaidTest {
             new FleetSaid.Fault("visit-1", "ArithmeticException"),
             new FleetSaid.TooManyCars(MadeCars.MOST),
             new FleetSaid.Made(1200, "/cars"),
+            new FleetSaid.NoNight("/tables"),
+            new FleetSaid.LaterNight("/tables", new Day(TODAY.plusDays(1)), new Day(TODAY)),
+            new FleetSaid.OtherProgram("/tables"),
+            new FleetSaid.DoneSince(12, 2, 3, Amount.of(61, "s"), "/tables"),
             new FleetSaid.Done(12, 3, Amount.of(61, "s"), "/tables"));
 
     @Test
@@ -46,9 +51,11 @@ class FleetSaidTest {
     @Test
     void whatWasAskedForIsRead() {
         assertThat(Arguments.parse(TODAY, "cars", "--to", "tables"))
-                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, null));
+                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, null, false, 0, null));
         assertThat(Arguments.parse(TODAY, "--day", "2026-10-01", "--make", "500", "--to", "cars"))
-                .isEqualTo(new Arguments(null, 500, "cars", LocalDate.of(2026, 10, 1), null));
+                .isEqualTo(new Arguments(null, 500, "cars", LocalDate.of(2026, 10, 1), null, false, 0, null));
+        assertThat(Arguments.parse(TODAY, "cars", "--keep-learned", "--since", "last", "--to", "tables"))
+                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, "last", true, 0, null));
     }
 
     @Test
@@ -61,6 +68,9 @@ class FleetSaidTest {
         refused(new FleetSaid.Usage(), "cars", "--make", "5", "--to", "tables");
         refused(new FleetSaid.Usage(), "--make", "-5", "--to", "tables");
         refused(new FleetSaid.Usage(), "cars", "--to");
+        refused(new FleetSaid.Usage(), "cars", "--to", "tables", "--keep-learned");
+        refused(new FleetSaid.Usage(), "--make", "5", "--to", "cars", "--since", "last");
+        refused(new FleetSaid.Usage(), "cars", "--to", "tables", "--calibrate", "10001");
         refused(new FleetSaid.NoDay("30.11.2026"), "cars", "--to", "tables", "--day", "30.11.2026");
     }
 

@@ -1,7 +1,12 @@
 package cornerbook.fleet;
 
+import static org.apache.spark.sql.functions.col;
+import static org.apache.spark.sql.functions.lit;
+import static org.apache.spark.sql.functions.sha2;
+
 import com.sun.management.OperatingSystemMXBean;
 import cornerbook.app.book.knowledge.InformingCars;
+import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
@@ -10,6 +15,7 @@ import cornerbook.core.assess.Learner;
 import cornerbook.core.car.CarHistory;
 import cornerbook.words.Language;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,14 +26,24 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.spark.SparkConf;
+import org.apache.spark.sql.Dataset;
+import org.apache.spark.sql.Row;
+import org.apache.spark.sql.SparkSession;
 
 /**
- * A night beside the plain loop over the same visit files, run by hand: {@code loop FOLDER} or {@code night FOLDER NEW-FOLDER}.
+ * A night beside the plain loop over the same cars, run by hand: {@code loop CARS} or {@code night CARS NEW-FOLDER}. Cars are a
+ * folder of visit files, a folder of Parquet files (for the night), or a number: so many are then invented in the job, in each pass.
  * The loop keeps no car in memory either, reads each twice, learns from the same cars, and writes nothing.
  */
 final class NightBesideLoop {
     private static final LocalDate DAY = LocalDate.of(2026, 11, 30);
+    /** As the night makes them. */
+    private static final int AT_ONCE = 100;
+
     private static final double NANOSECONDS_PER_SECOND = 1e9;
 
     private NightBesideLoop() {}
@@ -35,38 +51,81 @@ final class NightBesideLoop {
     public static void main(String[] words) throws IOException {
         var machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
         long begun = System.nanoTime();
-        long cars = words[0].equals("loop") ? loop(Path.of(words[1])) : night(words[1], words[2]);
+        long cars = words[0].equals("loop") ? loop(texts(words[1])) : night(words[1], words[2]);
         System.out.printf(
                 Locale.ROOT,
-                "%s: %d cars, %.1f s by the clock, %.1f s of processor time with the start of the program%n",
+                "%s of %s: %d cars, %.1f s by the clock, %.1f s of processor time with the start of the program, at most %d MB resident%n",
                 words[0],
+                words[1],
                 cars,
                 (System.nanoTime() - begun) / NANOSECONDS_PER_SECOND,
-                machine.getProcessCpuTime() / NANOSECONDS_PER_SECOND);
+                machine.getProcessCpuTime() / NANOSECONDS_PER_SECOND,
+                mostResidentMegabytes());
     }
 
-    private static long night(String folder, String target) throws IOException {
+    private static long mostResidentMegabytes() throws IOException {
+        try (var lines = Files.lines(Path.of("/proc/self/status"))) {
+            return lines.filter(line -> line.startsWith("VmHWM:"))
+                    .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")) / 1024)
+                    .findFirst()
+                    .orElse(0);
+        }
+    }
+
+    private static boolean isNumber(String cars) {
+        return cars.matches("\\d+");
+    }
+
+    /** All cars anew each time that it is asked. */
+    private static Supplier<Stream<String>> texts(String cars) throws IOException {
+        if (isNumber(cars)) {
+            int all = Integer.parseInt(cars);
+            return () -> IntStream.iterate(0, from -> from < all, from -> from + AT_ONCE)
+                    .boxed()
+                    .flatMap(from -> DemoShop.histories(DAY, from, Math.min(all, from + AT_ONCE)))
+                    .map(VisitFile::write);
+        }
+        List<Path> files;
+        try (var found = Files.list(Path.of(cars))) {
+            files = found.sorted().toList();
+        }
+        return () -> files.stream().map(NightBesideLoop::text);
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Dataset<Row> lines(SparkSession spark, String cars) {
+        return isNumber(cars)
+                ? MadeCars.of(spark, DAY, Integer.parseInt(cars))
+                        .select(
+                                lit("made").as(CarLines.FILE),
+                                col(CarLines.TEXT),
+                                sha2(col(CarLines.TEXT), 256).as(CarLines.DIGEST))
+                : CarLines.read(spark, cars);
+    }
+
+    private static long night(String cars, String target) throws IOException {
         try (var spark = Fleet.session(new SparkConf())) {
             return new Night(DAY, null, Language.ENGLISH, InformingCars.OF_A_KIND)
-                    .run(spark, CarLines.read(spark, folder), target)
+                    .run(spark, lines(spark, cars), target)
                     .judged();
         }
     }
 
-    private static long loop(Path folder) throws IOException {
-        List<Path> files;
-        try (var found = Files.list(folder)) {
-            files = found.sorted().toList();
-        }
+    private static long loop(Supplier<Stream<String>> texts) {
         var seen = new LinkedHashMap<String, Set<InformingCars.Kind>>();
         var shares = new LinkedHashMap<String, CarShare>();
-        for (var file : files) {
-            var car = read(file);
+        texts.get().map(NightBesideLoop::read).forEach(car -> {
             var id = car.vehicle().id();
-            var kinds = Look.kinds(car);
-            seen.put(id, kinds);
+            seen.put(id, Look.kinds(car));
             shares.put(id, CarShare.of(car));
-        }
+        });
         var chosen = new LinkedHashSet<>(InformingCars.choose(seen, InformingCars.OF_A_KIND));
         var ofChosen = new ArrayList<CarShare>();
         shares.forEach((id, share) -> {
@@ -75,16 +134,17 @@ final class NightBesideLoop {
             }
         });
         var assessor = new Assessor(LimitsFile.load()).with(Learner.sum(ofChosen, DAY));
-        long needs = 0;
-        for (var file : files) {
-            var car = read(file);
-            needs += assessor.outcome(car, car.visits().getLast().id()).needs().size();
-        }
+        long needs = texts.get()
+                .map(NightBesideLoop::read)
+                .mapToLong(car -> assessor.outcome(car, car.visits().getLast().id())
+                        .needs()
+                        .size())
+                .sum();
         System.out.println(needs + " needs of cars; learned from " + ofChosen.size() + " cars");
-        return files.size();
+        return seen.size();
     }
 
-    private static CarHistory read(Path file) {
-        return ((VisitFile.Read) VisitFile.read(file, DAY)).history();
+    private static CarHistory read(String text) {
+        return ((VisitFile.Read) VisitFile.read(text, DAY)).history();
     }
 }

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.app.book.knowledge.InformingCars;
+import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.verdict.Gravest;
+import cornerbook.app.calibration.KeptPromises;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.limits.LimitsFile;
@@ -15,6 +17,7 @@ import cornerbook.core.assess.Learner;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.Verdict;
 import cornerbook.core.order.Article;
 import cornerbook.core.order.Demand;
 import cornerbook.core.order.OrderPart;
@@ -35,11 +38,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.LongAdder;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.spark.SparkConf;
 import org.apache.spark.TaskContext;
 import org.apache.spark.api.java.function.FilterFunction;
@@ -59,6 +65,8 @@ class NightTest {
     /** Fewer than there are of a kind, so that it matters which are learned from. */
     private static final int OF_A_KIND = 30;
 
+    private static final int CALIBRATED = 60;
+
     @TempDir
     private static Path folder;
 
@@ -71,13 +79,18 @@ class NightTest {
 
     @BeforeAll
     static void aNight() throws IOException {
-        spark = Fleet.session(new SparkConf());
+        spark = Fleet.session(
+                new SparkConf().set("spark.sql.shuffle.partitions", "2").set("spark.sql.codegen.wholeStage", "false"));
         histories = DemoShop.histories(DAY, 0, CARS)
                 .sorted(Comparator.comparing(car -> car.vehicle().id()))
                 .toList();
-        Files.createDirectory(folder.resolve("cars"));
         for (var car : histories) {
-            Files.writeString(folder.resolve("cars").resolve(car.vehicle().id() + ".json"), VisitFile.write(car));
+            var site = site(car.vehicle().id());
+            var cars = folder.resolve("cars");
+            Files.writeString(
+                    Files.createDirectories(site == null ? cars : cars.resolve(site))
+                            .resolve(car.vehicle().id() + ".json"),
+                    VisitFile.write(car));
         }
         alone = alone(histories);
         night = run("night", lines());
@@ -86,6 +99,15 @@ class NightTest {
     @AfterAll
     static void stop() {
         spark.stop();
+    }
+
+    /** One site has half of all cars, another a quarter; of the others nobody has told. */
+    private static @Nullable String site(String car) {
+        return switch (Math.floorMod(car.hashCode(), 4)) {
+            case 0, 1 -> "Grand-Cric n° 1";
+            case 2 -> "Val+Nord";
+            default -> null;
+        };
     }
 
     private record Alone(int chosen, Knowledge knowledge, List<CarHistory> cars, List<Assessor.Outcome> outcomes) {}
@@ -119,7 +141,8 @@ class NightTest {
 
     private static String run(String name, Dataset<Row> lines) throws IOException {
         var target = folder.resolve(name).toString();
-        new Night(DAY, null, Language.ENGLISH, OF_A_KIND).run(spark, lines, target);
+        new Night(DAY, null, Language.ENGLISH, OF_A_KIND, name.equals("night") ? CALIBRATED : 0)
+                .run(spark, lines, target);
         return target;
     }
 
@@ -130,7 +153,7 @@ class NightTest {
     /** The rows of all tables as texts, in an order of their own. A text has each number to its last bit. */
     private static Map<String, List<String>> tables(String of) {
         var tables = new TreeMap<String, List<String>>();
-        for (var name : List.of("cars", "horizons", "demand", "learned", "set_aside")) {
+        for (var name : List.of("cars", "horizons", "demand", "order", "risk", "verdicts", "learned", "set_aside")) {
             tables.put(
                     name, table(of, name).stream().map(Row::toString).sorted().toList());
         }
@@ -147,6 +170,35 @@ class NightTest {
         assertThat(texts(table(night, "learned")))
                 .hasSizeGreaterThan(30)
                 .containsExactlyInAnyOrderElementsOf(texts(LearnedTable.of(alone.knowledge())));
+    }
+
+    /** The definitions are those of the page on calibration, which holds them in tests of its own. */
+    @Test
+    void forecastsAtPastVisitsAreHeldAgainstWhatCame() {
+        var cars = histories.stream()
+                .sorted(Comparator.<CarHistory>comparingInt(
+                                car -> InformingCars.scattered(car.vehicle().id()))
+                        .thenComparing(car -> car.vehicle().id()))
+                .limit(CALIBRATED)
+                .sorted(Comparator.comparing(car -> car.vehicle().id()))
+                .toList();
+        var assessors = IntStream.range(0, 2)
+                .mapToObj(half -> new Assessor(LimitsFile.load())
+                        .with(Learner.learn(
+                                IntStream.range(0, CALIBRATED)
+                                        .filter(place -> place % 2 != half)
+                                        .mapToObj(cars::get)
+                                        .toList(),
+                                DAY)))
+                .toList();
+        var kept = KeptPromises.of(IntStream.range(0, CALIBRATED)
+                .mapToObj(place -> KeptPromises.ofCar(assessors.get(place % 2), cars.get(place))));
+        assertThat(kept.stream().filter(each -> each.value() != null)).hasSizeGreaterThan(4);
+        assertThat(table(night, "calibration").stream()
+                        .map(row -> row.getAs("figure") + " " + row.getAs("value") + " " + row.getAs("standard_error")))
+                .containsExactlyElementsOf(kept.stream()
+                        .map(each -> each.name() + " " + each.value() + " " + each.standardError())
+                        .toList());
     }
 
     /** What goes to other machines. */
@@ -225,26 +277,110 @@ class NightTest {
                 finding.lifeLeft());
     }
 
+    /** Of all cars, where the site is null, and of each site. */
+    private static List<@Nullable String> sites() {
+        return Arrays.asList(null, "Grand-Cric n° 1", "Val+Nord");
+    }
+
+    private static Stream<Integer> ofSite(@Nullable String site) {
+        return IntStream.range(0, CARS)
+                .filter(place -> site == null
+                        || site.equals(site(alone.cars().get(place).vehicle().id())))
+                .boxed();
+    }
+
+    private static List<Row> rowsOf(List<Row> table, @Nullable String site) {
+        return table.stream()
+                .filter(row -> Objects.equals(row.getAs(CarLines.SITE), site))
+                .toList();
+    }
+
     @Test
     void demandIsWhatTheCarsMayNeedTogether() {
-        var byWeek = alone.outcomes().stream()
-                .flatMap(outcome -> outcome.needs().stream())
-                .collect(Collectors.groupingBy(need -> List.of(need.article(), monday(need.due()))));
         var demand = table(night, "demand");
-        assertThat(demand).hasSameSizeAs(byWeek.keySet());
-        assertThat(byWeek.values())
-                .as("weeks in which several cars need the same")
-                .anyMatch(needs -> needs.size() > 9);
+        for (var site : sites()) {
+            var byWeek =
+                    needs(site).collect(Collectors.groupingBy(need -> List.of(need.article(), monday(need.due()))));
+            assertThat(byWeek.values())
+                    .as("weeks in which several cars need the same")
+                    .anyMatch(needs -> needs.size() > 5);
+            demanded(rowsOf(demand, site), byWeek, row -> List.of(article(row), row.<LocalDate>getAs("week")));
+        }
+    }
+
+    @Test
+    void whatIsToBeOrderedIsThatOfEachSite() {
+        var order = table(night, "order");
+        var from = OrderList.usualFrom(DAY);
+        var until = OrderList.usualUntil(DAY, Optional.empty());
+        for (var site : sites()) {
+            demanded(
+                    rowsOf(order, site),
+                    needs(site)
+                            .filter(need ->
+                                    !need.due().isBefore(from) && !need.due().isAfter(until))
+                            .collect(Collectors.groupingBy(CarNeed::article)),
+                    NightTest::article);
+            assertThat(rowsOf(order, site))
+                    .allMatch(row ->
+                            row.getAs("from").equals(from) && row.getAs("until").equals(until));
+        }
+    }
+
+    private static Stream<CarNeed> needs(@Nullable String site) {
+        return ofSite(site).flatMap(place -> alone.outcomes().get(place).needs().stream());
+    }
+
+    private static Article article(Row row) {
+        return new Article(OrderPart.valueOf(row.getAs("part")), row.getAs("kind"), row.<String>getAs("article"));
+    }
+
+    private static <K> void demanded(List<Row> demand, Map<K, List<CarNeed>> needs, Function<Row, K> key) {
+        assertThat(demand).hasSameSizeAs(needs.keySet());
         for (var row : demand) {
-            var article =
-                    new Article(OrderPart.valueOf(row.getAs("part")), row.getAs("kind"), row.<String>getAs("article"));
-            var needs = Objects.requireNonNull(byWeek.get(List.of(article, row.<LocalDate>getAs("week"))));
+            var ofRow = Objects.requireNonNull(needs.get(key.apply(row)));
             double expected =
-                    needs.stream().mapToDouble(need -> need.need().mean()).sum();
+                    ofRow.stream().mapToDouble(need -> need.need().mean()).sum();
             assertThat(row.<Double>getAs("expected_pieces")).isCloseTo(expected, within(1e-12 * (1 + expected)));
             assertThat(row.<Integer>getAs("enough_90"))
-                    .isEqualTo(Demand.of(needs.stream().map(CarNeed::need).toList())
+                    .isEqualTo(Demand.of(ofRow.stream().map(CarNeed::need).toList())
                             .quantity(0.9));
+        }
+    }
+
+    @Test
+    void whatStandsBeforeEachSiteIsCounted() {
+        for (var site : sites()) {
+            assertThat(rowsOf(table(night, "verdicts"), site).stream()
+                            .collect(Collectors.toMap(
+                                    row -> row.getAs("verdict") + " " + row.getAs("urgency"),
+                                    row -> row.<Long>getAs("cars"))))
+                    .isEqualTo(ofSite(site)
+                            .map(place -> Gravest.of(alone.outcomes().get(place).findings())
+                                    .orElseThrow())
+                            .collect(Collectors.groupingBy(
+                                    gravest -> gravest.verdict() + " " + gravest.urgency(), Collectors.counting())));
+            var parts = ofSite(site)
+                    .flatMap(place -> alone.outcomes().get(place).findings().stream())
+                    .collect(Collectors.groupingBy(
+                            finding -> finding.subject().part().name()));
+            var risk = rowsOf(table(night, "risk"), site);
+            assertThat(risk).hasSameSizeAs(parts.keySet());
+            for (var row : risk) {
+                var findings = Objects.requireNonNull(parts.get(row.<String>getAs("part")));
+                var open = findings.stream()
+                        .filter(finding -> finding.verdict() == Verdict.HOLDS || finding.verdict() == Verdict.RUNS_OUT)
+                        .toList();
+                assertThat(row.<Long>getAs("findings")).isEqualTo(findings.size());
+                assertThat(row.<Long>getAs("spent")).isEqualTo(findings.size() - open.size());
+                double expected = open.stream()
+                        .map(Finding::probability)
+                        .filter(Objects::nonNull)
+                        .mapToDouble(holds -> 1 - holds)
+                        .sum();
+                assertThat(Objects.requireNonNullElse(row.<@Nullable Double>getAs("expected_not_to_hold"), 0.0))
+                        .isCloseTo(expected, within(1e-12 * (1 + expected)));
+            }
         }
     }
 
@@ -263,9 +399,18 @@ class NightTest {
     void carsInOneFileAreTheSameCars() throws IOException {
         var packed = folder.resolve("packed").toString();
         lines().select(CarLines.TEXT).coalesce(1).write().parquet(packed);
+        var withSites = folder.resolve("with-sites").toString();
+        lines().select(CarLines.TEXT, CarLines.SITE).coalesce(1).write().parquet(withSites);
+        assertThat(texts(CarLines.read(spark, withSites)
+                        .select(CarLines.SITE, CarLines.DIGEST)
+                        .collectAsList()))
+                .isEqualTo(texts(lines().select(CarLines.SITE, CarLines.DIGEST).collectAsList()));
         var tables = tables(run("of-one-file", CarLines.read(spark, packed)));
         for (var name : List.of("horizons", "demand", "learned")) {
-            assertThat(tables.get(name)).isEqualTo(tables(night).get(name));
+            assertThat(tables.get(name))
+                    .isEqualTo(Objects.requireNonNull(tables(night).get(name)).stream()
+                            .filter(row -> !name.equals("demand") || row.startsWith("[null,"))
+                            .toList());
         }
     }
 
@@ -308,7 +453,7 @@ class NightTest {
         var target = folder.resolve("of-bad").toString();
         var counts = new Night(DAY, null, Language.ENGLISH, OF_A_KIND)
                 .run(spark, CarLines.read(spark, cars.toString()), target);
-        assertThat(counts).isEqualTo(new Night.Counts(39, 6));
+        assertThat(counts).isEqualTo(new Night.Counts(39, 39, 6));
         var reasons = table(target, "set_aside").stream()
                 .collect(Collectors.toMap(
                         row -> row.<String>getAs("file"),
@@ -330,7 +475,16 @@ class NightTest {
                 .isEqualTo(texts(
                         LearnedTable.of(alone(some.subList(1, some.size())).knowledge())));
         assertThat(new File(target).list())
-                .containsExactlyInAnyOrder("cars", "demand", "horizons", "learned", "set_aside");
+                .containsExactlyInAnyOrder(
+                        "cars",
+                        "demand",
+                        "for_next_night",
+                        "horizons",
+                        "learned",
+                        "order",
+                        "risk",
+                        "set_aside",
+                        "verdicts");
     }
 
     @Test

@@ -14,6 +14,7 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.TreadFindings;
 import cornerbook.core.tread.judge.TreadForecaster;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** What came of all that was forecast at all visits of the cars that were added. */
@@ -61,9 +62,39 @@ final class ForecastScores {
             score(assessor.caseOf(history, visit.id()), aftermath);
         }
         lastReadings(assessor, history, history.visits().getLast());
-        Stream.of(bands, horizons, firstHorizons, holdsFailed, spentHeld, unlikelyHeld, pads, distances, unevenWear)
-                .forEach(Share::endCar);
-        Stream.of(holds, seizing).forEach(Reliability::endCar);
+        shares().forEach(Share::endCar);
+        reliabilities().forEach(Reliability::endCar);
+    }
+
+    /** All that was counted; of one car all that there is to know of it. */
+    List<Double> numbers() {
+        return Stream.concat(
+                        shares().stream().flatMap(Share::numbers),
+                        reliabilities().stream().flatMap(Reliability::numbers))
+                .toList();
+    }
+
+    /** Adds a car of which others have noted {@link #numbers}. */
+    void addCar(List<Double> numbers) {
+        cars++;
+        int place = 0;
+        for (var share : shares()) {
+            share.addCar(numbers.get(place), numbers.get(place + 1));
+            place += 2;
+        }
+        for (var reliability : reliabilities()) {
+            reliability.addCar(numbers.subList(place, place + Reliability.NUMBERS));
+            place += Reliability.NUMBERS;
+        }
+    }
+
+    private List<Share> shares() {
+        return List.of(
+                bands, horizons, firstHorizons, holdsFailed, spentHeld, unlikelyHeld, pads, distances, unevenWear);
+    }
+
+    private List<Reliability> reliabilities() {
+        return List.of(holds, seizing);
     }
 
     private void lastReadings(Assessor assessor, CarHistory history, Visit last) {

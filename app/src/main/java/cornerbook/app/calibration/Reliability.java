@@ -5,15 +5,21 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Chances that were said, by tenths, beside how often it came true: of honest ones, as often as was said. */
 final class Reliability {
     private static final int TENTHS = 10;
+    /** Numbers of a tenth. */
+    private static final int OF_TENTH = 3;
     /** Fewer forecasts tell nothing. */
     private static final int FEWEST = 30;
 
     private static final double PERCENT = 100;
     private static final double TWICE = 2;
+
+    /** How many numbers there are of a car. */
+    static final int NUMBERS = TENTHS * OF_TENTH;
 
     private final int[] count = new int[TENTHS];
     private final double[] said = new double[TENTHS];
@@ -53,6 +59,26 @@ final class Reliability {
         said[tenth] += chance;
         came[tenth] += cameTrue ? 1 : 0;
         ofCar[tenth] += (cameTrue ? 1 : 0) - chance;
+    }
+
+    /** Of each tenth how often it was said, the sum of what was said, and how often it came true. */
+    Stream<Double> numbers() {
+        return IntStream.range(0, TENTHS)
+                .boxed()
+                .flatMap(tenth -> Stream.of((double) count[tenth], said[tenth], (double) came[tenth]));
+    }
+
+    /** Adds a car of which others have noted {@link #numbers}. */
+    void addCar(List<Double> numbers) {
+        for (int tenth = 0; tenth < TENTHS; tenth++) {
+            int place = tenth * OF_TENTH;
+            double trueOnes = numbers.get(place + 2);
+            count[tenth] += numbers.get(place).intValue();
+            said[tenth] += numbers.get(place + 1);
+            came[tenth] += (int) trueOnes;
+            ofCar[tenth] = trueOnes - numbers.get(place + 1);
+        }
+        endCar();
     }
 
     void endCar() {

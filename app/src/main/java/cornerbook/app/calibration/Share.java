@@ -1,6 +1,7 @@
 package cornerbook.app.calibration;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** How many of how many; what comes of one car hangs together and is counted by car. */
 final class Share {
@@ -20,6 +21,18 @@ final class Share {
     void add(boolean hit) {
         hitsOfCar += hit ? 1 : 0;
         allOfCar++;
+    }
+
+    /** How many of how many there are of all cars. */
+    Stream<Double> numbers() {
+        return Stream.of((double) hits, (double) all);
+    }
+
+    /** Adds a car of which others have counted. */
+    void addCar(double hitsOfIt, double allOfIt) {
+        hitsOfCar = (int) hitsOfIt;
+        allOfCar = (int) allOfIt;
+        endCar();
     }
 
     void endCar() {

@@ -32,6 +32,11 @@ public record OrderList(LocalDate from, LocalDate until, double level, int notJu
         rows = List.copyOf(rows);
     }
 
+    /** The first day on which a car is due that counts: one that did not come may still come. */
+    public static LocalDate usualFrom(LocalDate today) {
+        return today.minusDays(DAYS_OVERDUE);
+    }
+
     /** The last day that is asked for when nobody names one: a month after the day of the coming change-over of the place. */
     public static LocalDate usualUntil(LocalDate today, Optional<Climate> climate) {
         var changeOver = climate.map(ChangeOverOfPlace::new)
@@ -44,7 +49,7 @@ public record OrderList(LocalDate from, LocalDate until, double level, int notJu
 
     /** The list of a day, by what the book has now. */
     public static OrderList of(OrderLedger ledger, LocalDate today, LocalDate until, double level) {
-        var from = today.minusDays(DAYS_OVERDUE);
+        var from = usualFrom(today);
         return new OrderList(
                 from,
                 until,
