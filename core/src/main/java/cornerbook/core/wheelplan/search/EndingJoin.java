@@ -71,8 +71,9 @@ final class EndingJoin {
                             : window.spreadMm == Double.POSITIVE_INFINITY
                                     ? Comparator.comparingDouble(option -> -option.reach)
                                     : Comparator.comparingDouble(option -> option.leastMm));
-            counts[step] =
-                    Arrays.stream(this.options[step]).mapToLong(option -> option.counts).toArray();
+            counts[step] = Arrays.stream(this.options[step])
+                    .mapToLong(option -> option.counts)
+                    .toArray();
         }
     }
 
