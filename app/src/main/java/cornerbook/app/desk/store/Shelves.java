@@ -33,10 +33,19 @@ public record Shelves(StoreMap map, List<KeptSet> sets, Set<String> soon, ZoneId
     }
 
     static Shelves of(Desk desk) {
+        return of(desk, desk.book().stock().list());
+    }
+
+    /** Where no place is proposed: the sets of all cars are not read. */
+    static Shelves withoutSets(Desk desk) {
+        return of(desk, List.of());
+    }
+
+    private static Shelves of(Desk desk, List<KeptSet> sets) {
         var today = desk.today();
         return new Shelves(
                 desk.book().racks().map(),
-                desk.book().stock().list(),
+                sets,
                 desk.book().appointments().list(today, today.plusDays(SOON_DAYS)).stream()
                         .filter(each -> each.state().isOpen())
                         .map(each -> each.car().id())
