@@ -66,7 +66,8 @@ final class StockRows {
      * all that sets bear are read, and then the sets of those that are this place's.
      */
     static List<KeptSet> lyingAt(Handle handle, Place place) {
-        return handle.select("select distinct store_place from wheel_set where store_place is not null")
+        return handle
+                .select("select distinct store_place from wheel_set where store_place is not null")
                 .mapTo(String.class)
                 .filter(name -> StoreMap.key(name).equals(StoreMap.key(place.name())))
                 .list()

@@ -57,8 +57,7 @@ public final class TakenIds {
                 "select id, vehicle_id as owner from visit where id in (<ids>)",
                 List.of(visit.id()),
                 taken -> new StoreSaid.VisitTaken(taken.id, vehicleId, taken.owner));
-        refuseReadings(
-                visit.id(), visit.readings().stream().map(Reading::id).toList());
+        refuseReadings(visit.id(), visit.readings().stream().map(Reading::id).toList());
     }
 
     /** The ids of readings that are new to the book, of a visit. */
