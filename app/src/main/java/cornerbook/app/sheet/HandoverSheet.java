@@ -6,13 +6,14 @@ import cornerbook.words.Reader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.text.PDFTextStripper;
 
 /** The sheet that the customer takes home: the first page is the customer's own and whole, then comes the record. */
 public final class HandoverSheet {
     /** Most pages of a sheet without photos. */
     private static final int MOST_PAGES = 2;
+
+    /** The record's heading in the template. */
+    private static final String RECORD = "record";
 
     private HandoverSheet() {}
 
@@ -27,12 +28,13 @@ public final class HandoverSheet {
             Assessment assessment, Letterhead letterhead, Instant madeAt, VisitNotes notes, Reader reader) {
         try {
             for (var first : SheetRoom.TRIED) {
-                var sheet = made(assessment, letterhead, madeAt, notes, first, reader);
-                if (sheet.keepsItsPages) {
-                    return sheet.pdf;
-                }
-                if (sheet.firstPageHolds) {
-                    return withLessRecord(assessment, letterhead, madeAt, notes, first, reader);
+                try (var sheet = layOut(assessment, letterhead, madeAt, notes, first, reader)) {
+                    if (keepsItsPages(sheet, first, notes)) {
+                        return sheet.draw();
+                    }
+                    if (firstPageHolds(sheet)) {
+                        return withLessRecord(assessment, letterhead, madeAt, notes, first, reader);
+                    }
                 }
             }
             return withLessRecord(assessment, letterhead, madeAt, notes, SheetRoom.TRIED.getLast(), reader);
@@ -49,51 +51,36 @@ public final class HandoverSheet {
             SheetRoom first,
             Reader reader)
             throws IOException {
-        byte[] pdf = {};
-        for (var room : first.withLessRecord()) {
-            var sheet = made(assessment, letterhead, madeAt, notes, room, reader);
-            pdf = sheet.pdf;
-            if (sheet.keepsItsPages) {
-                return pdf;
+        var rooms = first.withLessRecord();
+        for (var room : rooms.subList(0, rooms.size() - 1)) {
+            try (var sheet = layOut(assessment, letterhead, madeAt, notes, room, reader)) {
+                if (keepsItsPages(sheet, room, notes)) {
+                    return sheet.draw();
+                }
             }
         }
-        return pdf;
-    }
-
-    /** A sheet that was made, and whether it keeps to its pages. */
-    private static final class Made {
-        private final byte[] pdf;
-        private final boolean firstPageHolds;
-        private final boolean keepsItsPages;
-
-        Made(byte[] pdf, boolean firstPageHolds, boolean keepsItsPages) {
-            this.pdf = pdf;
-            this.firstPageHolds = firstPageHolds;
-            this.keepsItsPages = keepsItsPages;
+        try (var sheet = layOut(assessment, letterhead, madeAt, notes, rooms.getLast(), reader)) {
+            return sheet.draw();
         }
     }
 
-    private static Made made(
+    private static LaidOutSheet layOut(
             Assessment assessment,
             Letterhead letterhead,
             Instant madeAt,
             VisitNotes notes,
             SheetRoom room,
-            Reader reader)
-            throws IOException {
-        var page = new SheetPage(assessment, letterhead, madeAt, notes, room, reader);
-        byte[] pdf = SheetPdf.of(page.write());
-        try (var document = Loader.loadPDF(pdf)) {
-            var second = new PDFTextStripper();
-            second.setStartPage(2);
-            second.setEndPage(2);
-            boolean holds = plain(second.getText(document)).contains(plain(page.recordHeading()));
-            return new Made(pdf, holds, holds && document.getNumberOfPages() <= mostPages(room, notes));
-        }
+            Reader reader) {
+        return SheetPdf.layOut(new SheetPage(assessment, letterhead, madeAt, notes, room, reader).write());
     }
 
-    private static String plain(String text) {
-        return text.replaceAll("[\\s\u00a0\u202f]+", " ").strip();
+    /** Whether what is the customer's own is one page: the record begins on the second. */
+    private static boolean firstPageHolds(LaidOutSheet sheet) {
+        return sheet.pageOf(RECORD).orElse(0) == 2;
+    }
+
+    private static boolean keepsItsPages(LaidOutSheet sheet, SheetRoom room, VisitNotes notes) {
+        return firstPageHolds(sheet) && sheet.pages() <= mostPages(room, notes);
     }
 
     /** Photos may have a page more; no picture is drawn for the sake of filling it. */

@@ -193,11 +193,6 @@ public final class SheetPage {
         return new RecordSection(assessment, notes, readings, wheelAt, room, reader);
     }
 
-    /** With which the second page begins. */
-    String recordHeading() {
-        return labels.of("for-the-record");
-    }
-
     /** What else is open, beyond the room of the first page. */
     public Lines openLines() {
         return Lines.of(open(), Math.max(room.lines(), LEAST_LINES));

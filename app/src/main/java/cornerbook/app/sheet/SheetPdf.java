@@ -4,7 +4,6 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 
 /** Makes PDF/A-2a (ISO 19005-2) with tags (ISO 14289-1) and embedded fonts out of XHTML. */
@@ -15,21 +14,25 @@ public final class SheetPdf {
     private SheetPdf() {}
 
     public static byte[] of(String xhtml) throws IOException {
-        XRLog.setLoggingEnabled(false);
-        var pdf = new ByteArrayOutputStream(128 * 1024);
-        try (var drawer = SheetFonts.pictureDrawer()) {
-            var builder = new PdfRendererBuilder()
-                    .useFastMode()
-                    .usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A)
-                    .usePdfUaAccessibility(true)
-                    .useUnicodeLineBreaker(new LineBreaks())
-                    .useColorProfile(COLOUR_PROFILE)
-                    .useSVGDrawer(drawer)
-                    .withProducer("Cornerbook")
-                    .withHtmlContent(xhtml, null);
-            SheetFonts.addTo(builder);
-            builder.toStream(pdf).run();
+        try (var sheet = layOut(xhtml)) {
+            return sheet.draw();
         }
-        return pdf.toByteArray();
+    }
+
+    /** The same before it is drawn. */
+    static LaidOutSheet layOut(String xhtml) {
+        XRLog.setLoggingEnabled(false);
+        var drawer = SheetFonts.pictureDrawer();
+        var builder = new PdfRendererBuilder()
+                .useFastMode()
+                .usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A)
+                .usePdfUaAccessibility(true)
+                .useUnicodeLineBreaker(new LineBreaks())
+                .useColorProfile(COLOUR_PROFILE)
+                .useSVGDrawer(drawer)
+                .withProducer("Cornerbook")
+                .withHtmlContent(xhtml, null);
+        SheetFonts.addTo(builder);
+        return new LaidOutSheet(builder, drawer);
     }
 }

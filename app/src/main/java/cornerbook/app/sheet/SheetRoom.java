@@ -34,8 +34,7 @@ record SheetRoom(int findings, int lines, boolean holding, OfRecord record) {
             new SheetRoom(0, 1, false, WHOLE));
 
     /** In the order that they are tried until the sheet keeps to its pages. */
-    private static final List<OfRecord> RECORDS = List.of(
-            WHOLE,
+    private static final List<OfRecord> SHORTER_RECORDS = List.of(
             new OfRecord(12, false, true),
             new OfRecord(12, false, false),
             new OfRecord(6, false, false),
@@ -44,7 +43,7 @@ record SheetRoom(int findings, int lines, boolean holding, OfRecord record) {
 
     /** The same first page with ever less of a record. */
     List<SheetRoom> withLessRecord() {
-        return RECORDS.stream()
+        return SHORTER_RECORDS.stream()
                 .map(each -> new SheetRoom(findings, lines, holding, each))
                 .toList();
     }

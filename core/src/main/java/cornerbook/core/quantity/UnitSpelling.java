@@ -1,13 +1,18 @@
 package cornerbook.core.quantity;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** How people write units, and the UCUM code of each. Matched without case, blanks and dots of multiplication. */
 final class UnitSpelling {
+    private static final Pattern PASSED_OVER = Pattern.compile("[\\s·⋅.*]");
+
     /** By book unit: the units that may be written for it, each as its UCUM code and its spellings. */
     private static final Map<String, List<Unit>> BY_BOOK_UNIT = Map.ofEntries(
             entry(
@@ -65,18 +70,21 @@ final class UnitSpelling {
             entry("studs", unit("1", "studs", "stud", "goujons", "goujon")),
             entry("clicks", unit("1", "clicks", "click", "crans", "cran")));
 
+    /** By book unit: the UCUM code of each spelling, as {@link #plain} has it. A file of a car has some thousand quantities. */
+    private static final Map<String, Map<String, String>> UCUM_BY_SPELLING = BY_BOOK_UNIT.entrySet().stream()
+            .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, entry -> bySpelling(entry.getValue())));
+
     private UnitSpelling() {}
 
     /** One unit. */
     record Unit(String ucum, List<String> spellings) {}
 
     static Optional<String> findUcum(String written, String bookUnit) {
-        var plain = plain(written);
-        return units(bookUnit).stream()
-                .filter(unit -> unit.spellings().stream()
-                        .anyMatch(spelling -> plain(spelling).equals(plain)))
-                .map(Unit::ucum)
-                .findFirst();
+        var bySpelling = UCUM_BY_SPELLING.get(bookUnit);
+        if (bySpelling == null) {
+            throw unknown(bookUnit);
+        }
+        return Optional.ofNullable(bySpelling.get(plain(written)));
     }
 
     static String ucumOf(String bookUnit) {
@@ -93,9 +101,20 @@ final class UnitSpelling {
     private static List<Unit> units(String bookUnit) {
         var units = BY_BOOK_UNIT.get(bookUnit);
         if (units == null) {
-            throw new IllegalArgumentException("the book keeps no unit " + bookUnit);
+            throw unknown(bookUnit);
         }
         return units;
+    }
+
+    private static IllegalArgumentException unknown(String bookUnit) {
+        return new IllegalArgumentException("the book keeps no unit " + bookUnit);
+    }
+
+    /** The first of the units that share a spelling has it. */
+    private static Map<String, String> bySpelling(List<Unit> units) {
+        var ucum = new HashMap<String, String>();
+        units.forEach(unit -> unit.spellings().forEach(spelling -> ucum.putIfAbsent(plain(spelling), unit.ucum())));
+        return Map.copyOf(ucum);
     }
 
     private static Map.Entry<String, List<Unit>> entry(String bookUnit, Unit... units) {
@@ -107,6 +126,6 @@ final class UnitSpelling {
     }
 
     private static String plain(String spelling) {
-        return spelling.replaceAll("[\\s·⋅.*]", "").toLowerCase(Locale.ROOT);
+        return PASSED_OVER.matcher(spelling).replaceAll("").toLowerCase(Locale.ROOT);
     }
 }

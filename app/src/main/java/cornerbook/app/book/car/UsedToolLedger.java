@@ -4,6 +4,7 @@ import static cornerbook.app.book.store.Transactions.within;
 
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.book.store.KeptStatements;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.tool.ToolLedger;
@@ -11,7 +12,6 @@ import cornerbook.app.book.tool.ToolRows;
 import cornerbook.core.tool.ShopTool;
 import java.util.Comparator;
 import java.util.List;
-import org.jdbi.v3.core.Handle;
 
 /** Keeps which tools a visit was worked with, each as it was on the day. Rows are only added. */
 public final class UsedToolLedger {
@@ -80,10 +80,10 @@ public final class UsedToolLedger {
     }
 
     /** The tools that a new visit came with. */
-    static void write(Handle handle, String visitId, List<ShopTool> tools) {
+    static void write(KeptStatements statements, String visitId, List<ShopTool> tools) {
         for (int i = 0; i < tools.size(); i++) {
             var tool = tools.get(i);
-            put(row(visitId + "-" + tool.kind(), visitId, i), tool).insert(handle);
+            put(row(visitId + "-" + tool.kind(), visitId, i), tool).insert(statements);
         }
     }
 

@@ -121,7 +121,7 @@ public final class CountLedger {
             boolean stored = new TableRow("stock_scan")
                     .set("id", id)
                     .set("count_id", countId)
-                    .set("place_in_list", scans(handle, countId).size())
+                    .set("place_in_list", TableRow.count(handle, "stock_scan where count_id = ?", countId))
                     .set("place", place.name())
                     .set("code", code)
                     .set("vehicle_id", key.map(KeptSet.Key::vehicleId).orElse(null))

@@ -47,6 +47,11 @@ public final class StockLedger {
         return store.read(handle -> StockRows.find(handle, key));
     }
 
+    /** The sets that lie at a place, by car. */
+    public List<KeptSet> listLyingAt(Place place) {
+        return store.read(handle -> StockRows.lyingAt(handle, place));
+    }
+
     /** What was done with a set, the latest first. */
     public List<SetMove> listMoves(KeptSet.Key key) {
         return store.read(handle -> handle
@@ -89,9 +94,7 @@ public final class StockLedger {
         if (set.liesAt(place)) {
             throw new BookException(new RackSaid.LiesThere(set.tags().getFirst(), place.name()));
         }
-        var lying = StockRows.all(handle).stream()
-                .filter(each -> each.liesAt(place))
-                .toList();
+        var lying = StockRows.lyingAt(handle, place);
         if (lying.size() >= place.capacity()) {
             throw new BookException(new RackSaid.PlaceFull(
                     place.name(),

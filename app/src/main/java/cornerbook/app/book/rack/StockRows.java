@@ -1,6 +1,8 @@
 package cornerbook.app.book.rack;
 
 import cornerbook.core.corner.SeasonKind;
+import cornerbook.core.store.Place;
+import cornerbook.core.store.StoreMap;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -67,6 +69,29 @@ final class StockRows {
                         + " order by coalesce(wheel_set.store_place, ''), vehicle.name, vehicle.id, wheel_set.id")
                 .map((row, context) -> read(row, tags.getOrDefault(key(row), List.of())))
                 .list();
+    }
+
+    /**
+     * The sets that lie at a place, by car. Names of places are compared as people write them, which no database does alike, so
+     * all that sets bear are read, and then the sets of those that are this place's.
+     */
+    static List<KeptSet> lyingAt(Handle handle, Place place) {
+        return handle
+                .select("select distinct store_place from wheel_set where store_place is not null")
+                .mapTo(String.class)
+                .filter(name -> StoreMap.key(name).equals(StoreMap.key(place.name())))
+                .list()
+                .stream()
+                .flatMap(name -> handle
+                        .select(
+                                "select wheel_set.vehicle_id, wheel_set.id as set_id from wheel_set join vehicle on vehicle.id = vehicle_id where store_place = ? order by vehicle.name, vehicle.id, wheel_set.id",
+                                name)
+                        .map((row, context) -> key(row))
+                        .list()
+                        .stream())
+                .flatMap(key -> find(handle, key).stream())
+                .filter(KeptSet::lies)
+                .toList();
     }
 
     /** The set of a wheel. */

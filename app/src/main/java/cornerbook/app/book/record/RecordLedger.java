@@ -94,8 +94,9 @@ public final class RecordLedger {
     public List<Customer> add(Iterable<CarRecord> records) {
         return store.write(handle -> {
             var changed = new LinkedHashMap<String, Customer>();
+            var writer = new CarWriter(handle);
             for (var record : records) {
-                addCar(handle, record.history()).ifPresent(customer -> changed.put(customer.id(), customer));
+                addCar(handle, writer, record.history()).ifPresent(customer -> changed.put(customer.id(), customer));
                 addChanges(handle, record);
                 record.notes().forEach((visitId, notes) -> addNotes(handle, visitId, notes));
             }
@@ -104,11 +105,11 @@ public final class RecordLedger {
     }
 
     /** Gives its customer when the book knew other details of it. */
-    private static Optional<Customer> addCar(Handle handle, CarHistory history) {
+    private static Optional<Customer> addCar(Handle handle, CarWriter writer, CarHistory history) {
         VisitLedger.refuse(IdentityRules.check(history));
         VisitLedger.refuseProblems(history);
         new TakenIds(handle).refuse(history);
-        var changed = new CarWriter(handle).writeCar(history);
+        var changed = writer.writeCar(history);
         if (!history.visits().isEmpty()) {
             new RetorqueLedger(within(handle)).change(history, history.visits().getLast());
         }

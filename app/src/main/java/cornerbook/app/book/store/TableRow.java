@@ -59,6 +59,11 @@ public final class TableRow {
         handle.execute(insertion(), values.toArray());
     }
 
+    /** Inserts the row by a statement that others like it have as well. */
+    public void insert(KeptStatements statements) {
+        statements.execute(insertion(), values.toArray());
+    }
+
     /** Inserts the row unless one of its id is there already; gives whether it was not. */
     public boolean insertOnce(Handle handle) {
         return handle.execute(insertion() + " on conflict (id) do nothing", values.toArray()) > 0;

@@ -17,7 +17,10 @@ public final class TakenIds {
         this.handle = handle;
     }
 
-    /** The ids of a car that is new to the book. */
+    /**
+     * The ids of a car that is new to the book, without those of readings behind the last visit whose own id is taken: they are
+     * refused as they are written, without asking for each.
+     */
     public void refuse(CarHistory history) {
         var vehicleId = history.vehicle().id();
         refuse(
@@ -30,7 +33,14 @@ public final class TakenIds {
                         .flatMap(set -> set.wheels().stream())
                         .map(Wheel::tag)
                         .toList());
-        history.visits().forEach(visit -> refuse(vehicleId, visit));
+        var visits = history.visits();
+        var taken = list(
+                "select id, vehicle_id as owner from visit where id in (<ids>)",
+                visits.stream().map(Visit::id).toList());
+        if (!taken.isEmpty()) {
+            // A file is told of what stands first in it.
+            visits.forEach(visit -> refuse(vehicleId, visit));
+        }
     }
 
     /** The tags of wheels that are new to the book. */
@@ -47,24 +57,31 @@ public final class TakenIds {
                 "select id, vehicle_id as owner from visit where id in (<ids>)",
                 List.of(visit.id()),
                 taken -> new StoreSaid.VisitTaken(taken.id, vehicleId, taken.owner));
+        refuseReadings(visit.id(), visit.readings().stream().map(Reading::id).toList());
+    }
+
+    /** The ids of readings that are new to the book, of a visit. */
+    public void refuseReadings(String visitId, List<String> ids) {
         refuse(
                 "select id, visit_id as owner from reading where id in (<ids>)",
-                visit.readings().stream().map(Reading::id).toList(),
-                taken -> new StoreSaid.ReadingTaken(taken.id, visit.id(), taken.owner));
+                ids,
+                taken -> new StoreSaid.ReadingTaken(taken.id, visitId, taken.owner));
     }
 
     private record Taken(String id, String owner) {}
 
     private void refuse(String query, List<String> ids, Function<Taken, Said> sentence) {
-        if (ids.isEmpty()) {
-            return;
-        }
-        handle.createQuery(query)
-                .bindList("ids", ids)
-                .map((row, context) -> new Taken(row.getString("id"), row.getString("owner")))
-                .findFirst()
-                .ifPresent(taken -> {
-                    throw new BookException(sentence.apply(taken));
-                });
+        list(query, ids).stream().findFirst().ifPresent(taken -> {
+            throw new BookException(sentence.apply(taken));
+        });
+    }
+
+    private List<Taken> list(String query, List<String> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : handle.createQuery(query)
+                        .bindList("ids", ids)
+                        .map((row, context) -> new Taken(row.getString("id"), row.getString("owner")))
+                        .list();
     }
 }

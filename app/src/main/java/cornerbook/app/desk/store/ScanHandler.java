@@ -33,9 +33,11 @@ public final class ScanHandler {
     }
 
     private void send(ServerResponse response, int status, Form asked, String error) {
-        var shelves = Shelves.of(desk);
         var visits = new ArrayList<>(desk.book().visits().list(desk.today()));
         var visit = visit(asked.get("visit"), visits);
+        var hand = set(asked.get("tag"));
+        var shelves = visit == null && hand == null ? Shelves.withoutSets(desk) : Shelves.of(desk);
+        var place = shelves.map().find(asked.get("place")).orElse(null);
         pages.send(
                 response,
                 status,
@@ -44,9 +46,10 @@ public final class ScanHandler {
                         shelves,
                         visits,
                         visit,
-                        set(asked.get("tag")),
+                        hand,
                         set(asked.get("was")),
-                        shelves.map().find(asked.get("place")).orElse(null),
+                        place,
+                        place == null ? List.of() : desk.book().stock().listLyingAt(place),
                         error));
     }
 

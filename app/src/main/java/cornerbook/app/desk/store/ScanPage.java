@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param hand the set whose wheel was scanned and that waits for its place; null when none does
  * @param was the set that was moved last; null when none was
  * @param place that was scanned with no set in hand; null when none was
+ * @param lying at that place
  * @param error why the last scan was refused; empty when it was not
  */
 public record ScanPage(
@@ -27,9 +28,11 @@ public record ScanPage(
         @Nullable KeptSet hand,
         @Nullable KeptSet was,
         @Nullable Place place,
+        List<KeptSet> lying,
         String error) {
     public ScanPage {
         visits = List.copyOf(visits);
+        lying = List.copyOf(lying);
     }
 
     /** What the next scan is to be. */
@@ -48,11 +51,6 @@ public record ScanPage(
     /** The free place for the set in hand. */
     public @Nullable Place proposal() {
         return hand == null ? null : shelves.proposal(hand);
-    }
-
-    /** The sets that lie at the place that was scanned. */
-    public List<KeptSet> lying() {
-        return place == null ? List.of() : shelves.lyingAt(place);
     }
 
     /** Whether the set in hand lies where it is to lie. */
