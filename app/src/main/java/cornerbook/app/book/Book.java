@@ -24,6 +24,7 @@ import cornerbook.app.book.order.OrderLedger;
 import cornerbook.app.book.out.OutLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
+import cornerbook.app.book.people.SkillLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.price.PriceLedger;
 import cornerbook.app.book.rack.CountLedger;
@@ -304,6 +305,11 @@ public final class Book implements AutoCloseable {
     /** When people work, and when the shop is closed. */
     public ShopHours hours() {
         return new ShopHours(store);
+    }
+
+    /** What people have learned that some of the work needs. */
+    public SkillLedger skills() {
+        return new SkillLedger(store);
     }
 
     /** What the shop asks for beyond what everybody does. */

@@ -312,6 +312,11 @@ public final class Links {
         return days() + "?day=" + day;
     }
 
+    /** Where a plan of the coming days is proposed. */
+    public static String dayPlan() {
+        return days() + "/plan";
+    }
+
     /** The weeks ahead. */
     public static String weeks() {
         return days() + "/weeks";

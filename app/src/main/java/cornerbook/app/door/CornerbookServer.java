@@ -22,6 +22,7 @@ import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
 import cornerbook.app.desk.days.DaysHandler;
+import cornerbook.app.desk.days.PlanRoom;
 import cornerbook.app.desk.estimate.EstimateHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
@@ -95,7 +96,7 @@ public final class CornerbookServer {
      */
     public static CornerbookServer start(
             Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... others) {
-        var rooms = Stream.concat(Stream.of(new OutRoom(book, clock)), Stream.of(others))
+        var rooms = Stream.concat(Stream.of(new OutRoom(book, clock), new PlanRoom(book)), Stream.of(others))
                 .toList();
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);

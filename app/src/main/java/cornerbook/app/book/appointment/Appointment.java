@@ -22,13 +22,15 @@ public record Appointment(
      * The car that is to come.
      *
      * @param phone of its customer; null where none is known
+     * @param mayHaveHighVoltage whether it has a high-voltage battery, or nobody has said what drives it
      */
     public record Car(
             String id,
             String name,
             String plate,
             String customerName,
-            @Nullable String phone) {}
+            @Nullable String phone,
+            boolean mayHaveHighVoltage) {}
 
     /**
      * Why it stands so.

@@ -223,7 +223,13 @@ public final class AppointmentHandler {
     private static Appointment.Car carOf(CarHistory history) {
         var vehicle = history.vehicle();
         var customer = history.customer();
-        return new Appointment.Car(vehicle.id(), vehicle.name(), vehicle.plate(), customer.name(), customer.phone());
+        return new Appointment.Car(
+                vehicle.id(),
+                vehicle.name(),
+                vehicle.plate(),
+                customer.name(),
+                customer.phone(),
+                vehicle.mayHaveHighVoltage());
     }
 
     private static Form fieldsOf(Appointment agreed) {
@@ -247,6 +253,6 @@ public final class AppointmentHandler {
             List<Appointment> turns,
             Form typed,
             String error) {
-        pages.send(response, status, TEMPLATE, new AppointmentPage(desk.today(), car, turns, typed, choices(), error));
+        pages.send(response, status, TEMPLATE, new AppointmentPage(desk.today(), car, turns, typed, choices(), desk.book().skills().list(), error));
     }
 }

@@ -49,7 +49,8 @@ public final class DaysHandler {
                         ofDay,
                         desk.book().visits().list(day).stream()
                                 .filter(visit -> !expected.contains(visit.visitId()))
-                                .toList()));
+                                .toList(),
+                        desk.book().skills().list()));
     }
 
     /** The weeks ahead, against what their days take. */

@@ -1,9 +1,11 @@
 package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.people.SkillLedger.Skills;
 import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.picture.days.DayLoad;
 import cornerbook.app.request.Told;
+import cornerbook.core.days.Skill;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.List;
@@ -16,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param closed why the shop is closed; null when it is not
  * @param appointments of the day
  * @param walkIns visits of the day without one
+ * @param skills what people have learned
  */
 public record DaysPage(
         LocalDate today,
@@ -23,7 +26,8 @@ public record DaysPage(
         List<DayLoad> week,
         @Nullable String closed,
         List<Appointment> appointments,
-        List<VisitSummary> walkIns) {
+        List<VisitSummary> walkIns,
+        Skills skills) {
     public DaysPage {
         week = List.copyOf(week);
         appointments = List.copyOf(appointments);
@@ -71,6 +75,11 @@ public record DaysPage(
                         .anyMatch(other -> !other.id().equals(appointment.id())
                                 && counts(other)
                                 && appointment.plan().clashesWith(other.plan()));
+    }
+
+    /** What it needs and who is to work on it has not learned. */
+    public List<Skill> lacking(Appointment appointment) {
+        return Lacking.of(skills, appointment);
     }
 
     /** Whether somebody has to say what became of it: its day is over. */
