@@ -2,6 +2,7 @@ package cornerbook.app.book;
 
 import cornerbook.app.book.appointment.AppointmentLedger;
 import cornerbook.app.book.appointment.ClockedTimes;
+import cornerbook.app.book.appointment.DayWishLedger;
 import cornerbook.app.book.backup.BookBackup;
 import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
@@ -195,6 +196,11 @@ public final class Book implements AutoCloseable {
     /** Which cars are to come on which day. */
     public AppointmentLedger appointments() {
         return new AppointmentLedger(store);
+    }
+
+    /** Which days customers would like. */
+    public DayWishLedger dayWishes() {
+        return new DayWishLedger(store);
     }
 
     /** How long visits took. */

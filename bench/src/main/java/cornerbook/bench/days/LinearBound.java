@@ -39,13 +39,13 @@ final class LinearBound {
             var whole = solver.makeConstraint(1, 1);
             var nowhere = solver.makeNumVar(0, 1, "");
             whole.setCoefficient(nowhere, 1);
-            objective.setCoefficient(nowhere, problem.cost(visit, PlanProblem.NOWHERE));
+            objective.setCoefficient(nowhere, (double) problem.cost(visit, PlanProblem.NOWHERE));
             for (int stretch : problem.allowed(visit)) {
                 var part = solver.makeNumVar(0, 1, "");
                 whole.setCoefficient(part, 1);
                 stretches[stretch].setCoefficient(part, minutes);
                 days[problem.dayOf(stretch)].setCoefficient(part, minutes);
-                objective.setCoefficient(part, problem.cost(visit, stretch));
+                objective.setCoefficient(part, (double) problem.cost(visit, stretch));
             }
         }
         objective.setMinimization();

@@ -13,7 +13,7 @@ public final class PlanBeside {
 
     private PlanBeside() {}
 
-    /** Prints one line. */
+    /** Prints two lines. */
     public static void main(String[] arguments) {
         var problem = Rush.of(Integer.parseInt(arguments[0]), Long.parseLong(arguments[1]));
         var longest = Duration.ofSeconds(Long.parseLong(arguments[2]));
@@ -24,10 +24,9 @@ public final class PlanBeside {
         begun = System.nanoTime();
         double bound = PlanBound.of(problem, score.points());
         double bounded = (System.nanoTime() - begun) / NS_PER_S;
-        double linear = LinearBound.of(problem);
         System.out.printf(
                 Locale.ROOT,
-                "%d visits, %d stretches: %.1f s, over %d min, %d without a place, %d points; bound %.0f (%.1f s), gap %.2f %%; linear %.0f, gap %.2f %%%n",
+                "%d visits, %d stretches: %.1f s, over %d min, %d without a place, %d points; bound %.0f (%.1f s), gap %.2f %%%n",
                 problem.visits().size(),
                 problem.stretches().size(),
                 searched,
@@ -36,7 +35,11 @@ public final class PlanBeside {
                 score.points(),
                 bound,
                 bounded,
-                PERCENT * (score.points() - bound) / bound,
+                PERCENT * (score.points() - bound) / bound);
+        double linear = LinearBound.of(problem);
+        System.out.printf(
+                Locale.ROOT,
+                "linear relaxation %.0f, gap %.2f %%%n",
                 linear,
                 PERCENT * (score.points() - linear) / linear);
     }

@@ -220,7 +220,7 @@ public final class AppointmentHandler {
                 desk.book().clockedTimes().expected());
     }
 
-    private static Appointment.Car carOf(CarHistory history) {
+    static Appointment.Car carOf(CarHistory history) {
         var vehicle = history.vehicle();
         var customer = history.customer();
         return new Appointment.Car(

@@ -3,6 +3,7 @@ package cornerbook.app.desk.days;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
+import cornerbook.app.book.appointment.DayAsking.Wish;
 import cornerbook.app.book.people.SkillLedger.Skills;
 import cornerbook.core.days.Skill;
 import cornerbook.core.days.WorkHours;
@@ -13,6 +14,7 @@ import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -63,6 +65,35 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
                 isWish ? Set.of(plan.day()) : Set.of(),
                 skills.asked(Skill.of(plan.work(), appointment.car().mayHaveHighVoltage())),
                 isWish ? null : new Agreed(plan.day(), minuteOf(plan.time()), plan.worker(), plan.hoist()));
+    }
+
+    /** The same of one that takes its room whether or not it was confirmed. */
+    Wanted standing(Appointment appointment, LocalDate earliest) {
+        var plan = appointment.plan();
+        return new Wanted(
+                appointment.id(),
+                plan.minutes(),
+                earliest,
+                null,
+                Set.of(),
+                Set.of(),
+                new Agreed(plan.day(), minuteOf(plan.time()), plan.worker(), plan.hoist()));
+    }
+
+    /** What a customer has picked and the shop has not answered; empty where the customer would rather be called. */
+    Optional<Wanted> standing(Wish wish) {
+        var day = wish.day();
+        return day == null
+                ? Optional.empty()
+                : Optional.of(new Wanted(
+                        wish.id(),
+                        wish.asking().minutes(),
+                        day,
+                        null,
+                        Set.of(),
+                        skills.asked(Skill.of(
+                                wish.asking().work(), wish.asking().car().mayHaveHighVoltage())),
+                        new Agreed(day, minuteOf(wish.time()), null, null)));
     }
 
     static @Nullable Integer minuteOf(@Nullable LocalTime time) {

@@ -75,6 +75,11 @@ public final class DayPlanner {
             visits.add(facts.wanted(appointment, first));
             cars.put(appointment.id(), of(appointment.car()));
         }
+        var last = asked.last(today);
+        book.dayWishes().listWaiting().stream()
+                .flatMap(wish -> facts.standing(wish).stream())
+                .filter(wish -> !wish.earliest().isBefore(first) && !wish.earliest().isAfter(last))
+                .forEach(visits::add);
         var due = new LinkedHashMap<String, Plan>();
         if (asked.withDue()) {
             var highVoltage = book.cars().listThatMayHaveHighVoltage();
@@ -134,7 +139,8 @@ public final class DayPlanner {
         var before = gathered.facts().appointments().stream()
                 .collect(Collectors.toMap(Appointment::id, each -> each));
         return plan.placements().stream()
-                .filter(placement -> !placement.isKept())
+                .filter(placement -> !placement.isKept()
+                        && gathered.cars().containsKey(placement.visit().id()))
                 .flatMap(placement ->
                         row(gathered, placement, Optional.ofNullable(before.get(placement.visit().id()))).stream())
                 .sorted(Comparator.comparing(PlanRow::kind))

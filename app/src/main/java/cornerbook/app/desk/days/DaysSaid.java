@@ -19,6 +19,9 @@ interface DaysSaid extends Said {
     /** Something that is no share of a day. */
     record NoShare(int least, int most) implements DaysSaid {}
 
+    /** A time that another has by now, or that never was offered. */
+    record NotFree() implements DaysSaid {}
+
     /** What a plan rests on is another by now. */
     record DaysHaveChanged() implements DaysSaid {}
 

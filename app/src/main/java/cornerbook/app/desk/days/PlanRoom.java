@@ -93,14 +93,13 @@ public final class PlanRoom implements Room {
 
     /** What was asked for last stands in the form again. */
     private Form asTyped() {
-        var asked =
-                switch (work.state()) {
-                    case PlanState.Searching searching -> searching.asked();
-                    case PlanState.Proposed proposed -> proposed.asked();
-                    case PlanState.None none -> PlanAsked.USUAL;
-                    case PlanState.Accepted accepted -> PlanAsked.USUAL;
-                    case PlanState.Failed failed -> PlanAsked.USUAL;
-                };
+        var state = work.state();
+        var asked = PlanAsked.USUAL;
+        if (state instanceof PlanState.Searching searching) {
+            asked = searching.asked();
+        } else if (state instanceof PlanState.Proposed proposed) {
+            asked = proposed.asked();
+        }
         var fields = new HashMap<String, String>();
         fields.put("weeks", String.valueOf(asked.weeks()));
         fields.put("free", String.valueOf(asked.freePercent()));

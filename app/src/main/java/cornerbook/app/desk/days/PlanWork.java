@@ -9,10 +9,13 @@ import java.time.LocalDate;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 
 /** Searches for a plan in the background, one at a time. Nothing of it is stored. */
 final class PlanWork implements AutoCloseable {
+    private static final Logger LOG = Logger.getLogger(PlanWork.class.getName());
+
     static final int LONGEST_SECONDS = 20;
     private static final Duration UNIMPROVED = Duration.ofSeconds(3);
     private static final int CLOSING_SECONDS = 5;
@@ -86,7 +89,9 @@ final class PlanWork implements AutoCloseable {
         stop();
         executor.shutdown();
         try {
-            executor.awaitTermination(CLOSING_SECONDS, TimeUnit.SECONDS);
+            if (!executor.awaitTermination(CLOSING_SECONDS, TimeUnit.SECONDS)) {
+                LOG.info("Stopped before the days were planned");
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -8,6 +8,7 @@ import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.desk.Links;
+import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.days.PlannedWork;
@@ -135,7 +136,8 @@ class DayPlanPagesTest {
         var page = chromium.open(shop.address(Links.days()), 390);
         page.getByText("Plan the coming days").click();
         page.getByText("Propose a plan").last().click();
-        page.getByText("proposed").first().waitFor();
+        page.getByText("Throw it away").waitFor();
+        Axe.assertNoViolation(page, "a proposed plan");
         return page;
     }
 

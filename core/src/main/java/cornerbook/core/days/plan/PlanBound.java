@@ -24,6 +24,8 @@ public final class PlanBound {
     /** How much of each step is that of the round before, against zigzags. */
     private static final double KEPT = 0.7;
 
+    private static final double LOAD = (double) PlanCost.LOAD;
+
     /** Rounds without a better bound until steps are halved. */
     private static final int PATIENCE = 12;
 
@@ -49,7 +51,7 @@ public final class PlanBound {
             allowed[visit] =
                     problem.allowed(visit).stream().mapToInt(Integer::intValue).toArray();
             costs[visit] = Arrays.stream(allowed[visit])
-                    .mapToDouble(stretch -> problem.cost(visit, stretch))
+                    .mapToDouble(stretch -> (double) problem.cost(visit, stretch))
                     .toArray();
         }
     }
@@ -57,7 +59,7 @@ public final class PlanBound {
     /** What the last minute of a full day costs: where prices begin. */
     private double fullPrice(int day) {
         double all = problem.minutesOf(day);
-        return all == 0 ? 0 : 2 * PlanCost.LOAD * (problem.keptOf(day) + problem.roomOf(day)) / all;
+        return all == 0 ? 0 : 2 * LOAD * (problem.keptOf(day) + problem.roomOf(day)) / all;
     }
 
     /**
@@ -87,7 +89,7 @@ public final class PlanBound {
             Arrays.setAll(stretchWay, each -> KEPT * stretchWay[each] + (1 - KEPT) * stretchSlope[each]);
             Arrays.setAll(dayWay, each -> KEPT * dayWay[each] + (1 - KEPT) * daySlope[each]);
             double square = square(stretchWay) + square(dayWay);
-            double rise = best - bound;
+            double rise = (double) best - bound;
             if (square == 0 || rise <= 0) {
                 break;
             }
@@ -110,7 +112,7 @@ public final class PlanBound {
         for (int visit = 0; visit < allowed.length; visit++) {
             int minutes = problem.visits().get(visit).minutes();
             int at = PlanProblem.NOWHERE;
-            double least = problem.cost(visit, at);
+            double least = (double) problem.cost(visit, at);
             for (int i = 0; i < allowed[visit].length; i++) {
                 int stretch = allowed[visit][i];
                 double price = costs[visit][i] + minutes * (ofStretch[stretch] + ofDay[problem.dayOf(stretch)]);
@@ -137,9 +139,9 @@ public final class PlanBound {
     private double ofDay(int day) {
         double kept = problem.keptOf(day);
         double all = problem.minutesOf(day);
-        double laid = Math.clamp(ofDay[day] * all / (2 * PlanCost.LOAD) - kept, 0, problem.roomOf(day));
+        double laid = Math.clamp(ofDay[day] * all / (2 * LOAD) - kept, 0, problem.roomOf(day));
         daySlope[day] -= laid;
-        double load = all == 0 ? 0 : PlanCost.LOAD * (kept + laid) * (kept + laid) / all;
+        double load = all == 0 ? 0 : LOAD * (kept + laid) * (kept + laid) / all;
         return load - ofDay[day] * laid - 1;
     }
 
