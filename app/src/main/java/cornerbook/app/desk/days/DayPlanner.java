@@ -83,7 +83,13 @@ public final class DayPlanner {
         var due = new LinkedHashMap<String, Plan>();
         if (asked.withDue()) {
             var highVoltage = book.cars().listThatMayHaveHighVoltage();
+            var expected =
+                    facts.appointments().stream().map(each -> each.car().id()).collect(Collectors.toSet());
             for (var car : due(book, ComingLedger.Days.until(asked.last(today), today))) {
+                // It comes in these weeks: what else it needs is for that day.
+                if (expected.contains(car.car().carId())) {
+                    continue;
+                }
                 var id = "due-" + car.car().carId();
                 var earliest = car.ofSeason() ? car.due().minusDays(DAYS_OF_SEASON) : first;
                 visits.add(new Wanted(
