@@ -2,6 +2,7 @@ package cornerbook.app.book;
 
 import cornerbook.app.book.appointment.AppointmentLedger;
 import cornerbook.app.book.appointment.ClockedTimes;
+import cornerbook.app.book.appointment.DayWishLedger;
 import cornerbook.app.book.backup.BookBackup;
 import cornerbook.app.book.backup.BookCheck;
 import cornerbook.app.book.backup.Restored;
@@ -24,6 +25,7 @@ import cornerbook.app.book.order.OrderLedger;
 import cornerbook.app.book.out.OutLedger;
 import cornerbook.app.book.people.CalendarLedger;
 import cornerbook.app.book.people.DeviceLedger;
+import cornerbook.app.book.people.SkillLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.price.PriceLedger;
 import cornerbook.app.book.rack.CountLedger;
@@ -197,6 +199,11 @@ public final class Book implements AutoCloseable {
         return new AppointmentLedger(store);
     }
 
+    /** Which days customers would like. */
+    public DayWishLedger dayWishes() {
+        return new DayWishLedger(store);
+    }
+
     /** How long visits took. */
     public ClockedTimes clockedTimes() {
         return new ClockedTimes(store);
@@ -310,6 +317,11 @@ public final class Book implements AutoCloseable {
     /** When people work, and when the shop is closed. */
     public ShopHours hours() {
         return new ShopHours(store);
+    }
+
+    /** What people have learned that some of the work needs. */
+    public SkillLedger skills() {
+        return new SkillLedger(store);
     }
 
     /** What the shop asks for beyond what everybody does. */

@@ -31,6 +31,9 @@ public final class Links {
     /** Behind it stands the secret of an estimate that a customer answers without pairing. */
     public static final String AGREE = "/agree/";
 
+    /** Behind it stands the secret by which a customer picks a day without pairing. */
+    public static final String PICK = "/pick/";
+
     private Links() {}
 
     public static String car(String vehicleId) {
@@ -324,6 +327,21 @@ public final class Links {
     /** One of them, in its week. */
     public static String days(LocalDate day) {
         return days() + "?day=" + day;
+    }
+
+    /** Where a plan of the coming days is proposed. */
+    public static String dayPlan() {
+        return days() + "/plan";
+    }
+
+    /** Where a customer is asked for a day. */
+    public static String askDay() {
+        return days() + "/ask";
+    }
+
+    /** Where it is said what becomes of a day that a customer would like. */
+    public static String dayWish() {
+        return days() + "/wish";
     }
 
     /** The weeks ahead. */

@@ -21,7 +21,9 @@ import cornerbook.app.desk.customer.CardHandler;
 import cornerbook.app.desk.customer.ContactHandler;
 import cornerbook.app.desk.customer.CustomerHandler;
 import cornerbook.app.desk.days.AppointmentHandler;
+import cornerbook.app.desk.days.AskDayHandler;
 import cornerbook.app.desk.days.DaysHandler;
+import cornerbook.app.desk.days.PlanRoom;
 import cornerbook.app.desk.estimate.EstimateHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
 import cornerbook.app.desk.order.OrderListHandler;
@@ -95,7 +97,7 @@ public final class CornerbookServer {
      */
     public static CornerbookServer start(
             Book book, Assessor assessor, Door door, Clock clock, Letterhead letterhead, Room... others) {
-        var rooms = Stream.concat(Stream.of(new OutRoom(book, clock)), Stream.of(others))
+        var rooms = Stream.concat(Stream.of(new OutRoom(book, clock), new PlanRoom(book)), Stream.of(others))
                 .toList();
         var pages = new Pages();
         var learning = new Learning(book, assessor, clock);
@@ -149,6 +151,8 @@ public final class CornerbookServer {
             List<Room> rooms) {
         var calendar = new CalendarHandler(desk, refusals);
         var agree = new AgreeHandler(desk, pages, refusals, letterhead.shopName());
+        var pick = new PickHandler(desk, pages, refusals, letterhead.shopName());
+        var askDay = new AskDayHandler(desk, pages, door::publicAddress);
         var bill = new BillHandler(desk, pages, letterhead);
         var estimate = new EstimateHandler(desk, pages, letterhead, door::publicAddress);
         var today = new TodayHandler(desk, pages);
@@ -322,6 +326,10 @@ public final class CornerbookServer {
                 .get("/visits/{id}/agree", estimate::showAgree)
                 .post("/visits/{id}/agree", estimate::agree)
                 .get(Links.AGREE + "{secret}", agree::show)
+                .get(Links.PICK + "{secret}", pick::show)
+                .post(Links.PICK + "{secret}", pick::take)
+                .post(Links.askDay(), askDay::ask)
+                .post(Links.dayWish(), askDay::answer)
                 .get(Links.AGREE + "{secret}/visits/{id}", agree::show)
                 .post(Links.AGREE + "{secret}/visits/{id}", agree::take)
                 .get("/visits/{id}/plan", plan::show)

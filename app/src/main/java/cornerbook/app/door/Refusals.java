@@ -17,7 +17,8 @@ final class Refusals implements AutoCloseable {
         WRONG_CODE("wrong pairing code"),
         WRONG_PIN("wrong name or PIN"),
         UNKNOWN_CALENDAR("unknown calendar address"),
-        UNKNOWN_ESTIMATE("unknown address of an estimate");
+        UNKNOWN_ESTIMATE("unknown address of an estimate"),
+        UNKNOWN_ASKING("unknown address to pick a day");
 
         private final String words;
 

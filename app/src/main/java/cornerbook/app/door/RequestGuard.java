@@ -101,6 +101,7 @@ final class RequestGuard implements Filter {
                 || path.equals(Links.PAIR)
                 || path.startsWith(Links.CALENDAR)
                 || path.startsWith(Links.AGREE)
+                || path.startsWith(Links.PICK)
                 || path.startsWith("/assets/");
     }
 

@@ -1,5 +1,5 @@
-// While the book is being taken out, its page shows how far that is, once a second and not while nobody sees it. When it is made,
-// the whole page is asked for: it offers the file.
+// While work goes on in the background (the book is taken out, a plan is searched for), its page shows how far that is, once a second
+// and not while nobody sees it. When it is done, the whole page is asked for: it offers what came of it.
 const wait = 1000;
 
 const look = async () => {

@@ -64,6 +64,15 @@ class ArchitectureTest {
             .dependOnClassesThat()
             .resideInAnyPackage("cornerbook.app.cli..", "picocli..");
 
+    /** A general solver is known at one place, so that nothing of it is loaded before the first plan is asked for. */
+    @ArchTest
+    static final ArchRule onlyThePlannerKnowsTheSolver = noClasses()
+            .that()
+            .resideOutsideOfPackage("cornerbook.app.planner..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("ai.timefold..");
+
     @ArchTest
     static final ArchRule noPackagesStandInACircle =
             slices().matching("cornerbook.app.(**)").should().beFreeOfCycles();
@@ -94,6 +103,8 @@ class ArchitectureTest {
             .definedBy("cornerbook.app.demo..")
             .layer("picture")
             .definedBy("cornerbook.app.picture..")
+            .layer("planner")
+            .definedBy("cornerbook.app.planner..")
             .layer("calibration")
             .definedBy("cornerbook.app.calibration..")
             .layer("book")
@@ -122,6 +133,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("ground")
             .whereLayer("demo")
             .mayNotAccessAnyLayer()
+            .whereLayer("planner")
+            .mayNotAccessAnyLayer()
             .whereLayer("picture")
             .mayOnlyAccessLayers("ground")
             .whereLayer("calibration")
@@ -135,7 +148,8 @@ class ArchitectureTest {
             .whereLayer("request")
             .mayOnlyAccessLayers("ground", "book")
             .whereLayer("desk")
-            .mayOnlyAccessLayers("ground", "judge", "bench", "picture", "book", "exchange", "sheet", "request")
+            .mayOnlyAccessLayers(
+                    "ground", "judge", "bench", "picture", "planner", "book", "exchange", "sheet", "request")
             .whereLayer("bay")
             .mayOnlyAccessLayers("ground", "judge", "book", "request", "desk")
             .whereLayer("door")

@@ -77,6 +77,7 @@ class EveryPageTest {
                 CAR + "/data",
                 Links.days(),
                 Links.weeks(),
+                Links.dayPlan(),
                 "/shop/hours",
                 Links.newAppointment(),
                 Links.newAppointment("demo-08"),

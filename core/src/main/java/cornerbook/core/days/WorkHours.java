@@ -21,6 +21,10 @@ public record WorkHours(List<Span> spans) {
 
     /** From the one until the other minute of the same day, counted from midnight. */
     public record Span(int from, int until) {
+        int minutes() {
+            return until - from;
+        }
+
         /** As a clock shows it: "08:00-12:00". */
         String written() {
             return clock(from) + "-" + clock(until);
@@ -78,6 +82,53 @@ public record WorkHours(List<Span> spans) {
     /** As it is parsed again: "08:00-12:00, 12:30-17:00". */
     public String written() {
         return spans.stream().map(Span::written).collect(Collectors.joining(", "));
+    }
+
+    /** All of it, min. */
+    public int minutes() {
+        return spans.stream().mapToInt(Span::minutes).sum();
+    }
+
+    /** Minute of the day at which it begins; of hours that are not empty. */
+    public int begins() {
+        return spans.getFirst().from();
+    }
+
+    /** Minute of the day at which it ends; of hours that are not empty. */
+    public int ends() {
+        return spans.getLast().until();
+    }
+
+    /** What of it lies between two minutes of the day. */
+    public WorkHours between(int from, int until) {
+        return new WorkHours(spans.stream()
+                .map(span -> new Span(Math.max(span.from(), from), Math.min(span.until(), until)))
+                .filter(span -> span.from() < span.until())
+                .toList());
+    }
+
+    /** The minute of the day at which the next work begins when so much is done; its end when nothing is left. */
+    public int beginsAfter(int worked) {
+        int left = worked;
+        for (var span : spans) {
+            if (left < span.minutes()) {
+                return span.from() + left;
+            }
+            left -= span.minutes();
+        }
+        return ends();
+    }
+
+    /** The minute of the day at which so much is done: work that a break interrupts goes on after it. */
+    public int endsAfter(int worked) {
+        int left = worked;
+        for (var span : spans) {
+            if (left <= span.minutes()) {
+                return span.from() + left;
+            }
+            left -= span.minutes();
+        }
+        return ends();
     }
 
     private boolean holds(int minute) {

@@ -85,6 +85,7 @@ class ArchitectureTest {
                     "cornerbook.core.cost",
                     "cornerbook.core.cost.renew",
                     "cornerbook.core.days",
+                    "cornerbook.core.days.plan",
                     "cornerbook.core.lift",
                     "cornerbook.core.order",
                     "cornerbook.core.price",

@@ -22,6 +22,7 @@ public record Appointment(
      * The car that is to come.
      *
      * @param phone of its customer; null where none is known
+     * @param mayHaveHighVoltage whether it has a high-voltage battery, or nobody has said what drives it
      */
     public record Car(
             String id,
@@ -29,7 +30,8 @@ public record Appointment(
             String plate,
             String customerId,
             String customerName,
-            @Nullable String phone) {}
+            @Nullable String phone,
+            boolean mayHaveHighVoltage) {}
 
     /**
      * Why it stands so.

@@ -30,6 +30,7 @@ public final class AppointmentLedger {
 
     private static final String SELECT =
             "select agreed.*, vehicle.name, vehicle.plate, customer.id as customer_id, customer.name as customer_name, customer.phone,"
+            "select agreed.*, vehicle.name, vehicle.plate, vehicle.electric, vehicle.hybrid, customer.name as customer_name, customer.phone,"
                     + " (select min(visit.id) from visit where visit.vehicle_id = agreed.vehicle_id and visit.visit_date = agreed.day and visit.cancelled = 0) as visit_id,"
                     + HOLDS
                     + " from appointment as agreed join vehicle on vehicle.id = agreed.vehicle_id join customer on customer.id = vehicle.customer_id where ";
@@ -83,20 +84,23 @@ public final class AppointmentLedger {
     public Arrival make(
             String id, String vehicleId, AppointmentState state, Plan plan, Because because, LocalDate today) {
         refuseDay(plan.day(), today);
-        return store.write(handle -> {
-            if (find(handle, id).isPresent()) {
-                return Arrival.ALREADY;
-            }
-            if (handle.select("select 1 from vehicle where id = ?", vehicleId)
-                    .mapTo(Integer.class)
-                    .findFirst()
-                    .isEmpty()) {
-                throw new BookException(new CarSaid.NoCar(vehicleId));
-            }
-            refuseSecond(handle, id, vehicleId, plan.day());
-            row(id, id, 0, vehicleId, state, plan, because).insert(handle);
-            return Arrival.STORED;
-        });
+        return store.write(handle -> make(handle, id, vehicleId, state, plan, because));
+    }
+
+    private static Arrival make(
+            Handle handle, String id, String vehicleId, AppointmentState state, Plan plan, Because because) {
+        if (find(handle, id).isPresent()) {
+            return Arrival.ALREADY;
+        }
+        if (handle.select("select 1 from vehicle where id = ?", vehicleId)
+                .mapTo(Integer.class)
+                .findFirst()
+                .isEmpty()) {
+            throw new BookException(new CarSaid.NoCar(vehicleId));
+        }
+        refuseSecond(handle, id, vehicleId, plan.day());
+        row(id, id, 0, vehicleId, state, plan, because).insert(handle);
+        return Arrival.STORED;
     }
 
     /**
@@ -108,14 +112,45 @@ public final class AppointmentLedger {
      */
     public Arrival change(String entryId, String id, int seenTurn, Plan plan, Because because, LocalDate today) {
         requireReason(because);
-        return store.write(handle -> add(handle, entryId, id, seenTurn, because, before -> {
+        return store.write(handle -> change(handle, entryId, id, seenTurn, plan, because, today));
+    }
+
+    private static Arrival change(
+            Handle handle, String entryId, String id, int seenTurn, Plan plan, Because because, LocalDate today) {
+        return add(handle, entryId, id, seenTurn, because, before -> {
             if (!plan.day().equals(before.plan().day())) {
                 refuseDay(plan.day(), today);
             }
             refuseSecond(handle, id, before.car().id(), plan.day());
             var state = before.state() == AppointmentState.ASKED ? AppointmentState.ASKED : AppointmentState.BOOKED;
             return new Stands(state, plan);
-        }));
+        });
+    }
+
+    /**
+     * A whole plan of many appointments: all of it or nothing.
+     *
+     * @throws BookException when one of them was changed since it was seen, its car has come, or its day cannot be
+     */
+    public void accept(List<PlannedTurn> planned, LocalDate today) {
+        store.write(handle -> {
+            for (var each : planned) {
+                if (each.isNew()) {
+                    refuseDay(each.plan().day(), today);
+                    make(handle, each.id(), each.vehicleId(), AppointmentState.ASKED, each.plan(), each.because());
+                } else {
+                    change(
+                            handle,
+                            each.entryId(),
+                            each.id(),
+                            each.seenTurn(),
+                            each.plan(),
+                            each.because(),
+                            today);
+                }
+            }
+            return planned.size();
+        });
     }
 
     /** The day that was asked for is confirmed. */
@@ -249,6 +284,7 @@ public final class AppointmentLedger {
                         row.getString("customer_id"),
                         row.getString("customer_name"),
                         row.getString("phone")),
+                car(row),
                 row.getInt("holds") == 1 && said != AppointmentState.CALLED_OFF && visitId != null
                         ? AppointmentState.CAME
                         : said,
@@ -262,6 +298,27 @@ public final class AppointmentLedger {
                         row.getString("note")),
                 new Because(row.getString("reason"), row.getString("person"), Instant.parse(row.getString("made_at"))),
                 visitId);
+    }
+
+    static Appointment.Car car(ResultSet row) throws SQLException {
+        return new Appointment.Car(
+                row.getString("vehicle_id"),
+                row.getString("name"),
+                row.getString("plate"),
+                row.getString("customer_name"),
+                row.getString("phone"),
+                mayHaveHighVoltage(row));
+    }
+
+    /** As {@code Vehicle.mayHaveHighVoltage} has it. */
+    private static boolean mayHaveHighVoltage(ResultSet row) throws SQLException {
+        var electric = row.getObject("electric");
+        var hybrid = row.getObject("hybrid");
+        return isSet(electric) || isSet(hybrid) || (electric == null && hybrid == null);
+    }
+
+    private static boolean isSet(@Nullable Object flag) {
+        return flag instanceof Number number && number.intValue() == 1;
     }
 
     private static @Nullable LocalTime time(@Nullable String text) {

@@ -26,6 +26,9 @@ public interface AppointmentSaid extends Said {
     /** Nobody can have failed to come on a day that has not been. */
     record NotYetMissed(LocalDate day) implements AppointmentSaid {}
 
+    /** The shop has answered the wish, or another took its place. */
+    record WishIsAnswered() implements AppointmentSaid {}
+
     /** Its car is here. */
     record HasCome() implements AppointmentSaid {}
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +35,14 @@ public final class CarLedger {
                         + "order by vehicle.name, vehicle.id")
                 .map((row, context) -> VehicleSummary.of(row))
                 .list());
+    }
+
+    /** The ids of those with a high-voltage battery, or of which nobody has said what drives them. */
+    public Set<String> listThatMayHaveHighVoltage() {
+        return store.read(handle -> handle.select(
+                        "select id from vehicle where electric = 1 or hybrid = 1 or (electric is null and hybrid is null)")
+                .mapTo(String.class)
+                .set());
     }
 
     public int count() {

@@ -350,7 +350,8 @@ public final class ComingLedger {
         });
     }
 
-    private static PlannedWork work(Set<Matter> matters) {
+    /** What a car comes for that comes for these. */
+    public static PlannedWork work(Set<Matter> matters) {
         if (matters.contains(Matter.NEXT_VISIT)) {
             return PlannedWork.WHEELS_AND_BRAKES;
         }

@@ -44,6 +44,10 @@ public final class CustomerLedger {
             select null, day, case state when 'MISSED' then state else 'APPOINTMENT' end, trim(note || ' ' || coalesce(reason, '')), null, turn
                 from appointment join vehicle on vehicle.id = appointment.vehicle_id
             where vehicle.customer_id = ?
+            union all
+            select null, coalesce(day_wish.day, substr(day_wish.made_at, 1, 10)), 'WISHED', null, null, day_wish.place_in_list
+                from day_wish join day_asking on day_asking.id = day_wish.asking_id join vehicle on vehicle.id = day_asking.vehicle_id
+            where vehicle.customer_id = ?
             order by on_day, visit_id, kind, place_in_list""";
 
     private final Transactions store;
@@ -220,7 +224,7 @@ public final class CustomerLedger {
     }
 
     private static List<Mention> mentions(Handle handle, String customerId) {
-        return handle.select(MENTIONS, customerId, customerId)
+        return handle.select(MENTIONS, customerId, customerId, customerId)
                 .map((row, context) -> new Mention(
                         row.getString("visit_id"),
                         LocalDate.parse(row.getString("on_day")),

@@ -88,6 +88,8 @@ public record KeptOfCustomer(
             CALL_DECLINED,
             /** A day was agreed, moved or called off. */
             APPOINTMENT,
+            /** The customer picked a day, or asked to be called about one. */
+            WISHED,
             /** The customer did not come on the day. */
             MISSED
         }

@@ -220,11 +220,17 @@ public final class AppointmentHandler {
                 desk.book().clockedTimes().expected());
     }
 
-    private static Appointment.Car carOf(CarHistory history) {
+    static Appointment.Car carOf(CarHistory history) {
         var vehicle = history.vehicle();
         var customer = history.customer();
         return new Appointment.Car(
                 vehicle.id(), vehicle.name(), vehicle.plate(), customer.id(), customer.name(), customer.phone());
+                vehicle.id(),
+                vehicle.name(),
+                vehicle.plate(),
+                customer.name(),
+                customer.phone(),
+                vehicle.mayHaveHighVoltage());
     }
 
     private static Form fieldsOf(Appointment agreed) {
@@ -248,6 +254,6 @@ public final class AppointmentHandler {
             List<Appointment> turns,
             Form typed,
             String error) {
-        pages.send(response, status, TEMPLATE, new AppointmentPage(desk.today(), car, turns, typed, choices(), error));
+        pages.send(response, status, TEMPLATE, new AppointmentPage(desk.today(), car, turns, typed, choices(), desk.book().skills().list(), error));
     }
 }

@@ -1,9 +1,11 @@
 package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.people.SkillLedger.Skills;
 import cornerbook.app.desk.Form;
 import cornerbook.core.days.ExpectedMinutes;
 import cornerbook.core.days.PlannedWork;
+import cornerbook.core.days.Skill;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -15,10 +17,11 @@ import java.util.Objects;
  * @param turns how it stood, earliest first; empty for one that is made
  * @param typed what stands in the form
  * @param choices what may be chosen
+ * @param skills what people have learned
  * @param error one sentence, empty when nothing was refused
  */
 public record AppointmentPage(
-        LocalDate today, Appointment.Car car, List<Appointment> turns, Form typed, Choices choices, String error) {
+        LocalDate today, Appointment.Car car, List<Appointment> turns, Form typed, Choices choices, Skills skills, String error) {
     public AppointmentPage {
         turns = List.copyOf(turns);
     }
@@ -52,6 +55,11 @@ public record AppointmentPage(
 
     public boolean isNew() {
         return turns.isEmpty();
+    }
+
+    /** What it needs, as it stands, and who is to work on it has not learned. */
+    public List<Skill> lacking() {
+        return isNew() ? List.of() : Lacking.of(skills, agreed());
     }
 
     /** As it stands. */

@@ -2,21 +2,26 @@ package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.picture.days.DayLoad;
+import cornerbook.core.days.PlannedWork;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Shows a day of the shop and its week. */
 public final class DaysHandler {
     private static final int LAST_OF_WEEK = 6;
     private static final int WEEKS_AHEAD = 6;
+    private static final int MOST_PLACES = 4;
 
     private final Desk desk;
     private final Pages pages;
@@ -51,6 +56,32 @@ public final class DaysHandler {
                                 .filter(visit -> !expected.contains(visit.visitId()))
                                 .toList(),
                         desk.reach()));
+                        desk.book().skills().list(),
+                        new DaysPage.Beside(
+                                desk.book().dayWishes().listWaiting(), fit(Form.ofQuery(request)))));
+    }
+
+    /** Where a car fits that stands here, when somebody asks by the work that it needs. */
+    private @Nullable FitPage fit(Form asked) {
+        var work = asked.choice("fit", List.of(PlannedWork.values())).orElse(null);
+        if (work == null) {
+            return null;
+        }
+        var today = desk.today();
+        int minutes = DayPlanner.minutes(work, desk.book().clockedTimes().expected());
+        var offers = DayOffers.of(
+                desk.book(),
+                today,
+                LocalTime.ofInstant(desk.now(), desk.clock().getZone()),
+                today.plusWeeks(WEEKS_AHEAD),
+                "");
+        boolean voltage = asked.has("voltage");
+        return new FitPage(
+                asked,
+                work,
+                minutes,
+                offers.today(work, minutes, voltage).stream().limit(MOST_PLACES).toList(),
+                offers.later(work, minutes, voltage).stream().findFirst().orElse(null));
     }
 
     /** The weeks ahead, against what their days take. */

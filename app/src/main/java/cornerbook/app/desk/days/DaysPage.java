@@ -1,10 +1,14 @@
 package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.appointment.DayAsking.Wish;
 import cornerbook.app.book.customer.Reach;
+import cornerbook.app.book.people.SkillLedger.Skills;
 import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.picture.days.DayLoad;
 import cornerbook.app.request.Told;
+import cornerbook.core.days.PlannedWork;
+import cornerbook.core.days.Skill;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.List;
@@ -18,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param appointments of the day
  * @param walkIns visits of the day without one
  * @param reach who may be called
+ * @param skills what people have learned
+ * @param beside what customers would like, and where a car fits that stands here
  */
 public record DaysPage(
         LocalDate today,
@@ -27,10 +33,39 @@ public record DaysPage(
         List<Appointment> appointments,
         List<VisitSummary> walkIns,
         Reach reach) {
+        Skills skills,
+        Beside beside) {
     public DaysPage {
         week = List.copyOf(week);
         appointments = List.copyOf(appointments);
         walkIns = List.copyOf(walkIns);
+    }
+
+    /**
+     * What waits for an answer beside the days.
+     *
+     * @param wishes of customers, whatever their day
+     * @param fit null where nobody asked
+     */
+    public record Beside(List<Wish> wishes, @Nullable FitPage fit) {
+        public Beside {
+            wishes = List.copyOf(wishes);
+        }
+    }
+
+    public List<PlannedWork> works() {
+        return List.of(PlannedWork.values());
+    }
+
+    /** What stands in the form of where a car fits. */
+    public boolean isFitFor(PlannedWork work) {
+        var fit = beside.fit();
+        return work == (fit == null ? PlannedWork.WHEELS_AND_BRAKES : fit.work());
+    }
+
+    public boolean isFitForHighVoltage() {
+        var fit = beside.fit();
+        return fit == null || fit.asked().has("voltage");
     }
 
     /** What a day has to do. */
@@ -74,6 +109,11 @@ public record DaysPage(
                         .anyMatch(other -> !other.id().equals(appointment.id())
                                 && counts(other)
                                 && appointment.plan().clashesWith(other.plan()));
+    }
+
+    /** What it needs and who is to work on it has not learned. */
+    public List<Skill> lacking(Appointment appointment) {
+        return Lacking.of(skills, appointment);
     }
 
     /** Whether somebody has to say what became of it: its day is over. */

@@ -13,6 +13,21 @@ interface DaysSaid extends Said {
     /** A hoist that the shop has not. */
     record NoHoist(String typed) implements DaysSaid {}
 
+    /** Something that is no number of weeks. */
+    record NoWeeks(int least, int most) implements DaysSaid {}
+
+    /** Something that is no share of a day. */
+    record NoShare(int least, int most) implements DaysSaid {}
+
+    /** A time that another has by now, or that never was offered. */
+    record NotFree() implements DaysSaid {}
+
+    /** What a plan rests on is another by now. */
+    record DaysHaveChanged() implements DaysSaid {}
+
+    /** No plan waits for an answer: another was asked for, or the program was started anew. */
+    record NothingProposed() implements DaysSaid {}
+
     /** Somebody who does not work here. */
     record NoWorker(String typed) implements DaysSaid {}
 }

@@ -10,6 +10,7 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
+import cornerbook.core.days.Skill;
 import cornerbook.core.days.WorkHours;
 import cornerbook.core.say.Refused;
 import io.helidon.http.HeaderNames;
@@ -18,9 +19,11 @@ import io.helidon.webserver.http.ServerResponse;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** When people work, when the shop is closed, and which calendars may read the appointments. */
@@ -50,6 +53,15 @@ public final class HoursHandler {
         requirePerson(person);
         try {
             desk.book().hours().put(person, read(typed));
+            desk.book()
+                    .skills()
+                    .put(
+                            person,
+                            Arrays.stream(Skill.values())
+                                    .filter(skill -> typed.has(skill.name()))
+                                    .collect(Collectors.toSet()),
+                            typed.person(),
+                            desk.now());
             Pages.redirect(response, PAGE);
         } catch (IllegalArgumentException e) {
             send(response, 422, typed, Typed.sentence(e));
@@ -155,7 +167,8 @@ public final class HoursHandler {
                 new HoursPage(
                         desk.today(),
                         desk.book().devices().listPeople(),
-                        hours.list(),
+                        new HoursPage.Kept(
+                                hours.list(), desk.book().skills().list().of()),
                         hours.listClosed(desk.today()),
                         desk.book().calendars().list(),
                         made,

@@ -4,6 +4,7 @@ import cornerbook.app.book.people.CalendarAddress;
 import cornerbook.app.desk.Form;
 import cornerbook.app.picture.QrCode;
 import cornerbook.app.request.Told;
+import cornerbook.core.days.Skill;
 import cornerbook.core.days.WorkHours;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -11,13 +12,14 @@ import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * When people work, when the shop is closed, and which calendars may read the appointments.
  *
- * @param kept the hours of those who have any
+ * @param kept hours and skills
  * @param closed the days from today on, with their reasons
  * @param calendars which there are
  * @param made the one that was made just now
@@ -27,7 +29,7 @@ import org.jspecify.annotations.Nullable;
 public record HoursPage(
         LocalDate today,
         List<String> people,
-        Map<String, Map<DayOfWeek, WorkHours>> kept,
+        Kept kept,
         NavigableMap<LocalDate, String> closed,
         List<CalendarAddress> calendars,
         @Nullable MadeCalendar made,
@@ -35,8 +37,20 @@ public record HoursPage(
         String error) {
     public HoursPage {
         people = List.copyOf(people);
-        kept = Map.copyOf(kept);
         calendars = List.copyOf(calendars);
+    }
+
+    /**
+     * What the book has of people.
+     *
+     * @param hours of those who have any
+     * @param skills what each has learned, of those who have learned anything
+     */
+    public record Kept(Map<String, Map<DayOfWeek, WorkHours>> hours, Map<String, Set<Skill>> skills) {
+        public Kept {
+            hours = Map.copyOf(hours);
+            skills = Map.copyOf(skills);
+        }
     }
 
     /** The address of a calendar, which the book does not keep. */
@@ -83,11 +97,19 @@ public record HoursPage(
         return "person" + people.indexOf(person);
     }
 
+    /** Whether the field of a person and a skill is ticked. */
+    public boolean has(String person, Skill skill) {
+        return typed.get("who").equals(person)
+                ? typed.has(skill.name())
+                : kept.skills().getOrDefault(person, Set.of()).contains(skill);
+    }
+
     /** What stands in the field of a person and a weekday. */
     public String at(String person, DayOfWeek weekday) {
         return typed.get("who").equals(person)
                 ? typed.get(weekday.name())
-                : kept.getOrDefault(person, Map.of())
+                : kept.hours()
+                        .getOrDefault(person, Map.of())
                         .getOrDefault(weekday, WorkHours.NONE)
                         .written();
     }

@@ -129,6 +129,7 @@ class CalendarFeedReferenceTest {
                 turn,
                 new Appointment.Car(
                         "demo-03", "Nivaro Lumen", plate, "demo-customer", "Customer (invented)", "418-555-0199"),
+                new Appointment.Car("demo-03", "Nivaro Lumen", plate, "Customer (invented)", "418-555-0199", false),
                 state,
                 new Plan(day, time, PlannedWork.WHEELS_AND_BRAKES, 125, "H-1", "Ines", "call the customer"),
                 new Appointment.Because("parts", "Ines", MADE_AT),

@@ -150,7 +150,7 @@ class DaysTest {
         shop.book().devices().putPerson("Ines", "no hash");
         var page = chromium.open(shop.address("/shop/hours"), 390);
         page.getByLabel("Friday").fill("8:00-12:00, 12:30-13:00");
-        page.getByText("Keep these hours").click();
+        page.getByText("Keep this").click();
         page.waitForURL("**/shop/hours");
         assertThat(page.getByLabel("Friday").inputValue()).isEqualTo("08:00-12:00, 12:30-13:00");
         post(Map.of("minutes", "300"));

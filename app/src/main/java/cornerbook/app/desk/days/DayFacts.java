@@ -1,0 +1,106 @@
+package cornerbook.app.desk.days;
+
+import cornerbook.app.book.Book;
+import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.appointment.AppointmentState;
+import cornerbook.app.book.appointment.DayAsking.Wish;
+import cornerbook.app.book.people.SkillLedger.Skills;
+import cornerbook.core.days.Skill;
+import cornerbook.core.days.WorkHours;
+import cornerbook.core.days.plan.Station;
+import cornerbook.core.days.plan.Wanted;
+import cornerbook.core.days.plan.Wanted.Agreed;
+import cornerbook.core.tool.ShopTool;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** What the book has of some days: who works at which hoist, and which appointments there are. */
+public record DayFacts(List<Station> stations, List<Appointment> appointments, Skills skills) {
+    private static final int MINUTES_OF_HOUR = 60;
+
+    public DayFacts {
+        stations = List.copyOf(stations);
+        appointments = List.copyOf(appointments);
+    }
+
+    /** Of these days, both counted; appointments are those in which the car is still to come, or came. */
+    static DayFacts of(Book book, LocalDate first, LocalDate last) {
+        var hours = book.hours().list();
+        var closed = book.hours().listClosed(first);
+        var skills = book.skills().list();
+        var hoists = book.tools().list().stream()
+                .filter(tool -> tool.kind() == ShopTool.Kind.HOIST)
+                .map(ShopTool::id)
+                .sorted()
+                .toList();
+        var stations = first.datesUntil(last.plusDays(1))
+                .filter(day -> !closed.containsKey(day))
+                .flatMap(day -> {
+                    var ofDay = new TreeMap<String, WorkHours>();
+                    hours.forEach((person, week) ->
+                            ofDay.put(person, week.getOrDefault(day.getDayOfWeek(), WorkHours.NONE)));
+                    return Station.of(day, ofDay, hoists, skills.of()).stream();
+                })
+                .toList();
+        var appointments = book.appointments().list(first, last).stream()
+                .filter(each -> each.state().isOpen() || each.state() == AppointmentState.CAME)
+                .toList();
+        return new DayFacts(stations, appointments, skills);
+    }
+
+    /** What an appointment asks for: a day that a customer only asked for without a time is a wish, all else was agreed. */
+    Wanted wanted(Appointment appointment, LocalDate earliest) {
+        var plan = appointment.plan();
+        boolean isWish = appointment.state() == AppointmentState.ASKED && plan.time() == null;
+        return new Wanted(
+                appointment.id(),
+                plan.minutes(),
+                earliest,
+                null,
+                isWish ? Set.of(plan.day()) : Set.of(),
+                skills.asked(Skill.of(plan.work(), appointment.car().mayHaveHighVoltage())),
+                isWish ? null : new Agreed(plan.day(), minuteOf(plan.time()), plan.worker(), plan.hoist()));
+    }
+
+    /** The same of one that takes its room whether or not it was confirmed. */
+    Wanted standing(Appointment appointment, LocalDate earliest) {
+        var plan = appointment.plan();
+        return new Wanted(
+                appointment.id(),
+                plan.minutes(),
+                earliest,
+                null,
+                Set.of(),
+                Set.of(),
+                new Agreed(plan.day(), minuteOf(plan.time()), plan.worker(), plan.hoist()));
+    }
+
+    /** What a customer has picked and the shop has not answered; empty where the customer would rather be called. */
+    Optional<Wanted> standing(Wish wish) {
+        var day = wish.day();
+        return day == null
+                ? Optional.empty()
+                : Optional.of(new Wanted(
+                        wish.id(),
+                        wish.asking().minutes(),
+                        day,
+                        null,
+                        Set.of(),
+                        skills.asked(Skill.of(
+                                wish.asking().work(), wish.asking().car().mayHaveHighVoltage())),
+                        new Agreed(day, minuteOf(wish.time()), null, null)));
+    }
+
+    static @Nullable Integer minuteOf(@Nullable LocalTime time) {
+        return time == null ? null : time.getHour() * MINUTES_OF_HOUR + time.getMinute();
+    }
+
+    static LocalTime timeOf(int minute) {
+        return LocalTime.of(minute / MINUTES_OF_HOUR, minute % MINUTES_OF_HOUR);
+    }
+}

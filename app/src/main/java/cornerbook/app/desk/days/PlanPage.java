@@ -1,0 +1,31 @@
+package cornerbook.app.desk.days;
+
+import cornerbook.app.desk.Form;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A plan that is asked for, searched for or proposed.
+ *
+ * @param hasHours whether anybody works in the coming weeks
+ * @param typed what stands in the form
+ * @param error one sentence, empty when nothing was refused
+ */
+public record PlanPage(LocalDate today, PlanState state, boolean hasHours, Form typed, String error) {
+    public List<PlanRow.Kind> kinds() {
+        return List.of(PlanRow.Kind.values());
+    }
+
+    public List<Integer> weeks() {
+        return IntStream.rangeClosed(1, PlanAsked.MOST_WEEKS).boxed().toList();
+    }
+
+    public boolean isWeeks(int weeks) {
+        return typed.get("weeks").equals(String.valueOf(weeks));
+    }
+
+    public int longestSeconds() {
+        return PlanWork.LONGEST_SECONDS;
+    }
+}

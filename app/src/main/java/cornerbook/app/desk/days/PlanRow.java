@@ -1,0 +1,53 @@
+package cornerbook.app.desk.days;
+
+import cornerbook.app.book.appointment.Plan;
+import cornerbook.core.days.plan.PlanSaid;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What would be another in a plan, of one car.
+ *
+ * @param id of the appointment, that there is or would be
+ * @param turn of it that was seen; -1 of one that would be new
+ * @param entryId of what would be stored; sent again it counts once
+ * @param before how it stands; null where it has no appointment yet
+ * @param after how it would stand; null where the plan has no place for it
+ */
+public record PlanRow(
+        String id,
+        int turn,
+        String entryId,
+        Of car,
+        @Nullable Plan before,
+        @Nullable Plan after,
+        PlanSaid why) {
+    /** Whose it is. */
+    public record Of(
+            String carId,
+            String name,
+            String plate,
+            String customer,
+            @Nullable String phone) {}
+
+    /** What happens to it, in the order in which a person has to know. */
+    public enum Kind implements DaysSaid {
+        NOWHERE,
+        MOVED,
+        OTHER_TIME,
+        NEW,
+        TIMED
+    }
+
+    Kind kind() {
+        if (after == null) {
+            return Kind.NOWHERE;
+        }
+        if (before == null) {
+            return Kind.NEW;
+        }
+        if (!before.day().equals(after.day())) {
+            return Kind.MOVED;
+        }
+        return before.time() == null ? Kind.TIMED : Kind.OTHER_TIME;
+    }
+}

@@ -1,0 +1,142 @@
+package cornerbook.core.days.plan;
+
+import cornerbook.core.days.plan.PlanSaid.Slipped;
+import cornerbook.core.days.plan.Wanted.Agreed;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The days with what stays: each visit with an agreed time lies where somebody has that time, the rest of the stations is free.
+ *
+ * @param stations all, earliest day first
+ * @param kept what stays
+ * @param slipped by the id of a visit, why what was agreed cannot stay
+ * @param free what nothing has yet
+ */
+public record Board(
+        List<Station> stations, List<Kept> kept, Map<String, Slipped> slipped, List<Stretch> free) {
+    /** By so much two cars may overlap: nobody is told another time for it. Common practice, no source. */
+    private static final int SLACK_MINUTES = 15;
+
+    /** A shorter stretch takes nothing: common practice, no source. */
+    private static final int SHORTEST_STRETCH = 5;
+
+    public Board {
+        stations = List.copyOf(stations);
+        kept = List.copyOf(kept);
+        slipped = Map.copyOf(slipped);
+        free = List.copyOf(free);
+    }
+
+    /**
+     * Lays what stays. A visit that begins in somebody's hours and goes on beyond their end stays: that is for a person to say.
+     *
+     * @param visits those without an agreed time are left out
+     */
+    public static Board of(List<Station> stations, List<Wanted> visits) {
+        var free = new ArrayList<>(stations.stream()
+                .map(station -> new Stretch(station, station.hours()))
+                .toList());
+        var kept = new ArrayList<Kept>();
+        var slipped = new LinkedHashMap<String, Slipped>();
+        for (var visit : visits.stream()
+                .filter(Board::hasTime)
+                .sorted(Comparator.comparing((Wanted each) -> agreed(each).day())
+                        .thenComparingInt(Board::start)
+                        .thenComparing(Wanted::id))
+                .toList()) {
+            var place = find(free, visit);
+            if (place.isPresent()) {
+                kept.add(take(free, place.get(), visit));
+            } else {
+                slipped.put(visit.id(), why(stations, agreed(visit)));
+            }
+        }
+        free.removeIf(stretch -> stretch.minutes() < SHORTEST_STRETCH);
+        free.sort(Comparator.comparing(Stretch::day));
+        return new Board(stations, kept, slipped, free);
+    }
+
+    private static Optional<Stretch> find(List<Stretch> free, Wanted visit) {
+        var agreed = agreed(visit);
+        return free.stream()
+                .filter(stretch -> stretch.day().equals(agreed.day()))
+                .filter(stretch -> agreed.person() == null
+                        || agreed.person().equals(stretch.station().person()))
+                .filter(stretch -> takes(stretch, start(visit), visit.minutes()))
+                .min(Comparator.comparingInt((Stretch stretch) -> isOr(agreed.hoist(), stretch.station().hoist()))
+                        .thenComparingInt(
+                                stretch -> stretch.station().skills().containsAll(visit.needs()) ? 0 : 1)
+                        .thenComparing(stretch -> stretch.station().person()));
+    }
+
+    private static int isOr(@Nullable String wanted, @Nullable String there) {
+        return wanted == null || wanted.equals(there) ? 0 : 1;
+    }
+
+    private static boolean takes(Stretch stretch, int start, int minutes) {
+        var free = stretch.free();
+        return !free.spans().isEmpty()
+                && start >= free.begins() - slack(stretch)
+                && start < free.ends()
+                && (free.between(start, free.ends()).minutes() >= minutes - SLACK_MINUTES
+                        || free.ends() == stretch.station().hours().ends());
+    }
+
+    /** Before the first minute of a person's day there is nothing to overlap with. */
+    private static int slack(Stretch stretch) {
+        return stretch.free().begins() == stretch.station().hours().begins() ? 0 : SLACK_MINUTES;
+    }
+
+    private static Kept take(List<Stretch> free, Stretch from, Wanted visit) {
+        var hours = from.free();
+        var after = hours.between(start(visit), hours.ends());
+        int end = after.endsAfter(visit.minutes());
+        free.remove(from);
+        free.add(new Stretch(from.station(), hours.between(hours.begins(), start(visit))));
+        free.add(new Stretch(from.station(), hours.between(end, hours.ends())));
+        return new Kept(visit, from.station(), start(visit));
+    }
+
+    private static Slipped why(List<Station> stations, Agreed agreed) {
+        var ofDay = stations.stream()
+                .filter(station -> station.day().equals(agreed.day()))
+                .toList();
+        if (ofDay.isEmpty()) {
+            return new PlanSaid.NobodyWorks(agreed.day());
+        }
+        var person = agreed.person();
+        if (person != null && ofDay.stream().noneMatch(station -> station.person().equals(person))) {
+            return new PlanSaid.IsAway(person, agreed.day());
+        }
+        return new PlanSaid.TimeIsTaken(agreed.day());
+    }
+
+    private static boolean hasTime(Wanted visit) {
+        var agreed = visit.agreed();
+        return agreed != null && agreed.start() != null;
+    }
+
+    private static Agreed agreed(Wanted visit) {
+        return Objects.requireNonNull(visit.agreed());
+    }
+
+    private static int start(Wanted visit) {
+        return Objects.requireNonNull(agreed(visit).start());
+    }
+
+    /** How much work a day takes in all, min. */
+    public int minutes(LocalDate day) {
+        return stations.stream()
+                .filter(station -> station.day().equals(day))
+                .mapToInt(station -> station.hours().minutes())
+                .sum();
+    }
+}

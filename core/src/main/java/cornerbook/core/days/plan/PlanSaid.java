@@ -1,0 +1,50 @@
+package cornerbook.core.days.plan;
+
+import cornerbook.core.days.Skill;
+import cornerbook.core.say.Said;
+import java.time.LocalDate;
+
+/** Why a visit stands where it does in a plan. */
+public interface PlanSaid extends Said {
+    /** Why what was agreed cannot stay. */
+    sealed interface Slipped extends PlanSaid {}
+
+    /** The shop is closed, or has nobody at work. */
+    record NobodyWorks(LocalDate day) implements Slipped {}
+
+    record IsAway(String person, LocalDate day) implements Slipped {}
+
+    /** Whoever works then has another car. */
+    record TimeIsTaken(LocalDate day) implements Slipped {}
+
+    /** The day has no room for it, or needs it for others that have nowhere else to go. */
+    record DayIsTooFull(LocalDate day) implements Slipped {}
+
+    record StaysAsAgreed() implements PlanSaid {}
+
+    /** The day stays, a time is new. */
+    record StaysOnItsDay() implements PlanSaid {}
+
+    /** The day stays, its time cannot. */
+    record OtherTime(Slipped because) implements PlanSaid {}
+
+    record OnWishedDay() implements PlanSaid {}
+
+    record NotOnWishedDay(LocalDate wished) implements PlanSaid {}
+
+    record InTime(LocalDate due) implements PlanSaid {}
+
+    /** Later than it should be. */
+    record Late(LocalDate due) implements PlanSaid {}
+
+    /** Nobody named a day. */
+    record WhereRoomIs() implements PlanSaid {}
+
+    record Moved(Slipped because) implements PlanSaid {}
+
+    /** Nobody who works in these days has learned what it needs. */
+    record NobodyHasLearned(Skill skill) implements PlanSaid {}
+
+    /** No day of the plan has room for it. */
+    record NoRoom() implements PlanSaid {}
+}
