@@ -26,10 +26,19 @@ public record FreePlaces(StoreMap map, List<KeptSet> sets, Set<String> soon) {
     }
 
     public static FreePlaces of(Desk desk) {
+        return of(desk, desk.book().stock().list());
+    }
+
+    /** Where none is proposed: the sets of all cars are not read. */
+    public static FreePlaces withoutSets(Desk desk) {
+        return of(desk, List.of());
+    }
+
+    private static FreePlaces of(Desk desk, List<KeptSet> sets) {
         var today = desk.today();
         return new FreePlaces(
                 desk.book().racks().map(),
-                desk.book().stock().list(),
+                sets,
                 desk.book().appointments().list(today, today.plusDays(SOON_DAYS)).stream()
                         .filter(each -> each.state().isOpen())
                         .map(each -> each.car().id())

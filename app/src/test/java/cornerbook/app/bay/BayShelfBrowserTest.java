@@ -22,10 +22,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The set that comes off is laid down from the bay sheet. Car 08 has come on its summer set; all invented. */
 class BayShelfBrowserTest {
-    private static final By BY = new By("Ida", ServedShop.CLOCK.instant());
 
     @RegisterExtension
     private final Chromium chromium = new Chromium();
+
+    private final By by = new By("Ida", ServedShop.CLOCK.instant());
 
     @AutoClose
     private BayShop shop;
@@ -45,7 +46,7 @@ class BayShelfBrowserTest {
                 .name(
                         "rack",
                         new Rack("Cellar", new Naming("K-##", 1, 2), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 1),
-                        BY);
+                        by);
     }
 
     private Page sheet() {
@@ -73,7 +74,7 @@ class BayShelfBrowserTest {
         Axe.assertNoViolation(page, "a free place");
         var first = shelf.innerText().contains("K-01") ? "K-01" : "K-02";
         var other = first.equals("K-01") ? "K-02" : "K-01";
-        shop.book.stock().put("other", "03S1", first, BY, ServedShop.TODAY);
+        shop.book.stock().put("other", "03S1", first, by, ServedShop.TODAY);
 
         shelf.getByText("Put there").click();
         assertThat(shelf.locator(".wrong")).containsText(first);

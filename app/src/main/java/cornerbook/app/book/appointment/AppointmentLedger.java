@@ -29,8 +29,8 @@ public final class AppointmentLedger {
     private static final String HOLDS = " case when" + LATEST + " then 1 else 0 end as holds";
 
     private static final String SELECT =
-            "select agreed.*, vehicle.name, vehicle.plate, customer.id as customer_id, customer.name as customer_name, customer.phone,"
-            "select agreed.*, vehicle.name, vehicle.plate, vehicle.electric, vehicle.hybrid, customer.name as customer_name, customer.phone,"
+            "select agreed.*, vehicle.name, vehicle.plate, vehicle.electric, vehicle.hybrid,"
+                    + " customer.id as customer_id, customer.name as customer_name, customer.phone,"
                     + " (select min(visit.id) from visit where visit.vehicle_id = agreed.vehicle_id and visit.visit_date = agreed.day and visit.cancelled = 0) as visit_id,"
                     + HOLDS
                     + " from appointment as agreed join vehicle on vehicle.id = agreed.vehicle_id join customer on customer.id = vehicle.customer_id where ";
@@ -277,13 +277,6 @@ public final class AppointmentLedger {
         return new Appointment(
                 row.getString("appointment_id"),
                 row.getInt("turn"),
-                new Appointment.Car(
-                        row.getString("vehicle_id"),
-                        row.getString("name"),
-                        row.getString("plate"),
-                        row.getString("customer_id"),
-                        row.getString("customer_name"),
-                        row.getString("phone")),
                 car(row),
                 row.getInt("holds") == 1 && said != AppointmentState.CALLED_OFF && visitId != null
                         ? AppointmentState.CAME
@@ -305,6 +298,7 @@ public final class AppointmentLedger {
                 row.getString("vehicle_id"),
                 row.getString("name"),
                 row.getString("plate"),
+                row.getString("customer_id"),
                 row.getString("customer_name"),
                 row.getString("phone"),
                 mayHaveHighVoltage(row));

@@ -24,7 +24,7 @@ public final class DayWishLedger {
     private static final String ASKING =
             "select asking.id as asking_id, asking.vehicle_id, asking.work, asking.minutes, asking.until, asking.language,"
                     + " asking.person as asked_by, asking.made_at as asked_at, vehicle.name, vehicle.plate, vehicle.electric, vehicle.hybrid,"
-                    + " customer.name as customer_name, customer.phone%s"
+                    + " customer.id as customer_id, customer.name as customer_name, customer.phone%s"
                     + " from day_asking as asking join vehicle on vehicle.id = asking.vehicle_id join customer on customer.id = vehicle.customer_id%s"
                     + " where not exists (select 1 from customer_erased where customer_erased.customer_id = customer.id) and ";
 

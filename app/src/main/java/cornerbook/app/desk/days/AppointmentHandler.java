@@ -224,10 +224,10 @@ public final class AppointmentHandler {
         var vehicle = history.vehicle();
         var customer = history.customer();
         return new Appointment.Car(
-                vehicle.id(), vehicle.name(), vehicle.plate(), customer.id(), customer.name(), customer.phone());
                 vehicle.id(),
                 vehicle.name(),
                 vehicle.plate(),
+                customer.id(),
                 customer.name(),
                 customer.phone(),
                 vehicle.mayHaveHighVoltage());

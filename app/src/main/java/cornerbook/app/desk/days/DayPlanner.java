@@ -110,7 +110,7 @@ public final class DayPlanner {
     }
 
     private static PlanRow.Of of(Appointment.Car car) {
-        return new PlanRow.Of(car.id(), car.name(), car.plate(), car.customerName(), car.phone());
+        return new PlanRow.Of(car.id(), car.name(), car.plate(), car.customerId(), car.customerName(), car.phone());
     }
 
     private static List<DueCar> due(Book book, ComingLedger.Days days) {
@@ -126,7 +126,7 @@ public final class DayPlanner {
         var work = ComingLedger.work(matters);
         var owner = customer.customer();
         return new DueCar(
-                new PlanRow.Of(car.id(), car.name(), car.plate(), owner.name(), owner.phone()),
+                new PlanRow.Of(car.id(), car.name(), car.plate(), owner.id(), owner.name(), owner.phone()),
                 work,
                 minutes(work, expected),
                 car.matters().stream()

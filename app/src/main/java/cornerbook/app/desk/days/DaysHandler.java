@@ -55,10 +55,9 @@ public final class DaysHandler {
                         desk.book().visits().list(day).stream()
                                 .filter(visit -> !expected.contains(visit.visitId()))
                                 .toList(),
-                        desk.reach()));
                         desk.book().skills().list(),
                         new DaysPage.Beside(
-                                desk.book().dayWishes().listWaiting(), fit(Form.ofQuery(request)))));
+                                desk.book().dayWishes().listWaiting(), desk.reach(), fit(Form.ofQuery(request)))));
     }
 
     /** Where a car fits that stands here, when somebody asks by the work that it needs. */

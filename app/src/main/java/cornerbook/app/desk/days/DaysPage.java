@@ -21,7 +21,6 @@ import org.jspecify.annotations.Nullable;
  * @param closed why the shop is closed; null when it is not
  * @param appointments of the day
  * @param walkIns visits of the day without one
- * @param reach who may be called
  * @param skills what people have learned
  * @param beside what customers would like, and where a car fits that stands here
  */
@@ -32,7 +31,6 @@ public record DaysPage(
         @Nullable String closed,
         List<Appointment> appointments,
         List<VisitSummary> walkIns,
-        Reach reach) {
         Skills skills,
         Beside beside) {
     public DaysPage {
@@ -45,12 +43,17 @@ public record DaysPage(
      * What waits for an answer beside the days.
      *
      * @param wishes of customers, whatever their day
+     * @param reach who may be called
      * @param fit null where nobody asked
      */
-    public record Beside(List<Wish> wishes, @Nullable FitPage fit) {
+    public record Beside(List<Wish> wishes, Reach reach, @Nullable FitPage fit) {
         public Beside {
             wishes = List.copyOf(wishes);
         }
+    }
+
+    public Reach reach() {
+        return beside.reach();
     }
 
     public List<PlannedWork> works() {

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.days;
 
+import cornerbook.app.book.customer.Reach;
 import cornerbook.app.desk.Form;
 import java.time.LocalDate;
 import java.util.List;
@@ -9,10 +10,12 @@ import java.util.stream.IntStream;
  * A plan that is asked for, searched for or proposed.
  *
  * @param hasHours whether anybody works in the coming weeks
+ * @param reach who may be called
  * @param typed what stands in the form
  * @param error one sentence, empty when nothing was refused
  */
-public record PlanPage(LocalDate today, PlanState state, boolean hasHours, Form typed, String error) {
+public record PlanPage(
+        LocalDate today, PlanState state, boolean hasHours, Reach reach, Form typed, String error) {
     public List<PlanRow.Kind> kinds() {
         return List.of(PlanRow.Kind.values());
     }

@@ -115,7 +115,7 @@ public final class PlanRoom implements Room {
                 response,
                 status,
                 "desk/days/plan",
-                new PlanPage(desk.today(), work.state(), hasHours, typed, error));
+                new PlanPage(desk.today(), work.state(), hasHours, desk.reach(), typed, error));
     }
 
     @Override

@@ -26,6 +26,7 @@ public record PlanRow(
             String carId,
             String name,
             String plate,
+            String customerId,
             String customer,
             @Nullable String phone) {}
 

@@ -26,31 +26,17 @@ public record Shelves(FreePlaces free, ZoneId shop) {
         return new Shelves(FreePlaces.of(desk), desk.clock().getZone());
     }
 
+    /** Where no place is proposed: the sets of all cars are not read. */
+    static Shelves withoutSets(Desk desk) {
+        return new Shelves(FreePlaces.withoutSets(desk), desk.clock().getZone());
+    }
+
     public StoreMap map() {
         return free.map();
     }
 
     public List<KeptSet> sets() {
         return free.sets();
-    static Shelves of(Desk desk) {
-        return of(desk, desk.book().stock().list());
-    }
-
-    /** Where no place is proposed: the sets of all cars are not read. */
-    static Shelves withoutSets(Desk desk) {
-        return of(desk, List.of());
-    }
-
-    private static Shelves of(Desk desk, List<KeptSet> sets) {
-        var today = desk.today();
-        return new Shelves(
-                desk.book().racks().map(),
-                sets,
-                desk.book().appointments().list(today, today.plusDays(SOON_DAYS)).stream()
-                        .filter(each -> each.state().isOpen())
-                        .map(each -> each.car().id())
-                        .collect(Collectors.toSet()),
-                desk.clock().getZone());
     }
 
     /** Places to which sets that are on cars will come back, as names are compared. */

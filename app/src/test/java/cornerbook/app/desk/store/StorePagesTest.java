@@ -244,7 +244,6 @@ class StorePagesTest {
                 .orElseThrow();
     }
 
-    /** By the visits of the invented cars: whose stored set was on the car last more than a month ago. */
     /** Kept once however often it is sent, without what the camera wrote into it, on the page and on the receipt. */
     @Test
     void aPhotoOfTheSetIsOnItsPageAndItsReceipt(@TempDir Path folder) throws Exception {
@@ -284,6 +283,7 @@ class StorePagesTest {
         return images;
     }
 
+    /** By the visits of the invented cars: whose stored set was on the car last more than a month ago. */
     @Test
     void whoeverDidNotFetchASetIsCalled() throws Exception {
         assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);

@@ -97,7 +97,7 @@ final class EndingJoin {
 
     private void branch(int step, long remaining, int moves, double frontOverRear) {
         if (step == paired) {
-            branches.add(new Branch(Arrays.copyOf(taken, paired), remaining, moves, frontOverRear));
+            branches.add(new Branch(List.of(Arrays.copyOf(taken, paired)), remaining, moves, frontOverRear));
             return;
         }
         long[] ran = counts[step];
@@ -166,8 +166,8 @@ final class EndingJoin {
     }
 
     private void take(Branch branch) {
-        System.arraycopy(branch.taken, 0, taken, 0, paired);
         for (int step = 0; step < paired; step++) {
+            taken[step] = branch.taken.get(step);
             leave(step, taken[step]);
         }
     }
@@ -227,5 +227,5 @@ final class EndingJoin {
     }
 
     /** One option for each wheel but the last two, and what is left for those. */
-    private record Branch(WheelOption[] taken, long remaining, int moves, double frontOverRearMm) {}
+    private record Branch(List<WheelOption> taken, long remaining, int moves, double frontOverRearMm) {}
 }

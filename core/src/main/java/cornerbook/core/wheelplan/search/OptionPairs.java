@@ -59,7 +59,7 @@ final class OptionPairs {
     }
 
     private int place(long ran) {
-        return (int) (ran * Ran.SPREAD >>> Integer.SIZE) & chain.length - 1;
+        return (int) ((ran * Ran.SPREAD) >>> Integer.SIZE) & (chain.length - 1);
     }
 
     private void grow() {
