@@ -33,9 +33,8 @@ public final class PlanCalculator implements IncrementalScoreCalculator<Searched
 
     private void read(PlanProblem of) {
         problem = of;
-        roomOfStretch = of.stretches().stream()
-                .mapToInt(stretch -> stretch.minutes())
-                .toArray();
+        roomOfStretch =
+                of.stretches().stream().mapToInt(stretch -> stretch.minutes()).toArray();
         cost = new long[of.visits().size()][roomOfStretch.length + 1];
         for (int visit = 0; visit < cost.length; visit++) {
             cost[visit][roomOfStretch.length] = of.cost(visit, PlanProblem.NOWHERE);

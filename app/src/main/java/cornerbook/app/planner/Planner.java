@@ -39,9 +39,8 @@ public final class Planner {
                         .withEntityClasses(SearchedVisit.class)
                         .withScoreDirectorFactory(new ScoreDirectorFactoryConfig()
                                 .withIncrementalScoreCalculatorClass(PlanCalculator.class))
-                        .withTerminationConfig(new TerminationConfig()
-                                .withSpentLimit(longest)
-                                .withUnimprovedSpentLimit(unimproved)))
+                        .withTerminationConfig(
+                                new TerminationConfig().withSpentLimit(longest).withUnimprovedSpentLimit(unimproved)))
                 .buildSolver();
     }
 

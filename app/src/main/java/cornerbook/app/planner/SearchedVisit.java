@@ -20,8 +20,7 @@ public final class SearchedVisit {
         this(place, problem.visits().get(place).minutes(), problem.allowed(place), null);
     }
 
-    private SearchedVisit(
-            int place, int minutes, List<Integer> allowed, @Nullable Integer stretch) {
+    private SearchedVisit(int place, int minutes, List<Integer> allowed, @Nullable Integer stretch) {
         this.place = place;
         this.minutes = minutes;
         this.allowed = allowed;

@@ -55,10 +55,8 @@ class WishesStayTest {
         book.skills().put("Ida", Set.of(Skill.BRAKES), null, NOW);
         var wishes = book.dayWishes();
         for (var secret : List.of("one", "two")) {
-            wishes.ask(
-                    secret, CAR, "hash " + secret, PlannedWork.BRAKES, 90, TODAY.plusWeeks(4), "fr", "Ida", NOW);
-            wishes.wish(
-                    "first " + secret, wishes.findBySecret("hash " + secret).orElseThrow(), null, null, NOW);
+            wishes.ask(secret, CAR, "hash " + secret, PlannedWork.BRAKES, 90, TODAY.plusWeeks(4), "fr", "Ida", NOW);
+            wishes.wish("first " + secret, wishes.findBySecret("hash " + secret).orElseThrow(), null, null, NOW);
         }
         wishes.wish(
                 "then",
@@ -79,8 +77,9 @@ class WishesStayTest {
                 assertThat(book.skills().list().of()).isEqualTo(Map.of("Ida", Set.of(Skill.BRAKES)));
                 assertThat(book.skills().list().lacking("Ida", Set.of(Skill.HIGH_VOLTAGE)))
                         .containsExactly(Skill.HIGH_VOLTAGE);
-                assertThat(book.dayWishes().listWaiting()).singleElement().satisfies(wish -> assertThat(wish.id())
-                        .isEqualTo("first two"));
+                assertThat(book.dayWishes().listWaiting())
+                        .singleElement()
+                        .satisfies(wish -> assertThat(wish.id()).isEqualTo("first two"));
                 assertThat(book.appointments().find("then").orElseThrow().state())
                         .isEqualTo(AppointmentState.BOOKED);
                 assertThat(book.check()).isEmpty();

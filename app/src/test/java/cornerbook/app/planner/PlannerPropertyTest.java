@@ -15,8 +15,8 @@ class PlannerPropertyTest {
     void findsThePlanThatIsBestOfAll(long seed) {
         var problem = SmallShops.problem(seed, 7);
         var told = new ArrayList<PlanScore>();
-        var found = problem.score(
-                new Planner(problem, Duration.ofSeconds(30), Duration.ofMillis(700)).search(told::add));
+        var found =
+                problem.score(new Planner(problem, Duration.ofSeconds(30), Duration.ofMillis(700)).search(told::add));
         assertThat(found).isEqualTo(SmallShops.best(problem));
         assertThat(told).allSatisfy(each -> assertThat(each.points()).isGreaterThanOrEqualTo(found.points()));
     }

@@ -41,8 +41,7 @@ final class Rush {
         var skills = new TreeMap<String, Set<Skill>>();
         for (int person = 0; person < PEOPLE; person++) {
             skills.put(
-                    "P" + person,
-                    person < HIGH_VOLTAGE_PEOPLE ? EnumSet.allOf(Skill.class) : EnumSet.of(Skill.BRAKES));
+                    "P" + person, person < HIGH_VOLTAGE_PEOPLE ? EnumSet.allOf(Skill.class) : EnumSet.of(Skill.BRAKES));
         }
         return MONDAY.datesUntil(MONDAY.plusWeeks(WEEKS))
                 .filter(day -> day.getDayOfWeek() != DayOfWeek.SUNDAY)

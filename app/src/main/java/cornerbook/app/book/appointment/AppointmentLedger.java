@@ -139,14 +139,7 @@ public final class AppointmentLedger {
                     refuseDay(each.plan().day(), today);
                     make(handle, each.id(), each.vehicleId(), AppointmentState.ASKED, each.plan(), each.because());
                 } else {
-                    change(
-                            handle,
-                            each.entryId(),
-                            each.id(),
-                            each.seenTurn(),
-                            each.plan(),
-                            each.because(),
-                            today);
+                    change(handle, each.entryId(), each.id(), each.seenTurn(), each.plan(), each.because(), today);
                 }
             }
             return planned.size();

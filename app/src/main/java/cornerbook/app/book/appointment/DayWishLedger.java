@@ -85,8 +85,9 @@ public final class DayWishLedger {
 
     /** Those that wait for the shop, those that came first before the others. */
     public List<Wish> listWaiting() {
-        return store.read(handle -> handle.select(OF_WISH
-                        + "not exists (select 1 from day_wish_answer where day_wish_answer.wish_id = wish.id) order by wish.made_at, wish.id")
+        return store.read(handle -> handle.select(
+                        OF_WISH
+                                + "not exists (select 1 from day_wish_answer where day_wish_answer.wish_id = wish.id) order by wish.made_at, wish.id")
                 .map((row, context) -> wish(row))
                 .list());
     }
@@ -97,8 +98,7 @@ public final class DayWishLedger {
      * @param day null to be called
      * @throws BookException when the shop has answered already
      */
-    public Arrival wish(
-            String id, DayAsking asking, @Nullable LocalDate day, @Nullable LocalTime time, Instant at) {
+    public Arrival wish(String id, DayAsking asking, @Nullable LocalDate day, @Nullable LocalTime time, Instant at) {
         return store.write(handle -> {
             if (TableRow.count(handle, "day_wish where id = ?", id) > 0) {
                 return Arrival.ALREADY;

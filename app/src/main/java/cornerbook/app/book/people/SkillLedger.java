@@ -51,8 +51,7 @@ public final class SkillLedger {
 
     public Skills list() {
         return store.read(handle -> new Skills(
-                handle
-                        .select("select said.person, said.skill from person_skill as said"
+                handle.select("select said.person, said.skill from person_skill as said"
                                 + " join person on person.name = said.person where person.removed_at is null and has = 1 and"
                                 + STANDS)
                         .map((row, context) ->
@@ -73,7 +72,8 @@ public final class SkillLedger {
      */
     public void put(String person, Set<Skill> skills, @Nullable String by, Instant at) {
         store.write(handle -> {
-            var before = handle.select("select skill from person_skill as said where has = 1 and person = ? and" + STANDS, person)
+            var before = handle.select(
+                            "select skill from person_skill as said where has = 1 and person = ? and" + STANDS, person)
                     .map((row, context) -> Skill.valueOf(row.getString("skill")))
                     .set();
             Arrays.stream(Skill.values())
@@ -83,8 +83,7 @@ public final class SkillLedger {
         });
     }
 
-    private static void add(
-            Handle handle, String person, Skill skill, boolean has, @Nullable String by, Instant at) {
+    private static void add(Handle handle, String person, Skill skill, boolean has, @Nullable String by, Instant at) {
         new TableRow("person_skill")
                 .set("id", UUID.randomUUID())
                 .set("person", person)

@@ -254,6 +254,17 @@ public final class AppointmentHandler {
             List<Appointment> turns,
             Form typed,
             String error) {
-        pages.send(response, status, TEMPLATE, new AppointmentPage(desk.today(), car, turns, typed, choices(), desk.book().skills().list(), error));
+        pages.send(
+                response,
+                status,
+                TEMPLATE,
+                new AppointmentPage(
+                        desk.today(),
+                        car,
+                        turns,
+                        typed,
+                        choices(),
+                        desk.book().skills().list(),
+                        error));
     }
 }

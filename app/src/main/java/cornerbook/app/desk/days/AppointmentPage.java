@@ -21,7 +21,13 @@ import java.util.Objects;
  * @param error one sentence, empty when nothing was refused
  */
 public record AppointmentPage(
-        LocalDate today, Appointment.Car car, List<Appointment> turns, Form typed, Choices choices, Skills skills, String error) {
+        LocalDate today,
+        Appointment.Car car,
+        List<Appointment> turns,
+        Form typed,
+        Choices choices,
+        Skills skills,
+        String error) {
     public AppointmentPage {
         turns = List.copyOf(turns);
     }

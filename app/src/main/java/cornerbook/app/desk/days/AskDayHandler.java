@@ -93,8 +93,7 @@ public final class AskDayHandler {
             }
             var day = wish.map(Wish::day).orElse(null);
             Pages.redirect(
-                    response,
-                    typed.get("answer").equals("BOOK") && day != null ? Links.days(day) : Links.days());
+                    response, typed.get("answer").equals("BOOK") && day != null ? Links.days(day) : Links.days());
         } catch (BookException e) {
             if (e.isFailure()) {
                 throw e;
@@ -111,9 +110,7 @@ public final class AskDayHandler {
             return Optional.empty();
         }
         var now = LocalTime.ofInstant(desk.now(), desk.clock().getZone());
-        return DayOffers.of(desk.book(), desk.today(), now, day, wish.asking().id())
-                .later(wish.asking())
-                .stream()
+        return DayOffers.of(desk.book(), desk.today(), now, day, wish.asking().id()).later(wish.asking()).stream()
                 .filter(offered -> offered.day().equals(day))
                 .flatMap(offered -> offered.openings().stream())
                 .filter(opening -> DayFacts.timeOf(opening.start()).equals(time))

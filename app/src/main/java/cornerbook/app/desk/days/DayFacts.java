@@ -42,8 +42,8 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
                 .filter(day -> !closed.containsKey(day))
                 .flatMap(day -> {
                     var ofDay = new TreeMap<String, WorkHours>();
-                    hours.forEach((person, week) ->
-                            ofDay.put(person, week.getOrDefault(day.getDayOfWeek(), WorkHours.NONE)));
+                    hours.forEach(
+                            (person, week) -> ofDay.put(person, week.getOrDefault(day.getDayOfWeek(), WorkHours.NONE)));
                     return Station.of(day, ofDay, hoists, skills.of()).stream();
                 })
                 .toList();

@@ -80,13 +80,7 @@ public final class DayOffers {
                 .filter(visit -> !expected.contains(visit.visitId()))
                 .filter(visit -> visit.state() == VisitState.WAITING || visit.state() == VisitState.ON_THE_HOIST)
                 .map(visit -> new Wanted(
-                        visit.visitId(),
-                        minutes,
-                        today,
-                        null,
-                        Set.of(),
-                        Set.of(),
-                        new Agreed(today, null, null, null)))
+                        visit.visitId(), minutes, today, null, Set.of(), Set.of(), new Agreed(today, null, null, null)))
                 .toList();
     }
 

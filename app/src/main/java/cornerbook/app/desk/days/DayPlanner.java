@@ -57,8 +57,12 @@ public final class DayPlanner {
         boolean isSame(Gathered other) {
             return visits.equals(other.visits)
                     && facts.stations().equals(other.facts.stations())
-                    && facts.appointments().stream().map(Appointment::turn).toList()
-                            .equals(other.facts.appointments().stream().map(Appointment::turn).toList());
+                    && facts.appointments().stream()
+                            .map(Appointment::turn)
+                            .toList()
+                            .equals(other.facts.appointments().stream()
+                                    .map(Appointment::turn)
+                                    .toList());
         }
 
         PlanProblem problem(int freePercent) {
@@ -78,7 +82,8 @@ public final class DayPlanner {
         var last = asked.last(today);
         book.dayWishes().listWaiting().stream()
                 .flatMap(wish -> facts.standing(wish).stream())
-                .filter(wish -> !wish.earliest().isBefore(first) && !wish.earliest().isAfter(last))
+                .filter(wish ->
+                        !wish.earliest().isBefore(first) && !wish.earliest().isAfter(last))
                 .forEach(visits::add);
         var due = new LinkedHashMap<String, Plan>();
         if (asked.withDue()) {
@@ -100,7 +105,8 @@ public final class DayPlanner {
                         Set.of(),
                         facts.skills()
                                 .asked(Skill.of(
-                                        car.work(), highVoltage.contains(car.car().carId()))),
+                                        car.work(),
+                                        highVoltage.contains(car.car().carId()))),
                         null));
                 cars.put(id, car.car());
                 due.put(id, new Plan(car.due(), null, car.work(), car.minutes(), null, null, ""));
@@ -120,8 +126,7 @@ public final class DayPlanner {
                 .toList();
     }
 
-    private static DueCar due(
-            ComingCustomer customer, ComingCar car, Map<PlannedWork, ExpectedMinutes> expected) {
+    private static DueCar due(ComingCustomer customer, ComingCar car, Map<PlannedWork, ExpectedMinutes> expected) {
         var matters = car.matters().stream().map(ComingCar.Due::matter).collect(Collectors.toSet());
         var work = ComingLedger.work(matters);
         var owner = customer.customer();
@@ -142,27 +147,33 @@ public final class DayPlanner {
 
     /** What would be another than the book has it, by day and time; what has no place first. */
     static List<PlanRow> rows(Gathered gathered, DayPlan plan) {
-        var before = gathered.facts().appointments().stream()
-                .collect(Collectors.toMap(Appointment::id, each -> each));
+        var before = gathered.facts().appointments().stream().collect(Collectors.toMap(Appointment::id, each -> each));
         return plan.placements().stream()
                 .filter(placement -> !placement.isKept()
                         && gathered.cars().containsKey(placement.visit().id()))
                 .flatMap(placement ->
-                        row(gathered, placement, Optional.ofNullable(before.get(placement.visit().id()))).stream())
+                        row(
+                                gathered,
+                                placement,
+                                Optional.ofNullable(before.get(placement.visit().id())))
+                                .stream())
                 .sorted(Comparator.comparing(PlanRow::kind))
                 .toList();
     }
 
-    private static Optional<PlanRow> row(
-            Gathered gathered, Placement placement, Optional<Appointment> appointment) {
+    private static Optional<PlanRow> row(Gathered gathered, Placement placement, Optional<Appointment> appointment) {
         var id = placement.visit().id();
-        var was = appointment.map(Appointment::plan).orElseGet(() -> Objects.requireNonNull(gathered.due().get(id)));
+        var was = appointment
+                .map(Appointment::plan)
+                .orElseGet(() -> Objects.requireNonNull(gathered.due().get(id)));
         var after = after(was, placement);
         if (appointment.isPresent() && was.equals(after)) {
             return Optional.empty();
         }
         return Optional.of(new PlanRow(
-                appointment.map(Appointment::id).orElseGet(() -> UUID.randomUUID().toString()),
+                appointment
+                        .map(Appointment::id)
+                        .orElseGet(() -> UUID.randomUUID().toString()),
                 appointment.map(Appointment::turn).orElse(PlannedTurn.NEW),
                 UUID.randomUUID().toString(),
                 Objects.requireNonNull(gathered.cars().get(id)),

@@ -46,7 +46,8 @@ public record DaysPage(
      * @param reach who may be called
      * @param fit null where nobody asked
      */
-    public record Beside(List<Wish> wishes, Reach reach, @Nullable FitPage fit) {
+    public record Beside(
+            List<Wish> wishes, Reach reach, @Nullable FitPage fit) {
         public Beside {
             wishes = List.copyOf(wishes);
         }

@@ -50,9 +50,7 @@ public final class Picking {
                         .noneMatch(opening -> DayFacts.timeOf(opening.start()).equals(picked.toLocalTime()))) {
                     throw new BookException(new DaysSaid.NotFree());
                 }
-                desk.book()
-                        .dayWishes()
-                        .wish(id, asking, picked.toLocalDate(), picked.toLocalTime(), desk.now());
+                desk.book().dayWishes().wish(id, asking, picked.toLocalDate(), picked.toLocalTime(), desk.now());
             }
             send(response, 200, asking, action, "");
         } catch (BookException e) {

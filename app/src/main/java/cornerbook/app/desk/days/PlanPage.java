@@ -14,8 +14,7 @@ import java.util.stream.IntStream;
  * @param typed what stands in the form
  * @param error one sentence, empty when nothing was refused
  */
-public record PlanPage(
-        LocalDate today, PlanState state, boolean hasHours, Reach reach, Form typed, String error) {
+public record PlanPage(LocalDate today, PlanState state, boolean hasHours, Reach reach, Form typed, String error) {
     public List<PlanRow.Kind> kinds() {
         return List.of(PlanRow.Kind.values());
     }

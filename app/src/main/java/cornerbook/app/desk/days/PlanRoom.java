@@ -55,8 +55,7 @@ public final class PlanRoom implements Room {
             if (!(work.state() instanceof PlanState.Proposed proposed)) {
                 throw new BookException(new DaysSaid.NothingProposed());
             }
-            if (!DayPlanner.gather(desk.book(), proposed.asked(), desk.today())
-                    .isSame(proposed.from())) {
+            if (!DayPlanner.gather(desk.book(), proposed.asked(), desk.today()).isSame(proposed.from())) {
                 throw new BookException(new DaysSaid.DaysHaveChanged());
             }
             var changes = proposed.changes().stream()
@@ -82,8 +81,7 @@ public final class PlanRoom implements Room {
                 row.id(),
                 row.turn(),
                 row.car().carId(),
-                new Plan(
-                        plan.day(), plan.time(), plan.work(), plan.minutes(), plan.hoist(), plan.worker(), note),
+                new Plan(plan.day(), plan.time(), plan.work(), plan.minutes(), plan.hoist(), plan.worker(), note),
                 new Because(say(row.why()), typed.person(), desk.now()));
     }
 

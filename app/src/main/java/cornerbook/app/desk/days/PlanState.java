@@ -14,16 +14,14 @@ public sealed interface PlanState {
      * @param seconds since it began
      * @param points of the best so far; null before there is one
      */
-    record Searching(
-            PlanAsked asked, int seconds, @Nullable Long points) implements PlanState {}
+    record Searching(PlanAsked asked, int seconds, @Nullable Long points) implements PlanState {}
 
     /**
      * It waits for an answer.
      *
      * @param kept how many appointments stay as they are
      */
-    record Proposed(PlanAsked asked, DayPlanner.Gathered from, List<PlanRow> rows, int kept)
-            implements PlanState {
+    record Proposed(PlanAsked asked, DayPlanner.Gathered from, List<PlanRow> rows, int kept) implements PlanState {
         public Proposed {
             rows = List.copyOf(rows);
         }

@@ -73,8 +73,7 @@ final class PlanWork implements AutoCloseable {
             var problem = gathered.problem(asked.freePercent());
             var search = new Planner(problem, Duration.ofSeconds(LONGEST_SECONDS), UNIMPROVED);
             planner = search;
-            var found =
-                    search.search(better -> state = new PlanState.Searching(asked, 0, better.points()));
+            var found = search.search(better -> state = new PlanState.Searching(asked, 0, better.points()));
             var rows = DayPlanner.rows(gathered, DayPlan.of(problem, found));
             state = new PlanState.Proposed(asked, gathered, rows, DayPlanner.kept(gathered, rows));
         } catch (RuntimeException | LinkageError e) {

@@ -104,7 +104,8 @@ class DayPlanPagesTest {
             assertThat(refused.statusCode()).isEqualTo(422);
             assertThat(refused.body()).contains("How far ahead must be 1 to 6 weeks");
         }
-        assertThat(shop.post(Links.dayPlan(), Map.of("weeks", "2", "free", "much")).body())
+        assertThat(shop.post(Links.dayPlan(), Map.of("weeks", "2", "free", "much"))
+                        .body())
                 .contains("What is left free must be 0 to 60 % of a day");
     }
 
@@ -112,7 +113,8 @@ class DayPlanPagesTest {
     void whoIsNotTrainedForACarIsTold() {
         shop.book().devices().putPerson("Olav", "no hash");
         var page = chromium.open(shop.address("/shop/hours"), 390);
-        var olav = page.locator("form", new Page.LocatorOptions().setHasText("Olav")).first();
+        var olav = page.locator("form", new Page.LocatorOptions().setHasText("Olav"))
+                .first();
         olav.locator("input[name=" + Skill.BRAKES.name() + "]").check();
         olav.getByText("Keep this").click();
         page.waitForURL("**/shop/hours");

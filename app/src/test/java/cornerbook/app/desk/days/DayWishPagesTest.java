@@ -140,8 +140,7 @@ class DayWishPagesTest {
     }
 
     private HttpResponse<String> pick(String address, String what) throws Exception {
-        return shop.post(
-                address, Map.of("id", UUID.randomUUID().toString(), "pick", what));
+        return shop.post(address, Map.of("id", UUID.randomUUID().toString(), "pick", what));
     }
 
     private static String main(Page page) {

@@ -20,8 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param slipped by the id of a visit, why what was agreed cannot stay
  * @param free what nothing has yet
  */
-public record Board(
-        List<Station> stations, List<Kept> kept, Map<String, Slipped> slipped, List<Stretch> free) {
+public record Board(List<Station> stations, List<Kept> kept, Map<String, Slipped> slipped, List<Stretch> free) {
     /** By so much two cars may overlap: nobody is told another time for it. Common practice, no source. */
     private static final int SLACK_MINUTES = 15;
 
@@ -71,9 +70,9 @@ public record Board(
                 .filter(stretch -> agreed.person() == null
                         || agreed.person().equals(stretch.station().person()))
                 .filter(stretch -> takes(stretch, start(visit), visit.minutes()))
-                .min(Comparator.comparingInt((Stretch stretch) -> isOr(agreed.hoist(), stretch.station().hoist()))
-                        .thenComparingInt(
-                                stretch -> stretch.station().skills().containsAll(visit.needs()) ? 0 : 1)
+                .min(Comparator.comparingInt((Stretch stretch) ->
+                                isOr(agreed.hoist(), stretch.station().hoist()))
+                        .thenComparingInt(stretch -> stretch.station().skills().containsAll(visit.needs()) ? 0 : 1)
                         .thenComparing(stretch -> stretch.station().person()));
     }
 
@@ -113,7 +112,8 @@ public record Board(
             return new PlanSaid.NobodyWorks(agreed.day());
         }
         var person = agreed.person();
-        if (person != null && ofDay.stream().noneMatch(station -> station.person().equals(person))) {
+        if (person != null
+                && ofDay.stream().noneMatch(station -> station.person().equals(person))) {
             return new PlanSaid.IsAway(person, agreed.day());
         }
         return new PlanSaid.TimeIsTaken(agreed.day());

@@ -48,7 +48,8 @@ public final class Openings {
     public static Openings beside(List<Station> stations, List<Wanted> visits, LocalDate today, int now) {
         var board = Board.of(stations, visits);
         var laid = new TreeMap<LocalDate, Integer>();
-        board.kept().forEach(each -> laid.merge(each.station().day(), each.visit().minutes(), Integer::sum));
+        board.kept()
+                .forEach(each -> laid.merge(each.station().day(), each.visit().minutes(), Integer::sum));
         var free = board.free().stream()
                 .map(stretch -> stretch.day().equals(today) ? from(stretch, now) : stretch)
                 .filter(stretch -> stretch.minutes() > 0)
@@ -63,8 +64,8 @@ public final class Openings {
                     if (agreed != null) {
                         laid.merge(agreed.day(), visit.minutes(), Integer::sum);
                         free.stream()
-                                .filter(stretch -> stretch.day().equals(agreed.day())
-                                        && stretch.minutes() >= visit.minutes())
+                                .filter(stretch ->
+                                        stretch.day().equals(agreed.day()) && stretch.minutes() >= visit.minutes())
                                 .min(Comparator.comparingInt((Stretch stretch) ->
                                                 stretch.station().person().equals(agreed.person()) ? 0 : 1)
                                         .thenComparingInt(Stretch::minutes))

@@ -2,7 +2,6 @@ package cornerbook.core.days.plan;
 
 import cornerbook.core.quantity.Range;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -46,7 +45,9 @@ public final class PlanProblem {
                 .toArray();
         dayMinutes = days.stream().mapToInt(board::minutes).toArray();
         dayKept = new int[days.size()];
-        board.kept().forEach(each -> dayKept[days.indexOf(each.station().day())] += each.visit().minutes());
+        board.kept()
+                .forEach(each -> dayKept[days.indexOf(each.station().day())] +=
+                        each.visit().minutes());
         dayRoom = new int[days.size()];
         var agreed = agreedMinutes(visits);
         for (int day = 0; day < days.size(); day++) {
@@ -68,9 +69,7 @@ public final class PlanProblem {
         var kept = board.kept().stream().map(each -> each.visit().id()).toList();
         return new PlanProblem(
                 board,
-                visits.stream()
-                        .filter(visit -> !kept.contains(visit.id()))
-                        .toList(),
+                visits.stream().filter(visit -> !kept.contains(visit.id())).toList(),
                 freePercent);
     }
 

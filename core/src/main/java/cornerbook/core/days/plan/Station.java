@@ -56,8 +56,8 @@ public record Station(
             if (hoist != null) {
                 freeFrom.put(hoist, works.ends());
             }
-            stations.add(new Station(
-                    day, person.getKey(), hoist, works, skills.getOrDefault(person.getKey(), Set.of())));
+            stations.add(
+                    new Station(day, person.getKey(), hoist, works, skills.getOrDefault(person.getKey(), Set.of())));
         }
         return List.copyOf(stations);
     }

@@ -41,9 +41,7 @@ class DayPlanTest {
         var late = WorkHours.parse("12:00-18:00");
         assertThat(stations(Map.of("Ada", late, "Bo", early), "H-1"))
                 .extracting(Station::person, Station::hoist)
-                .containsExactly(
-                        tuple("Bo", "H-1"),
-                        tuple("Ada", "H-1"));
+                .containsExactly(tuple("Bo", "H-1"), tuple("Ada", "H-1"));
         assertThat(stations(Map.of("Ada", WHOLE, "Bo", WHOLE), "H-1"))
                 .extracting(Station::person)
                 .containsExactly("Ada");
@@ -53,8 +51,9 @@ class DayPlanTest {
     @Test
     void aBookedTimeStaysAndTheRestIsFree() {
         var board = Board.of(stations(Map.of("Ada", WHOLE), "H-1"), List.of(booked("car", TEN, 180, "Ada")));
-        assertThat(board.kept()).singleElement().satisfies(kept -> assertThat(kept.start())
-                .isEqualTo(TEN));
+        assertThat(board.kept())
+                .singleElement()
+                .satisfies(kept -> assertThat(kept.start()).isEqualTo(TEN));
         // From ten two hours until noon, and one after the break.
         assertThat(board.free())
                 .extracting(stretch -> stretch.free().written())
@@ -107,7 +106,9 @@ class DayPlanTest {
         var stations = stations(Map.of("Ada", WHOLE), "H-1");
         var agreed = new Wanted("old", 450, MONDAY, null, Set.of(), Set.of(), new Agreed(MONDAY, null, null, null));
         var fresh = new Wanted("new", 450, MONDAY, null, Set.of(), Set.of(), null);
-        assertThat(PlanProblem.of(stations, List.of(agreed), 20).score(List.of(0)).canBe())
+        assertThat(PlanProblem.of(stations, List.of(agreed), 20)
+                        .score(List.of(0))
+                        .canBe())
                 .isTrue();
         assertThat(PlanProblem.of(stations, List.of(fresh), 20).score(List.of(0)))
                 .extracting(PlanScore::overMinutes)

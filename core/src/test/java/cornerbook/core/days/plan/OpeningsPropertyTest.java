@@ -28,8 +28,7 @@ class OpeningsPropertyTest {
     }
 
     private static Wanted visit(String id, int minutes, @Nullable Integer start) {
-        return new Wanted(
-                id, minutes, MONDAY, null, Set.of(), Set.of(), new Agreed(MONDAY, start, null, null));
+        return new Wanted(id, minutes, MONDAY, null, Set.of(), Set.of(), new Agreed(MONDAY, start, null, null));
     }
 
     @ParameterizedTest
