@@ -72,6 +72,7 @@ public final class BenchHandler {
         Map<String, List<String>> known = new LinkedHashMap<>(tools.values(system));
         if (history != null) {
             known.putAll(CarValues.of(question.name(), history, axle, system));
+            known.putAll(BenchPrices.of(question, desk.book().prices().on(desk.today()), history, system));
         }
         var typed = example
                 ? WorkedExample.of(question, system, desk.today())
