@@ -22,7 +22,17 @@ final class ForwardSearch {
 
     private final SetNumbers numbers;
     private final CountLayout layout;
+    private final int mostKept;
+    /** What can be run before each season, as far as it is known. */
     private final List<Map<Ran, State>> layers = new ArrayList<>();
+    /** Of the last of them those that are driven on from, how many already were, and what came of that. */
+    private List<State> layer;
+
+    private int driven;
+    private Map<Ran, State> next = new HashMap<>();
+    /** In all layers. */
+    private int states = 1;
+
     private final List<End> ends = new ArrayList<>();
     /** Rate of the wheel's slowest and fastest corner by groove. */
     private final double[][] slowest;
@@ -40,10 +50,14 @@ final class ForwardSearch {
     private final double[] least;
     private double aimThousandKm;
 
-    private ForwardSearch(SetNumbers numbers, double aimThousandKm) {
+    private ForwardSearch(SetNumbers numbers, double aimThousandKm, int mostKept) {
         this.numbers = numbers;
         this.layout = new CountLayout(numbers, numbers.seasons - 1);
         this.aimThousandKm = aimThousandKm;
+        this.mostKept = mostKept;
+        var start = new State(Ran.NOTHING, numbers.slackMm);
+        layers.add(Map.of(Ran.NOTHING, start));
+        layer = List.of(start);
         slowest = extremeRates(numbers, false);
         fastest = extremeRates(numbers, true);
         slowestPairs = slowestPairs(numbers);
@@ -56,26 +70,21 @@ final class ForwardSearch {
 
     /** The best sequence, whatever it takes. */
     static Optional<Sequence> best(SetNumbers numbers) {
-        return within(numbers, reachable(numbers), Integer.MAX_VALUE)
-                .orElseThrow()
-                .choose();
+        var all = aimingAt(numbers, reachable(numbers));
+        all.run(Integer.MAX_VALUE);
+        return all.choose();
     }
 
     /** A distance that is sure to be reached, near the longest, thousand km. */
     static double reachable(SetNumbers numbers) {
-        var first = new ForwardSearch(numbers, 0);
-        first.run(FIRST_PASS, Integer.MAX_VALUE);
+        var first = new ForwardSearch(numbers, 0, FIRST_PASS);
+        first.run(Integer.MAX_VALUE);
         return Math.max(0, first.aimThousandKm);
     }
 
-    /**
-     * All that reaches the distance; empty when more than {@code mostStates} N would have to be looked at.
-     *
-     * @param aimThousandKm where nothing reaches it, nothing is found
-     */
-    static Optional<ForwardSearch> within(SetNumbers numbers, double aimThousandKm, int mostStates) {
-        var all = new ForwardSearch(numbers, aimThousandKm);
-        return all.run(Integer.MAX_VALUE, mostStates) ? Optional.of(all) : Optional.empty();
+    /** For all that reaches the distance; where nothing does, nothing is found. */
+    static ForwardSearch aimingAt(SetNumbers numbers, double thousandKm) {
+        return new ForwardSearch(numbers, thousandKm - PlanSearch.SAME_THOUSAND_KM, Integer.MAX_VALUE);
     }
 
     /** The longest distance alone, thousand km; 0 when nothing reaches the distance aimed at. */
@@ -83,34 +92,40 @@ final class ForwardSearch {
         return ends.stream().mapToDouble(End::thousandKm).max().orElse(0);
     }
 
-    /** Whether it came to its end before there were too many states. */
-    private boolean run(int mostKept, int mostStates) {
-        layers.add(Map.of(Ran.NOTHING, new State(Ran.NOTHING, numbers.slackMm)));
-        int states = 1;
-        for (int season = 0; season < numbers.seasons; season++) {
-            var next = new HashMap<Ran, State>();
-            for (var state : kept(layers.get(season), mostKept)) {
-                lookAhead(season, state);
-                for (int assignment : numbers.allowed) {
-                    if (numbers.mayFit(assignment, state.leastMm)) {
-                        drive(season, state, assignment, next);
-                    }
-                }
+    /** Goes on where it was left, until it is at its end or there are more than so many N; whether it is at its end. */
+    boolean run(int mostStates) {
+        while (layers.size() <= numbers.seasons) {
+            int season = layers.size() - 1;
+            for (; driven < layer.size(); driven++) {
                 if (states + next.size() > mostStates) {
                     return false;
                 }
+                drive(season, layer.get(driven));
             }
             states += next.size();
             layers.add(next);
+            layer = kept(next);
+            driven = 0;
+            next = new HashMap<>();
         }
         return true;
     }
 
-    private static List<State> kept(Map<Ran, State> states, int most) {
+    private void drive(int season, State state) {
+        lookAhead(season, state);
+        for (int assignment : numbers.allowed) {
+            if (numbers.mayFit(assignment, state.leastMm)) {
+                drive(season, state, assignment);
+            }
+        }
+    }
+
+    /** The states of a season that are driven on from. */
+    private List<State> kept(Map<Ran, State> states) {
         var kept = new ArrayList<>(states.values());
-        if (kept.size() > most) {
+        if (kept.size() > mostKept) {
             kept.sort(Comparator.comparingDouble(state -> state.spreadMm));
-            return kept.subList(0, most);
+            return kept.subList(0, mostKept);
         }
         return kept;
     }
@@ -152,7 +167,7 @@ final class ForwardSearch {
         return left;
     }
 
-    private void drive(int season, State state, int assignment, Map<Ran, State> next) {
+    private void drive(int season, State state, int assignment) {
         double reach = Double.POSITIVE_INFINITY;
         boolean reaches = true;
         for (int i = 0; i < numbers.wheels; i++) {
@@ -287,7 +302,8 @@ final class ForwardSearch {
         return longEnough.stream()
                 .filter(end -> end.spreadMm <= even + PlanSearch.SAME_SPREAD_MM)
                 .min(Comparator.<End>comparingInt(this::moves).thenComparingDouble(end -> -end.thousandKm))
-                .map(end -> new Sequence(order(end), end.thousandKm, end.spreadMm, moves(end)));
+                .map(end -> new Sequence(
+                        order(end), new Sequence.Bests(longest, even), end.thousandKm, end.spreadMm, moves(end)));
     }
 
     private int moves(End end) {

@@ -1,6 +1,7 @@
 package cornerbook.core.wheelplan.search;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Drives forward in turns that may look at more states each, aiming at a distance that is sure to be reached: what the most
@@ -11,8 +12,8 @@ final class ForwardTurns {
 
     private final SetNumbers numbers;
     private final double floorThousandKm;
-    /** A distance that is sure to be reached, or the floor; below 0 while not looked for. */
-    private double sureThousandKm = -1;
+    /** Not before the first turn: what is sure to be reached is looked for by driving, too. */
+    private @Nullable ForwardSearch driving;
 
     /**
      * Turns down to a floor.
@@ -29,9 +30,9 @@ final class ForwardTurns {
      * looked at.
      */
     Optional<ForwardSearch> within(int limit) {
-        if (sureThousandKm < 0) {
-            sureThousandKm = Math.max(floorThousandKm, ForwardSearch.reachable(numbers));
+        if (driving == null) {
+            driving = ForwardSearch.aimingAt(numbers, Math.max(floorThousandKm, ForwardSearch.reachable(numbers)));
         }
-        return ForwardSearch.within(numbers, sureThousandKm - PlanSearch.SAME_THOUSAND_KM, DRIVEN_TO * limit);
+        return driving.run(DRIVEN_TO * limit) ? Optional.of(driving) : Optional.empty();
     }
 }

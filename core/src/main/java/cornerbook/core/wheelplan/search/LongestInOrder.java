@@ -15,9 +15,9 @@ final class LongestInOrder {
 
     private static final double GAP_GROWTH = 1.3;
     /** What the first turn may try: options joined for a step, and endings put in order in vain. */
-    private static final int JOINED = 20_000;
+    private static final int JOINED = 10_000;
 
-    private static final int IN_VAIN = 200;
+    private static final int IN_VAIN = 100;
 
     private final SetNumbers numbers;
     private final List<EndingSearch> bySeason;

@@ -25,6 +25,8 @@ final class PlanSearch {
     private static final double FIRST_GAP = 1e-3;
 
     private static final double GAP_GROWTH = 1.5;
+    /** What may be joined for a bound where the rules on depth bind: there it need not be the tightest. */
+    private static final int STEPS_FOR_BOUND = 30_000;
 
     /** How much more each of the two searches may look at in its next turn, where the rules on depth bind. */
     private static final int TURN_GROWTH = 2;
@@ -51,12 +53,13 @@ final class PlanSearch {
 
     /** The best plan over as many of the seasons as the rules can be kept for; empty when not even for the first. */
     static Optional<Planned> bestWithinRules(PlanRequest request) {
+        return withinRules(request).flatMap(shorter -> best(shorter).map(best -> new Planned(shorter, best)));
+    }
+
+    /** The request for as many of the seasons as the rules can be kept for; empty when not even for the first. */
+    static Optional<PlanRequest> withinRules(PlanRequest request) {
         int seasons = seasonsWithinRules(request);
-        if (seasons == 0) {
-            return Optional.empty();
-        }
-        var shorter = request.withSeasons(seasons);
-        return best(shorter).map(best -> new Planned(shorter, best));
+        return seasons == 0 ? Optional.empty() : Optional.of(request.withSeasons(seasons));
     }
 
     /** Whether the rules can be kept over all the seasons. */
@@ -95,7 +98,12 @@ final class PlanSearch {
                 .boxed()
                 .min(Comparator.comparingInt(assignment -> numbers.firstMoves[assignment]))
                 .map(assignment ->
-                        new Sequence(List.of(assignment), 0, SetNumbers.spread(least), numbers.firstMoves[assignment]));
+                        new Sequence(
+                        List.of(assignment),
+                        new Sequence.Bests(0, SetNumbers.spread(least)),
+                        0,
+                        SetNumbers.spread(least),
+                        numbers.firstMoves[assignment]));
     }
 
     private Optional<Sequence> best() {
@@ -117,11 +125,11 @@ final class PlanSearch {
      */
     private <T> Optional<T> byTurns(
             double floorThousandKm, Function<Ending, T> ofEnding, Function<ForwardSearch, Optional<T>> ofDriving) {
-        double freely = longest().map(ending -> ending.thousandKm).orElse(0.0);
-        if (freely <= floorThousandKm) {
+        double bound = boundWithoutDepths();
+        if (bound <= floorThousandKm) {
             return Optional.empty();
         }
-        var inOrder = new LongestInOrder(numbers, bySeason, orders, freely, floorThousandKm);
+        var inOrder = new LongestInOrder(numbers, bySeason, orders, bound, floorThousandKm);
         var driving = new ForwardTurns(numbers, floorThousandKm);
         for (int limit = 1; ; limit *= TURN_GROWTH) {
             var longest = inOrder.within(limit);
@@ -148,7 +156,7 @@ final class PlanSearch {
         double gap = FIRST_GAP * bound;
         for (double target = bound; target > 0; gap *= GAP_GROWTH) {
             target = Math.max(0, bound - gap);
-            var longest = longest(target);
+            var longest = longest(new Window(target, Double.POSITIVE_INFINITY, Integer.MAX_VALUE));
             if (longest.isPresent()) {
                 return longest;
             }
@@ -156,8 +164,28 @@ final class PlanSearch {
         return Optional.empty();
     }
 
-    private Optional<Ending> longest(double thousandKm) {
-        var window = new Window(thousandKm, Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
+    /** No ending is longer, whether or not the rules on depth let it be run: the longest, or what few steps show. */
+    private double boundWithoutDepths() {
+        double bound = bound();
+        double searched = bound;
+        double gap = FIRST_GAP * bound;
+        for (double target = bound; target > 0; gap *= GAP_GROWTH) {
+            target = Math.max(0, bound - gap);
+            var window = new Window(target, Double.POSITIVE_INFINITY, Integer.MAX_VALUE);
+            window.stepsLeft = STEPS_FOR_BOUND;
+            var longest = longest(window);
+            if (window.stepsLeft < 0) {
+                return searched;
+            }
+            if (longest.isPresent()) {
+                return longest.get().thousandKm;
+            }
+            searched = target;
+        }
+        return 0;
+    }
+
+    private Optional<Ending> longest(Window window) {
         var found = new ArrayDeque<Ending>();
         visit(window, ending -> {
             found.push(ending);
@@ -188,6 +216,7 @@ final class PlanSearch {
         var chosen = found.element();
         return new Sequence(
                 Arrays.stream(orders.get(chosen.season).order(chosen)).boxed().toList(),
+                new Sequence.Bests(longest.thousandKm, even.spreadMm),
                 chosen.thousandKm,
                 chosen.spreadMm,
                 few.moves);
@@ -231,8 +260,18 @@ final class PlanSearch {
      * A sequence of assignments.
      *
      * @param assignments one for each season that begins before the set reaches its limit
+     * @param bests of all sequences, each of which it may miss by what counts as the same
      * @param thousandKm until the first groove reaches its limit
      * @param spreadMm of the wheels' least grooves then
      */
-    record Sequence(List<Integer> assignments, double thousandKm, double spreadMm, int moves) {}
+    record Sequence(
+            List<Integer> assignments, Bests bests, double thousandKm, double spreadMm, int moves) {
+        /** The longest distance, and the smallest spread of those that count as as long. */
+        record Bests(double thousandKm, double spreadMm) {}
+
+        /** Whether it is the longest and the most even itself. */
+        boolean isBestAtBoth() {
+            return thousandKm == bests.thousandKm && spreadMm == bests.spreadMm;
+        }
+    }
 }

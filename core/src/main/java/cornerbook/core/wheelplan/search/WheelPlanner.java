@@ -4,8 +4,6 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.RotationPattern;
-import cornerbook.core.wheelplan.Rule;
-import cornerbook.core.wheelplan.RuleCost;
 import cornerbook.core.wheelplan.SeasonPlan;
 import cornerbook.core.wheelplan.WearScenario;
 import cornerbook.core.wheelplan.WheelPlan;
@@ -29,7 +27,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WheelPlanner {
     private static final double THOUSAND = 1000;
-    private static final double WORTH_SAYING_KM = 1;
 
     private WheelPlanner() {}
 
@@ -43,16 +40,18 @@ public final class WheelPlanner {
      */
     public static Optional<WheelPlan> plan(
             PlanRequest request, List<RotationPattern> patterns, List<WearScenario> scenarios) {
-        return PlanSearch.bestWithinRules(request)
-                .map(planned -> explain(request, planned.request(), planned.sequence(), patterns, scenarios));
+        return PlanSearch.withinRules(request)
+                .flatMap(CostedPlan::of)
+                .map(planned -> explain(request, planned, patterns, scenarios));
     }
 
     private static WheelPlan explain(
             PlanRequest asked,
-            PlanRequest request,
-            Sequence best,
+            CostedPlan planned,
             List<RotationPattern> patterns,
             List<WearScenario> scenarios) {
+        var request = planned.request();
+        var best = planned.best();
         var numbers = new SetNumbers(request);
         var gains = new Gains(request, best, scenarios);
         var unmoved = SequenceDrive.of(numbers, List.of(numbers.unmoved));
@@ -61,13 +60,18 @@ public final class WheelPlanner {
         for (var pattern : patterns) {
             all.add(gains.over(pattern, SequenceDrive.repeated(numbers, pattern)));
         }
-        var costs = costs(request, best);
+        var costs = planned.costs();
         boolean stays = unmoved.keepsRules()
                 && best.moves() > 0
                 && gain.interval() != null
                 && gain.interval().includesZero();
         var chosen = stays
-                ? new Sequence(unmoved.driven(), unmoved.thousandKm(), unmoved.spreadMm(), unmoved.moves())
+                ? new Sequence(
+                        unmoved.driven(),
+                        best.bests(),
+                        unmoved.thousandKm(),
+                        unmoved.spreadMm(),
+                        unmoved.moves())
                 : best;
         int seasons = request.seasonsThousandKm().size();
         var reasons = new ArrayList<Said>();
@@ -86,14 +90,14 @@ public final class WheelPlanner {
         if (seasons < asked.seasonsThousandKm().size()) {
             reasons.add(Reasons.rulesEnd(asked.withSeasons(seasons + 1), seasons));
         }
-        var planned = seasonPlans(request, numbers, chosen);
+        var bySeason = seasonPlans(request, numbers, chosen);
         double askedKm = THOUSAND
                 * asked.seasonsThousandKm().stream()
                         .mapToDouble(Double::doubleValue)
                         .sum();
         return new WheelPlan(
-                planned.getFirst().wheelAt(),
-                planned,
+                bySeason.getFirst().wheelAt(),
+                bySeason,
                 THOUSAND * chosen.thousandKm(),
                 THOUSAND * unmoved.thousandKm(),
                 chosen.spreadMm(),
@@ -103,25 +107,6 @@ public final class WheelPlanner {
                 costs,
                 List.of(),
                 reasons);
-    }
-
-    private static List<RuleCost> costs(PlanRequest request, Sequence best) {
-        var costs = new ArrayList<RuleCost>();
-        for (var rule : request.rules().kept()) {
-            var free = request.withRules(request.rules().without(rule));
-            if (!restricts(rule, request, free)) {
-                continue;
-            }
-            PlanSearch.longestBeyond(free, best.thousandKm() + WORTH_SAYING_KM / THOUSAND)
-                    .ifPresent(longest -> costs.add(new RuleCost(rule, THOUSAND * (longest - best.thousandKm()))));
-        }
-        return costs;
-    }
-
-    /** A rule of sides or sizes that bars no assignment costs nothing and is not searched without. */
-    private static boolean restricts(Rule rule, PlanRequest request, PlanRequest free) {
-        boolean onPlace = rule == Rule.DIRECTIONAL || rule == Rule.SIZE;
-        return !onPlace || new SetNumbers(free).allowed.length > new SetNumbers(request).allowed.length;
     }
 
     private static List<SeasonPlan> seasonPlans(PlanRequest request, SetNumbers numbers, Sequence sequence) {
