@@ -50,9 +50,7 @@ class BenchOfCarTest {
             assertThat(price(shop, address)).isEmpty();
             var now = ServedShop.CLOCK.instant();
             var begins = ServedShop.TODAY.minusDays(1);
-            shop.book()
-                    .prices()
-                    .keep("place", new TaxPlace("CA-QC", CurrencyUnit.CAD, begins, List.of()), "Ida", now);
+            shop.book().prices().keep("place", new TaxPlace("CA-QC", CurrencyUnit.CAD, begins, List.of()), "Ida", now);
             shop.book()
                     .prices()
                     .keep(

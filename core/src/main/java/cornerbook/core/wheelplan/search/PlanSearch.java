@@ -97,8 +97,7 @@ final class PlanSearch {
                 .filter(assignment -> numbers.mayFit(assignment, least))
                 .boxed()
                 .min(Comparator.comparingInt(assignment -> numbers.firstMoves[assignment]))
-                .map(assignment ->
-                        new Sequence(
+                .map(assignment -> new Sequence(
                         List.of(assignment),
                         new Sequence.Bests(0, SetNumbers.spread(least)),
                         0,
@@ -264,8 +263,7 @@ final class PlanSearch {
      * @param thousandKm until the first groove reaches its limit
      * @param spreadMm of the wheels' least grooves then
      */
-    record Sequence(
-            List<Integer> assignments, Bests bests, double thousandKm, double spreadMm, int moves) {
+    record Sequence(List<Integer> assignments, Bests bests, double thousandKm, double spreadMm, int moves) {
         /** The longest distance, and the smallest spread of those that count as as long. */
         record Bests(double thousandKm, double spreadMm) {}
 

@@ -46,10 +46,7 @@ public final class WheelPlanner {
     }
 
     private static WheelPlan explain(
-            PlanRequest asked,
-            CostedPlan planned,
-            List<RotationPattern> patterns,
-            List<WearScenario> scenarios) {
+            PlanRequest asked, CostedPlan planned, List<RotationPattern> patterns, List<WearScenario> scenarios) {
         var request = planned.request();
         var best = planned.best();
         var numbers = new SetNumbers(request);
@@ -67,11 +64,7 @@ public final class WheelPlanner {
                 && gain.interval().includesZero();
         var chosen = stays
                 ? new Sequence(
-                        unmoved.driven(),
-                        best.bests(),
-                        unmoved.thousandKm(),
-                        unmoved.spreadMm(),
-                        unmoved.moves())
+                        unmoved.driven(), best.bests(), unmoved.thousandKm(), unmoved.spreadMm(), unmoved.moves())
                 : best;
         int seasons = request.seasonsThousandKm().size();
         var reasons = new ArrayList<Said>();
