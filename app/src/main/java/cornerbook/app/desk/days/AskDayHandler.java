@@ -10,12 +10,16 @@ import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.coming.Channel;
+import cornerbook.core.coming.Purpose;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.days.plan.Openings.Opening;
 import cornerbook.core.say.Saying;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -63,11 +67,28 @@ public final class AskDayHandler {
                 response,
                 200,
                 "desk/days/asked",
-                new AskedPage(
-                        AppointmentHandler.carOf(history),
-                        work,
-                        until,
-                        publicAddress.apply(request.localPeer().port()) + Links.PICK + secret));
+                asked(history, work, until, publicAddress.apply(request.localPeer().port()) + Links.PICK + secret));
+    }
+
+    private AskedPage asked(CarHistory history, PlannedWork work, LocalDate until, String address) {
+        var customer = history.customer();
+        var car = history.vehicle().name();
+        var labels = desk.customerReader(history).labels("app/desk/days");
+        var text = labels.of("pick-message", "car", car, "work", work, "address", address);
+        var reach = desk.reach();
+        var phone = customer.phone();
+        var email = customer.email();
+        return new AskedPage(
+                AppointmentHandler.carOf(history),
+                work,
+                until,
+                address,
+                phone != null && reach.permits(customer.id(), Purpose.SEASON, Channel.MESSAGE)
+                        ? Links.message(phone, text)
+                        : null,
+                email != null && reach.permits(customer.id(), Purpose.SEASON, Channel.E_MAIL)
+                        ? Links.mail(email, labels.of("pick-title", "car", car), text)
+                        : null);
     }
 
     /** What a customer would like becomes an appointment, or is set aside. */

@@ -5,13 +5,22 @@ import cornerbook.app.picture.QrCode;
 import cornerbook.app.request.Told;
 import cornerbook.core.days.PlannedWork;
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The address by which a customer picks a day, which the book does not keep.
  *
  * @param until the last day that may be picked
+ * @param asMessage opens a message to the customer's telephone; null where there is none or the customer does not want it
+ * @param asMail the same by e-mail
  */
-public record AskedPage(Appointment.Car car, PlannedWork work, LocalDate until, String address) {
+public record AskedPage(
+        Appointment.Car car,
+        PlannedWork work,
+        LocalDate until,
+        String address,
+        @Nullable String asMessage,
+        @Nullable String asMail) {
     /** To be read by a telephone. */
     public String code() {
         return QrCode.svg(address, Told.labels("app/desk/days").of("pick-code"));

@@ -68,6 +68,9 @@ class DayWishPagesTest {
         Axe.assertNoViolation(desk, "an address to pick a day");
         var secret = ADDRESS.matcher(desk.locator(".secret").innerText());
         assertThat(secret.find()).isTrue();
+        assertThat(desk.locator("a[href^='sms:']").getAttribute("href"))
+                .startsWith("sms:+1819555")
+                .contains(secret.group(1).substring(Links.PICK.length()));
 
         var customer = chromium.open(shop.address(secret.group(1)), 390);
         Axe.assertNoViolation(customer, "picking a day");
