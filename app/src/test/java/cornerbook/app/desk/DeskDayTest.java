@@ -60,8 +60,20 @@ class DeskDayTest {
         assertThat(shop.post(
                                 Links.store(),
                                 Map.of(
-                                        "id", UUID.randomUUID().toString(), "room", "Cellar", "pattern", "K-#-##", "shelves", "2", "places", "5",
-                                        "capacity", "1", "width", "1"))
+                                        "id",
+                                        UUID.randomUUID().toString(),
+                                        "room",
+                                        "Cellar",
+                                        "pattern",
+                                        "K-#-##",
+                                        "shelves",
+                                        "2",
+                                        "places",
+                                        "5",
+                                        "capacity",
+                                        "1",
+                                        "width",
+                                        "1"))
                         .statusCode())
                 .isEqualTo(303);
         page = chromium.newPage(1180, 820);
@@ -94,8 +106,9 @@ class DeskDayTest {
         page.locator("#supplier").fill("Invented supplier");
         tap("Note the order");
         page.locator(".order-line").waitFor();
-        assertThat(shop.book().orders().listLines()).singleElement().satisfies(line -> assertThat(line.open())
-                .isEqualTo(4));
+        assertThat(shop.book().orders().listLines())
+                .singleElement()
+                .satisfies(line -> assertThat(line.open()).isEqualTo(4));
         part("order");
 
         tap("Today");
@@ -155,13 +168,17 @@ class DeskDayTest {
     }
 
     private void tap(String words) {
-        page.getByText(words, new Page.GetByTextOptions().setExact(true)).first().click();
+        page.getByText(words, new Page.GetByTextOptions().setExact(true))
+                .first()
+                .click();
     }
 
     private void scan(String code) {
         page.locator("#code:focus").waitFor();
         page.keyboard().type(code);
-        page.waitForResponse(answer -> answer.request().isNavigationRequest(), () -> page.keyboard().press("Enter"));
+        page.waitForResponse(
+                answer -> answer.request().isNavigationRequest(),
+                () -> page.keyboard().press("Enter"));
         page.waitForLoadState();
     }
 

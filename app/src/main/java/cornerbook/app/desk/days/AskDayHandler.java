@@ -67,7 +67,11 @@ public final class AskDayHandler {
                 response,
                 200,
                 "desk/days/asked",
-                asked(history, work, until, publicAddress.apply(request.localPeer().port()) + Links.PICK + secret));
+                asked(
+                        history,
+                        work,
+                        until,
+                        publicAddress.apply(request.localPeer().port()) + Links.PICK + secret));
     }
 
     private AskedPage asked(CarHistory history, PlannedWork work, LocalDate until, String address) {
