@@ -482,6 +482,7 @@ class NightTest {
                         "horizons",
                         "learned",
                         "order",
+                        "report.html",
                         "risk",
                         "set_aside",
                         "verdicts");
