@@ -8,6 +8,7 @@ import cornerbook.words.Language;
 import ezvcard.VCard;
 import ezvcard.io.text.VCardReader;
 import ezvcard.parameter.TelephoneType;
+import ezvcard.parameter.VCardParameters;
 import ezvcard.property.StructuredName;
 import ezvcard.property.Telephone;
 import ezvcard.property.VCardProperty;
@@ -165,11 +166,11 @@ public final class CardFile {
                 .orElse(null);
     }
 
-    /** 1 is the most preferred; older cards say PREF as a type. */
+    /** 1 is the most preferred; what is no such number prefers nothing (RFC 6350, section 5.3). Older cards say PREF as a type. */
     private static int preference(VCardProperty property) {
-        var said = property.getParameters().getPref();
-        if (said != null) {
-            return said;
+        var said = property.getParameters().first(VCardParameters.PREF);
+        if (said != null && said.matches("[0-9]{1,3}")) {
+            return Integer.parseInt(said);
         }
         return property.getParameters().getTypes().stream().anyMatch("pref"::equalsIgnoreCase) ? 1 : NO_PREFERENCE;
     }
