@@ -6,6 +6,7 @@ import cornerbook.words.Language;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +51,11 @@ public record Bill(
     /** Whether it counts: it is a bill, and nothing gave it back. */
     public boolean counts() {
         return credits == null && creditedBy == null;
+    }
+
+    /** The one of these that has the number. */
+    public static Optional<Bill> find(List<Bill> bills, int number) {
+        return bills.stream().filter(each -> each.number() == number).findFirst();
     }
 
     /** What is still to be paid; nothing where what is missing is only what cash cannot pay. */

@@ -67,7 +67,9 @@ public final class BillHandler {
                 PricedSheet.render(
                         letterhead,
                         BillPaper.of(
-                                bill, history, Told.reader().at(desk.clock().getZone())),
+                                Balance.of(bill, desk.book().bills()::find),
+                                history,
+                                Told.reader().at(desk.clock().getZone())),
                         Told.reader().in(bill.language())));
     }
 

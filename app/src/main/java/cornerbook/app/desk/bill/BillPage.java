@@ -58,7 +58,21 @@ public record BillPage(
 
     /** What is still to be paid, as a field shows it; what goes back, above nothing. */
     public String toPay(Bill bill) {
-        return TypedMoney.written(bill.open().abs());
+        return TypedMoney.written(balance(bill).owed().abs());
+    }
+
+    /** Whether a payment is waited for, in either direction. */
+    public boolean isOwed(Bill bill) {
+        return !balance(bill).isNothing();
+    }
+
+    /** What is owed for it, one sentence. */
+    public String owed(Bill bill) {
+        return balance(bill).told(Told.labels("app/desk/bill"));
+    }
+
+    private Balance balance(Bill bill) {
+        return Balance.of(bill, number -> Bill.find(bills, number));
     }
 
     /** The most that may be charged without another agreement; null before anything was agreed. */

@@ -20,7 +20,8 @@ import org.joda.money.Money;
 final class BillPaper {
     private BillPaper() {}
 
-    static PricedSheet.Content of(Bill bill, CarHistory history, Reader asks) {
+    static PricedSheet.Content of(Balance balance, CarHistory history, Reader asks) {
+        var bill = balance.bill();
         var reader = asks.in(bill.language());
         var w = reader.labels("app/desk/bill");
         return new PricedSheet.Content(
@@ -32,7 +33,7 @@ final class BillPaper {
                         w.of("subtotal"),
                         bill.taxes().stream().map(Estimate.Named::registration).toList(),
                         reader),
-                notes(bill, history.getVisit(bill.visitId()).odometerKm(), w),
+                notes(balance, history.getVisit(bill.visitId()).odometerKm(), w),
                 "");
     }
 
@@ -53,7 +54,8 @@ final class BillPaper {
         return new PricedSheet.Row(line.words(), line.detail(), price(reader, line.amount()));
     }
 
-    private static List<String> notes(Bill bill, double odometerKm, Labels w) {
+    private static List<String> notes(Balance balance, double odometerKm, Labels w) {
+        var bill = balance.bill();
         var notes = new ArrayList<String>();
         if (bill.isCredit()) {
             notes.add(w.of(
@@ -74,15 +76,7 @@ final class BillPaper {
                         payment.paidOn(),
                         "back",
                         bill.isCredit())));
-        notes.add(
-                bill.open().isZero()
-                        ? w.of("all-paid")
-                        : w.of(
-                                "to-pay",
-                                "amount",
-                                new Price(bill.open()),
-                                "cash",
-                                new Price(bill.total().inCash())));
+        notes.add(balance.told(w));
         var warranty = RepairLaw.of(bill.place()).warranty();
         if (warranty != null && !bill.isCredit()) {
             notes.add(w.of(

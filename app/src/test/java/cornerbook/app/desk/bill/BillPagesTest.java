@@ -71,6 +71,39 @@ class BillPagesTest {
         assertThat(shop.get(Links.bills()).body()).contains("Credit note 2", "Bill 1", "given back by credit note 2");
     }
 
+    /** A bill that was given back before it was paid is asked for no more; what was paid of it goes back, and only that. */
+    @Test
+    void aBillAndItsCreditNoteCancelOut() throws Exception {
+        agree();
+        for (var paid : List.of("0", "14.98")) {
+            assertThat(post("", Map.of("key.0", "Pads", "take.0", "1")).statusCode())
+                    .isEqualTo(303);
+            var number = bills().getLast().number();
+            if (!paid.equals("0")) {
+                assertThat(post("/paid", Map.of("number", String.valueOf(number), "way", "CARD", "amount", paid))
+                                .statusCode())
+                        .isEqualTo(303);
+            }
+            assertThat(post("/credit", Map.of("number", String.valueOf(number), "reason", "Wrong car"))
+                            .statusCode())
+                    .isEqualTo(303);
+        }
+        var page = shop.get(Links.bill(VISIT)).body();
+        assertThat(page.split("cancel out: nothing is to be paid", -1))
+                .as("the first bill and its note, and what is left of the second bill")
+                .hasSize(4);
+        assertThat(page).contains("To give back: $14.98.").doesNotContain("Open:");
+        assertThat(page.split("Note the payment", -1)).as("what goes back").hasSize(2);
+        assertThat(shop.get(Links.bills()).body())
+                .contains("to give back: $14.98")
+                .doesNotContain("open: ");
+        assertThat(text(shop.getBytes(Links.billPdf(2)))).contains("cancel out").doesNotContain("Open:");
+        assertThat(post("/paid", Map.of("number", "4", "way", "CARD", "amount", "14.98"))
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(shop.get(Links.bill(VISIT)).body()).doesNotContain("Note the payment");
+    }
+
     /** As the field shows the amount in French it is taken. */
     @Test
     void aBillIsPaidWithTheCommaThatTheFieldShows() throws Exception {
