@@ -224,8 +224,18 @@ public final class Links {
         return "/shop/kinds";
     }
 
+    /** One of them as a form, empty. */
+    public static String kindForm() {
+        return kinds() + "/form";
+    }
+
     /** One of them, to be changed. */
     public static String kind(String name) {
+        return kindForm() + "?kind=" + segment(name);
+    }
+
+    /** One of them as text. */
+    public static String kindText(String name) {
         return kinds() + "?kind=" + segment(name);
     }
 
@@ -236,7 +246,7 @@ public final class Links {
 
     /** A sheet with what the book has of a car, to be looked through and kept. */
     public static String kindOf(String vehicleId) {
-        return kinds() + "?car=" + segment(vehicleId);
+        return kindForm() + "?car=" + segment(vehicleId);
     }
 
     /** What the book keeps of a customer. */

@@ -12,6 +12,7 @@ import cornerbook.app.desk.bench.BenchHandler;
 import cornerbook.app.desk.bill.BillHandler;
 import cornerbook.app.desk.burnish.BurnishHandler;
 import cornerbook.app.desk.car.CarDataHandler;
+import cornerbook.app.desk.car.KindFormHandler;
 import cornerbook.app.desk.car.NewCarHandler;
 import cornerbook.app.desk.car.VehicleHandler;
 import cornerbook.app.desk.cars.CarListHandler;
@@ -178,6 +179,7 @@ public final class CornerbookServer {
         var mailServer = new MailServerHandler(desk, pages);
         var prices = new PricesHandler(desk, pages);
         var kinds = new KindsHandler(desk, pages);
+        var kindForm = new KindFormHandler(desk, pages);
         var store = new StoreHandler(desk, pages);
         var scan = new ScanHandler(desk, pages);
         var fetch = new FetchHandler(desk, pages);
@@ -270,6 +272,8 @@ public final class CornerbookServer {
                 .post(Links.prices() + "/part", prices::savePart)
                 .get(Links.kinds(), kinds::show)
                 .post(Links.kinds(), kinds::save)
+                .get(Links.kindForm(), kindForm::show)
+                .post(Links.kindForm(), kindForm::save)
                 .get(Links.kinds() + "/file", kinds::sendFile)
                 .post(Links.kinds() + "/remove", kinds::remove)
                 .get("/shop/tools", tools::show)

@@ -24,6 +24,7 @@ public final class CarForm {
     /** Where the fields of a new wheel set stand; its four wheels are alike but for their tags. */
     public static final String SET = "/wheelSets/";
 
+    private static final String VEHICLE = "/vehicle";
     private static final JsonMapper MAPPER = new JsonMapper();
     private static final int WHEELS = 4;
     private static final String SET_OBJECT = "wheelSet";
@@ -99,9 +100,13 @@ public final class CarForm {
 
     /** What stands in the file of a car, by pointer. */
     public static Map<String, String> values(CarHistory history) {
-        var file = HistoryWriter.write(history);
+        return values(HistoryWriter.write(history), fields(history));
+    }
+
+    /** What stands in a file at the pointers of these fields. */
+    static Map<String, String> values(JsonNode file, List<CarField> fields) {
         var values = new LinkedHashMap<String, String>();
-        for (var field : fields(history)) {
+        for (var field : fields) {
             var node = file.at(field.pointer());
             if (!node.isMissingNode()) {
                 values.put(
@@ -152,12 +157,16 @@ public final class CarForm {
             int sets,
             int newSets,
             LocalDate today) {
-        vehicle.putObject("frontAxle");
-        vehicle.putObject("rearAxle");
-        for (var field : fields()) {
-            boolean ofCustomer = field.pointer().startsWith("/customer");
-            put(ofCustomer ? customer : vehicle, field, typed, ofCustomer ? "/customer" : "/vehicle");
-        }
+        var fields = fields();
+        fields.stream()
+                .filter(field -> !field.pointer().startsWith(VEHICLE))
+                .forEach(field -> put(customer, field, typed, "/customer"));
+        writeVehicle(
+                vehicle,
+                fields.stream()
+                        .filter(field -> field.pointer().startsWith(VEHICLE))
+                        .toList(),
+                typed);
         for (int place = sets; place < sets + newSets; place++) {
             var tag = typed.getOrDefault(SET + place + "/tag", "");
             if (!tag.isBlank()) {
@@ -165,6 +174,13 @@ public final class CarForm {
             }
         }
         return VisitFile.read(MAPPER.writeValueAsString(file), today);
+    }
+
+    /** Writes what was typed of a vehicle's fields. */
+    static void writeVehicle(ObjectNode vehicle, List<CarField> fields, Map<String, String> typed) {
+        vehicle.putObject("frontAxle");
+        vehicle.putObject("rearAxle");
+        fields.forEach(field -> put(vehicle, field, typed, VEHICLE));
     }
 
     /** A field that the form did not have keeps what stands in the file; one that was emptied is taken out. */

@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -38,6 +39,17 @@ public final class KindFile {
 
     private static final int CHECK_POSITION = 8;
     private static final String ANY = "*";
+    private static final String VEHICLE = "/vehicle";
+
+    /** Make and model. */
+    public static final String NAME = "/name";
+
+    public static final String VIN = "/vin";
+    public static final String SOURCE = "/source";
+
+    /** What a sheet has beside its vehicle. */
+    public static final List<String> OWN = List.of(NAME, VIN, SOURCE);
+
     private static final Set<String> PROPERTIES = Set.of("format", "version", "name", "vin", "source", "vehicle");
 
     /** What a car has for itself; of an object in the vehicle behind the name of that object. */
@@ -122,15 +134,68 @@ public final class KindFile {
         }
         var problems = new ArrayList<Problem>();
         check(root, problems);
-        if (!problems.isEmpty()) {
+        if (!root.path("vehicle").isObject()) {
             return new Faulty(problems);
         }
-        return switch (VisitFile.read(asVisitFile(root).toString(), today)) {
-            case VisitFile.Refused refused -> new Faulty(refused.problems());
+        // What is wrong with the sheet itself keeps nobody from hearing what is wrong with its figures.
+        return switch (VisitFile.read(
+                asVisitFile(root, problems.isEmpty() ? text(root, "name") : "-").toString(), today)) {
+            case VisitFile.Refused refused ->
+                new Faulty(Stream.concat(problems.stream(), refused.problems().stream())
+                        .toList());
             case VisitFile.Read read ->
-                new Read(new Kind(
-                        text(root, "name"), text(root, "source"), read.history().vehicle()));
+                problems.isEmpty()
+                        ? new Read(new Kind(
+                                text(root, "name"),
+                                text(root, "source"),
+                                read.history().vehicle()))
+                        : new Faulty(problems);
         };
+    }
+
+    /** The fields of a sheet as a form: those of a car, without what is of a single one. */
+    public static List<CarField> fields() {
+        return CarForm.fields().stream()
+                .filter(field -> field.pointer().startsWith(VEHICLE + "/"))
+                .filter(field -> OF_ONE_CAR.stream()
+                        .noneMatch(pointer -> (field.pointer() + "/").startsWith(VEHICLE + pointer + "/")))
+                .toList();
+    }
+
+    /** What stands in a sheet, by pointer: its own three and those of {@link #fields}. */
+    public static Map<String, String> values(Kind kind) {
+        var sheet = VisitFile.tree(write(kind));
+        var values = CarForm.values(sheet, fields());
+        OWN.forEach(pointer -> values.put(pointer, sheet.at(pointer).asString("")));
+        return values;
+    }
+
+    /**
+     * Reads a form.
+     *
+     * @param typed by pointer; an empty text is left out, and a whole VIN stands for the kind of its car
+     * @param today the last date that is not in the future
+     */
+    public static Result read(Map<String, String> typed, LocalDate today) {
+        var sheet = JsonNodeFactory.instance.objectNode().put("format", FORMAT).put("version", 1);
+        for (var pointer : OWN) {
+            var text = typed.getOrDefault(pointer, "").strip();
+            if (!text.isEmpty()) {
+                sheet.put(pointer.substring(1), pointer.equals(VIN) ? ofKind(text) : text);
+            }
+        }
+        CarForm.writeVehicle(sheet.putObject("vehicle"), fields(), typed);
+        return read(sheet.toString(), today);
+    }
+
+    /** The symbols of a whole VIN that its kind has; anything else as it is. */
+    private static String ofKind(String written) {
+        try {
+            var whole = Vin.parse(written).symbols();
+            return whole.substring(0, CHECK_POSITION) + ANY + whole.charAt(VIN_LENGTH - 1);
+        } catch (Refused e) {
+            return written;
+        }
     }
 
     /** The kinds of these sheets; one that can be read no more is left out. */
@@ -158,25 +223,25 @@ public final class KindFile {
             findVin(text(root, "vin"))
                     .ifPresentOrElse(
                             vin -> {},
-                            () -> problems.add(new Problem("/vin", new FileSaid.KindVin(shown(root, "vin")))));
+                            () -> problems.add(new Problem(VIN, new FileSaid.KindVin(shown(root, "vin")))));
         } else if (text(root, "name").split("[^\\p{L}\\p{N}]+", -1).length < WORDS_OF_NAME) {
-            problems.add(new Problem("/name", new FileSaid.KindName(shown(root, "name"))));
+            problems.add(new Problem(NAME, new FileSaid.KindName(shown(root, "name"))));
         }
         if (!root.path("vehicle").isObject()) {
-            problems.add(new Problem("/vehicle", new FileSaid.Missing("vehicle")));
+            problems.add(new Problem(VEHICLE, new FileSaid.Missing("vehicle")));
         }
         OF_ONE_CAR.stream()
-                .filter(pointer -> !root.at("/vehicle" + pointer).isMissingNode())
-                .forEach(pointer -> problems.add(new Problem("/vehicle" + pointer, new FileSaid.OfOneCar())));
+                .filter(pointer -> !root.at(VEHICLE + pointer).isMissingNode())
+                .forEach(pointer -> problems.add(new Problem(VEHICLE + pointer, new FileSaid.OfOneCar())));
     }
 
     /** A sheet's own car, which stands in no book. */
-    private static ObjectNode asVisitFile(JsonNode root) {
+    private static ObjectNode asVisitFile(JsonNode root, String name) {
         var file = JsonNodeFactory.instance.objectNode();
         file.put("format", "cornerbook-visit-file").put("version", 1);
         file.putObject("customer").put("id", "kind").put("name", "-");
         var vehicle = ((ObjectNode) root.path("vehicle")).deepCopy();
-        vehicle.put("id", "kind").put("name", text(root, "name")).put("plate", "-");
+        vehicle.put("id", "kind").put("name", name).put("plate", "-");
         if (root.has("vin")) {
             findVin(text(root, "vin")).ifPresent(vin -> vehicle.put("vin", vin.symbols()));
         }

@@ -98,6 +98,24 @@ class KindFileTest {
         assertThat(faults(example().replace(from, to == null ? "" : to))).containsExactly(where);
     }
 
+    /** Those of the sheet and those of its figures. */
+    @Test
+    void allFaultsAreToldAtOnce() throws IOException {
+        var faulty = example().replace("Fjordling Volta", "").replace("140 N·m", "140 mm");
+        assertThat(faults(faulty)).containsExactly("/name", "/vehicle/fastener/torque");
+    }
+
+    /** The form has the fields of a car's data, without what is of a single car, and gives back what it shows. */
+    @Test
+    void aFormGivesBackTheSheetThatItShows() throws IOException {
+        var kind = kind(example());
+        assertThat(KindFile.fields())
+                .extracting(CarField::pointer)
+                .contains("/vehicle/fastener/torque", "/vehicle/rearAxle/brake/discMinimum", "/vehicle/body/kerbMass")
+                .doesNotContain("/vehicle/plate", "/vehicle/use/saltShare", "/vehicle/battery/installedOn", "/customer/name");
+        assertThat(KindFile.read(KindFile.values(kind), TODAY)).isEqualTo(new KindFile.Read(kind));
+    }
+
     @Test
     void aKindWithoutAVinHasMakeAndModel() throws IOException {
         var byName = example().replace("\"vin\": \"XFJVT3E4*T\",", "");

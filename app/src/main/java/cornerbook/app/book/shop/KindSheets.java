@@ -36,14 +36,31 @@ public final class KindSheets {
         store.write(handle -> {
             sheets.forEach((name, sheet) -> {
                 remove(handle, name);
-                handle.execute("insert into kind_sheet (name, sheet) values (?, ?)", name, sheet);
+                insert(handle, name, sheet);
             });
             return sheets;
         });
     }
 
+    /**
+     * Keeps a changed sheet in place of the one that it was made from.
+     *
+     * @param was name of that one; empty for a new sheet
+     */
+    public void change(String was, String name, String sheet) {
+        store.write(handle -> {
+            remove(handle, was);
+            remove(handle, name);
+            return insert(handle, name, sheet);
+        });
+    }
+
     public void remove(String name) {
         store.write(handle -> remove(handle, name));
+    }
+
+    private static int insert(Handle handle, String name, String sheet) {
+        return handle.execute("insert into kind_sheet (name, sheet) values (?, ?)", name, sheet);
     }
 
     private static int remove(Handle handle, String name) {

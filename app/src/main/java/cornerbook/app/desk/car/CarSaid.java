@@ -8,7 +8,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.wheelplan.AllWheelLimit;
 import java.time.LocalDate;
 
-/** What is known of a car beyond its specification. */
+/** What is known of a car beyond its specification, and what is refused of the data sheet of its kind. */
 sealed interface CarSaid extends Said {
     record OfYearOnSalt(Amount share) implements CarSaid {}
 
@@ -67,6 +67,14 @@ sealed interface CarSaid extends Said {
     record NotKnown() implements CarSaid {}
 
     record NothingCopied() implements CarSaid {}
+
+    record NoSuchSheet(String kind) implements CarSaid {}
+
+    record NoCarForSheet(String car) implements CarSaid {}
+
+    record NoCarOfKind(String kind) implements CarSaid {}
+
+    record SheetKept(String name) implements CarSaid {}
 
     record CopiedFrom(String car) implements CarSaid {}
 }

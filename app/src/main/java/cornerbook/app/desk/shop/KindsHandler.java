@@ -15,7 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 
-/** The data sheets of kinds of cars: kept, changed, taken out as files. */
+/** The data sheets of kinds of cars: listed, removed, taken in and out as files. */
 public final class KindsHandler {
     private static final String KIND = "kind";
     private static final String FILE = "file";
@@ -30,8 +30,7 @@ public final class KindsHandler {
 
     public void show(ServerRequest request, ServerResponse response) {
         var kind = Pages.queryValue(request, KIND);
-        var car = Pages.queryValue(request, "car");
-        send(response, 200, !kind.isEmpty() ? sheet(kind) : car.isEmpty() ? "" : sheetOfCar(car), List.of());
+        send(response, 200, kind.isEmpty() ? "" : sheet(kind), List.of());
     }
 
     private String sheet(String kind) {
@@ -39,14 +38,6 @@ public final class KindsHandler {
                 .kindSheets()
                 .find(kind)
                 .orElseThrow(() -> new PageException(404, new ShopSaid.NoSuchKind(kind)));
-    }
-
-    private String sheetOfCar(String vehicleId) {
-        return desk.book()
-                .cars()
-                .find(vehicleId)
-                .map(history -> KindFile.write(KindFile.of(history.vehicle(), "")))
-                .orElseThrow(() -> new PageException(404, new ShopSaid.NoSuchCar(vehicleId)));
     }
 
     public void sendFile(ServerRequest request, ServerResponse response) {
@@ -89,6 +80,10 @@ public final class KindsHandler {
                 response,
                 status,
                 "desk/shop/kinds",
-                new KindsPage(KindFile.readAll(desk.book().kindSheets().list(), desk.today()), file, errors));
+                new KindsPage(
+                        KindFile.readAll(desk.book().kindSheets().list(), desk.today()),
+                        desk.book().cars().listKinds(),
+                        file,
+                        errors));
     }
 }
