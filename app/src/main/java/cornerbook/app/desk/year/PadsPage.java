@@ -20,6 +20,13 @@ public record PadsPage(LocalDate since, List<PadsOfMonth> months) {
         months = List.copyOf(months);
     }
 
+    /** "November". */
+    public String name(PadsOfMonth month) {
+        return month.month()
+                .getDisplayName(
+                        TextStyle.FULL_STANDALONE, Told.reader().language().locale());
+    }
+
     public String picture() {
         return Lengths.svg(
                 Told.labels("app/desk/year").of("pads-seized"),
@@ -27,13 +34,7 @@ public record PadsPage(LocalDate since, List<PadsOfMonth> months) {
                         .map(month -> {
                             double percent = PERCENT * month.stuck() / month.tried();
                             return new Lengths.Line(
-                                    month.month()
-                                            .getDisplayName(
-                                                    TextStyle.FULL_STANDALONE,
-                                                    Told.reader().language().locale()),
-                                    percent,
-                                    Told.say(new Amount(percent, "%", 1)),
-                                    false);
+                                    name(month), percent, Told.say(new Amount(percent, "%", 1)), false);
                         })
                         .toList());
     }
