@@ -1,4 +1,5 @@
-// Sends each photo that is taken or chosen to where its place says, and shows the page anew with it. What is refused is told beside it.
+// Sends each photo that is taken or chosen to where its place says, and shows it among the others; what is typed on the page meanwhile
+// stays. What is refused is told beside it.
 // Without this module the place stays hidden.
 for (const place of document.querySelectorAll("[data-photo-to]")) {
   const chosen = place.querySelector("input[type=file]");
@@ -8,16 +9,27 @@ for (const place of document.querySelectorAll("[data-photo-to]")) {
     chosen.addEventListener("change", async () => {
       chosen.disabled = true;
       const unreached = place.getAttribute("data-unreached") ?? "";
-      told.textContent = await refusalOf(place.getAttribute("data-photo-to") ?? "", [...(chosen.files ?? [])], unreached);
+      const refusal = await refusalOf(place.getAttribute("data-photo-to") ?? "", [...(chosen.files ?? [])], unreached);
+      told.textContent = refusal || ((await showAnew(place.getAttribute("data-shown-on") ?? "")) ? "" : unreached);
       told.hidden = told.textContent === "";
       chosen.disabled = false;
       chosen.value = "";
-      if (told.hidden) {
-        location.reload();
-      }
     });
     addEventListener("pageshow", () => (chosen.disabled = false));
   }
+}
+
+/**
+ * The photos as the page has them now, in the place of those that stand here.
+ * @param {string} address of the page
+ */
+async function showAnew(address) {
+  const answer = await fetch(address).catch(() => null);
+  const photos = answer?.ok && new DOMParser().parseFromString(await answer.text(), "text/html").getElementById("photos");
+  if (photos) {
+    document.getElementById("photos")?.replaceWith(photos);
+  }
+  return Boolean(photos);
 }
 
 /**

@@ -253,10 +253,15 @@ class StorePagesTest {
         ImageIO.write(image, "png", file.toFile());
         var page = chromium.open(
                 shop.address(Links.storedSet(set.key().vehicleId(), set.key().setId())), 390);
+        page.getByLabel("Pressure as stored").fill("280");
         for (int time = 0; time < 2; time++) {
             page.getByLabel("Photo of the set").setInputFiles(file);
             page.locator(".photos img").waitFor();
+            page.locator("#photo:enabled").waitFor();
         }
+        assertThat(page.getByLabel("Pressure as stored").inputValue())
+                .as("what was typed before the photo was taken")
+                .isEqualTo("280");
         assertThat(page.locator(".photos img").count()).isEqualTo(1);
         assertThat(images(set)).isEqualTo(1);
 
