@@ -31,6 +31,14 @@ public record TodayPage(
         confirmed = List.copyOf(confirmed);
     }
 
+    /** Whether the book has nothing yet that a list could show. */
+    public boolean isBeginning() {
+        return cars.all() == 0
+                && cars.query().isEmpty()
+                && visits.expected().isEmpty()
+                && visits.here().list().isEmpty();
+    }
+
     /**
      * The cars of the day.
      *
