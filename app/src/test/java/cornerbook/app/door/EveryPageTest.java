@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
+import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.bill.BillLedger.NewBill;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.desk.Links;
+import cornerbook.app.exchange.KindFile;
 import cornerbook.core.order.Article;
 import cornerbook.core.order.OrderPart;
 import cornerbook.core.store.FloorPoint;
@@ -15,6 +19,7 @@ import cornerbook.core.store.Naming;
 import cornerbook.core.store.Rack;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,7 +36,11 @@ class EveryPageTest {
     /** Of today: only its front wheels are read so far. */
     private static final String OPEN_VISIT = "/visits/demo-08-v7";
 
-    private static final String FINISHED_VISIT = "/visits/demo-03-v7";
+    private static final String BILLED = "demo-03-v7";
+    private static final String FINISHED_VISIT = "/visits/" + BILLED;
+
+    /** Paper of 8.5 inches, less margins of half an inch. */
+    private static final int PAPER_PX = 720;
 
     @RegisterExtension
     private final Chromium chromium = new Chromium();
@@ -42,6 +51,24 @@ class EveryPageTest {
     void openTheShop(@TempDir Path folder) {
         shop = new ServedShop(folder, ServedShop.cars());
         fillTheStore();
+        billAndGiveBack();
+        keepASheet();
+    }
+
+    /** A bill that was given back, and one in its place. */
+    private void billAndGiveBack() {
+        var book = shop.book();
+        AgreedWork.agree(book, BILLED, "CA-QC", Map.of("Pads", "100.00", "Wipers", "38.50"));
+        var now = ServedShop.CLOCK.instant();
+        var matters = List.of("Pads", "Wipers");
+        book.bills().make(new NewBill("b1", BILLED, matters, List.of(), ServedShop.TODAY, "Ida", now));
+        book.bills().credit("c1", 1, "Wipers were not fitted", ServedShop.TODAY, "Ida", now);
+        book.bills().make(new NewBill("b2", BILLED, List.of("Pads"), List.of(), ServedShop.TODAY, "Ida", now));
+    }
+
+    private void keepASheet() {
+        var kind = KindFile.of(ServedShop.car("demo-08").vehicle(), "Handbook (invented)");
+        shop.book().kindSheets().put(Map.of(kind.name(), KindFile.write(kind)));
     }
 
     /** A rack with a set, one set that is out, and a count that found something. */
@@ -115,6 +142,9 @@ class EveryPageTest {
                 Links.out(),
                 Links.customer(ServedShop.car("demo-08").customer().id()),
                 Links.stepOrder(),
+                Links.kinds(),
+                Links.kindForm(),
+                Links.kindOf("demo-08"),
                 "/shop/tools",
                 Links.DEVICES,
                 Links.PAIR,
@@ -131,10 +161,36 @@ class EveryPageTest {
             Page page = chromium.open(shop.address(address), width);
             page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(look));
             page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
-            assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
-                    .as(address + " scrolls sideways at " + width)
-                    .isLessThanOrEqualTo(0);
+            assertFits(page, address + " at " + width);
             Axe.assertNoViolation(page, "%s, %s at %d".formatted(address, look, width));
+            if (look == ColorScheme.LIGHT) {
+                page.setViewportSize(820, 1180);
+                assertFits(page, address + " at 820");
+                assertPrints(page, address);
+            }
         }
+    }
+
+    private static void assertFits(Page page, String what) {
+        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                .as(what + " scrolls sideways")
+                .isLessThanOrEqualTo(0);
+    }
+
+    /** Controls are no part of the paper; what stands beside them is, and all of it is on the sheet. */
+    private static void assertPrints(Page page, String address) {
+        page.setViewportSize(PAPER_PX, 900);
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+        assertFits(page, address + " on paper");
+        assertThat((Boolean) page.evaluate(
+                        "[...document.querySelectorAll('.scroll')].every(each => each.scrollWidth <= each.clientWidth)"))
+                .as(address + " has its tables whole on paper")
+                .isTrue();
+        assertThat((String) page.evaluate("document.querySelector('main').innerText"))
+                .as(address + " on paper")
+                .isNotBlank();
+        assertThat(page.locator("main :is(button, .button):visible").count())
+                .as(address + " prints what is only tapped")
+                .isZero();
     }
 }

@@ -48,6 +48,11 @@ public record KindFormPage(String was, String car, List<String> kinds, CarFields
         return pointer.equals(KindFile.NAME);
     }
 
+    /** Whether a line of its own is needed for what is written there. */
+    public boolean isLong(String pointer) {
+        return pointer.equals(KindFile.SOURCE);
+    }
+
     public List<CarFields.Group> groups() {
         return form.groups(KindFile.fields());
     }
