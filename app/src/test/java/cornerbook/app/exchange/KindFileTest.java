@@ -112,7 +112,11 @@ class KindFileTest {
         assertThat(KindFile.fields())
                 .extracting(CarField::pointer)
                 .contains("/vehicle/fastener/torque", "/vehicle/rearAxle/brake/discMinimum", "/vehicle/body/kerbMass")
-                .doesNotContain("/vehicle/plate", "/vehicle/use/saltShare", "/vehicle/battery/installedOn", "/customer/name");
+                .doesNotContain(
+                        "/vehicle/plate",
+                        "/vehicle/use/saltShare",
+                        "/vehicle/battery/installedOn",
+                        "/customer/name");
         assertThat(KindFile.read(KindFile.values(kind), TODAY)).isEqualTo(new KindFile.Read(kind));
     }
 
