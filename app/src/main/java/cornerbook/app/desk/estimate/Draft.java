@@ -7,6 +7,7 @@ import cornerbook.core.assess.Assessment;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.price.Job;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -31,7 +32,8 @@ final class Draft {
             var charge = Charge.of(job, 1, prices, reader);
             if (chosen || charge.isPresent()) {
                 lines.add(new DraftLine(
-                        line("JOB." + job.name(), null, reader.begin(job), false, charge.orElse(null)), chosen));
+                        line("JOB." + job.name(), null, reader.begin(job), false, charge.orElse(null), List.of()),
+                        chosen));
             }
         }
         var tyres = new TyreLines(assessment, prices, reader);
@@ -51,21 +53,27 @@ final class Draft {
         boolean safety = advice.first().verdict().compareTo(Verdict.SPENT) >= 0;
         var choice = TyreLines.asksForTyres(advice) ? tyres.of(advice, words, safety) : List.<EstimateLine>of();
         if (choice.isEmpty()) {
-            var charge = JobOf.find(advice)
-                    .flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
+            var asked = JobOf.find(advice);
+            var charge = asked.flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
                     .orElse(null);
-            boolean again = JobOf.find(advice)
+            var works = asked.map(JobOf::works).orElseGet(() -> ChargedWork.ofAdvice(advice.key()));
+            boolean again = asked
                     .map(JobOf::job)
                     .filter(job -> job.per() == Job.Per.CAR)
                     .map(job -> !once.add(job))
                     .orElse(false);
-            lines.add(new DraftLine(line(advice.key(), advice.key(), words, safety, charge), !again));
+            lines.add(new DraftLine(line(advice.key(), advice.key(), words, safety, charge, works), !again));
         }
         choice.forEach(line -> lines.add(new DraftLine(line, true)));
     }
 
     private static EstimateLine line(
-            String key, @Nullable String advice, String words, boolean safety, @Nullable Charge charge) {
+            String key,
+            @Nullable String advice,
+            String words,
+            boolean safety,
+            @Nullable Charge charge,
+            List<ChargedWork> works) {
         return new EstimateLine(
                 key,
                 "",
@@ -74,6 +82,7 @@ final class Draft {
                 charge == null ? "" : charge.detail(),
                 "",
                 safety,
-                charge == null ? null : charge.amount());
+                charge == null ? null : charge.amount(),
+                works);
     }
 }
