@@ -53,9 +53,7 @@ final class WorkAsked {
                 mayCall,
                 most().map(said -> BayReader.forAll(bay -> bay.say(said))).orElse(null),
                 works,
-                work.agreed().stream()
-                        .map(WorkOfVisit.Standing::line)
-                        .filter(line -> line.works().isEmpty())
+                offers.unknown().stream()
                         .map(line -> new BayState.Line(line.key(), line.words()))
                         .toList());
     }

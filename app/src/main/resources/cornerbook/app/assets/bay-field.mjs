@@ -163,8 +163,10 @@ export class FieldView {
     if (this.visit.look(this.field).written !== word) {
       this.visit.enter(this.field, word);
     }
-    // At once: a gauge may type already.
-    this.moveOn(this, true, false);
+    // At once: a gauge may type already. What waits for the customer stays before the eyes.
+    if (!this.visit.asked(this.field)?.held) {
+      this.moveOn(this, true, false);
+    }
   }
 
   /**

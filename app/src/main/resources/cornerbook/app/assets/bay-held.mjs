@@ -77,10 +77,10 @@ function holds(visit, field, work) {
   const lines = (asking?.lines ?? []).map(({ key, words }) => button(say("held-as-line", { words }), () => visit.record("work", { work: work.key, answer: "AS_LINE", line: key })));
   return [
     note("wrong", amount ? say("held-costs", { sentence: here(work.stop), amount }) : say("held-no-price", { sentence: here(work.stop) })),
-    ...(law ? [h("p", { className: "soft" }, law)] : []),
     ...(work.price === undefined ? [] : [byTelephone(visit, field, work, work.price, amount)]),
     h("div", { className: "row" }, ...lines, showHere(visit, work), button(say("held-take-back"), () => visit.takeBack(field))),
     withoutCharge(visit, field, work),
+    ...(law ? [h("p", { className: "law" }, law)] : []),
   ];
 }
 

@@ -1,11 +1,13 @@
 package cornerbook.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import cornerbook.app.book.customer.ContactAnswer;
 import cornerbook.app.book.estimate.Agreement;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.estimate.EstimateLine;
+import cornerbook.app.book.estimate.WorkOfVisit;
 import cornerbook.core.coming.Channel;
 import cornerbook.core.coming.Purpose;
 import cornerbook.core.price.Tax;
@@ -262,5 +264,35 @@ class NotAgreedTest extends TabletEntries {
                                 Purpose.SAFETY, Channel.TELEPHONE, false, "Please do not call", "Ada", NOW)));
         assertThat(state().path("asking").path("mayCall").booleanValue()).isFalse();
         assertThat(state().path("asking").has("telephone")).isFalse();
+    }
+
+    /** What waits for an answer goes along: only the last estimate can be answered. */
+    @Test
+    void whatWaitsForAnAnswerCanStillBeAnswered() throws Exception {
+        estimate("e", "OTHER", null, "20.00");
+        assertThat(statuses(done("PADS_REPLACED", "LF"), agreed("CAD 180.00"))).containsOnly("stored");
+        var work = shop.book.estimates().of(visitId);
+        assertThat(work.last().orElseThrow().lines())
+                .extracting(EstimateLine::key)
+                .containsExactly("OTHER", "WORK." + PADS);
+        assertThat(work.standing())
+                .extracting(each -> each.line().key(), WorkOfVisit.Standing::isOpen)
+                .containsExactly(tuple("OTHER", true), tuple("WORK." + PADS, false));
+    }
+
+    /** A line by hand is named by a person; what the car came for is no such line. */
+    @Test
+    void anAgreedLineOfTheDeskCanBeNamed() throws Exception {
+        estimate("e", "OWN.Front pads", null, "80.00");
+        agree("yes", true);
+        assertThat(statuses(done("PADS_REPLACED", "LF"))).containsExactly("stored");
+        assertThat(state().path("asking").path("lines").valueStream()
+                        .map(line -> line.path("key").stringValue()))
+                .containsExactly("OWN.Front pads");
+        var named = entry("work", Map.of("work", PADS, "answer", "AS_LINE", "line", "OWN.Front pads"));
+        assertThat(statuses(named)).containsExactly("stored");
+        assertThat(work().path("settled").path("en").path("metric").stringValue())
+                .isEqualTo("Ottilie agreed, by word");
+        assertThat(shop.book.estimates().of(visitId).held(shop.visit(visitId))).isEmpty();
     }
 }

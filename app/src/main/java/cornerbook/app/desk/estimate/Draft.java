@@ -22,7 +22,15 @@ import org.jspecify.annotations.Nullable;
 final class Draft {
     private static final List<Job> PLANNED = List.of(Job.WHEELS, Job.BRAKES, Job.WHEELS_AND_BRAKES, Job.RETORQUE);
 
+    /** Before the name of a planned job, in the key of its line. */
+    private static final String OF_THE_VISIT = "JOB.";
+
     private Draft() {}
+
+    /** Whether a line is what the car came for: of that everybody knows what it is about. */
+    static boolean isPlanned(EstimateLine line) {
+        return line.key().startsWith(OF_THE_VISIT);
+    }
 
     /** @param planned what the car came for, as it was agreed; null where nobody has said */
     static List<DraftLine> of(Assessment assessment, PriceList prices, @Nullable PlannedWork planned, Reader reader) {
@@ -32,7 +40,7 @@ final class Draft {
             var charge = Charge.of(job, 1, prices, reader);
             if (chosen || charge.isPresent()) {
                 lines.add(new DraftLine(
-                        line("JOB." + job.name(), null, reader.begin(job), false, charge.orElse(null), List.of()),
+                        line(OF_THE_VISIT + job.name(), null, reader.begin(job), false, charge.orElse(null), List.of()),
                         chosen));
             }
         }

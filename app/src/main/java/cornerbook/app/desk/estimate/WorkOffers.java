@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
@@ -61,6 +62,14 @@ public final class WorkOffers {
     /** All that was estimated and agreed. */
     public WorkOfVisit work() {
         return work;
+    }
+
+    /** Lines that were agreed and of which nobody but a person knows which work they are about: those that were typed by hand. */
+    public List<EstimateLine> unknown() {
+        return work.agreed().stream()
+                .map(WorkOfVisit.Standing::line)
+                .filter(line -> line.works().isEmpty() && line.oneOf().isEmpty() && !Draft.isPlanned(line))
+                .toList();
     }
 
     /** One for each work that the car can have. */
@@ -143,12 +152,21 @@ public final class WorkOffers {
                         .orElse(desk.today()),
                 last.map(Estimate::place).orElseGet(() -> place == null ? "" : place.place()),
                 currency(line),
-                List.of(line),
+                withOpen(line),
                 last.map(Estimate::taxes).orElseGet(() -> taxes(desk.today())),
                 person,
                 madeAt);
         desk.book().estimates().keep(given);
         return given;
+    }
+
+    /** Only the last estimate can be answered: what waits in the one before would never be. */
+    private List<EstimateLine> withOpen(EstimateLine line) {
+        var waiting = work.standing().stream()
+                .filter(WorkOfVisit.Standing::isOpen)
+                .map(WorkOfVisit.Standing::line)
+                .filter(each -> !each.matter().equals(line.matter()));
+        return Stream.concat(waiting, Stream.of(line)).toList();
     }
 
     private static CurrencyUnit currency(EstimateLine line) {
