@@ -124,13 +124,15 @@ final class WorkAsked {
         }
     }
 
-    private static Money price(Entry entry) {
+    /** Of the coin in which the customer is asked. */
+    private Money price(Entry entry) {
         try {
             var money = Money.parse(entry.text("price"));
-            if (money.isPositiveOrZero()) {
+            if (money.isPositiveOrZero()
+                    && offers.currency().filter(money.getCurrencyUnit()::equals).isPresent()) {
                 return money;
             }
-        } catch (MoneyFormatException | IllegalArgumentException e) {
+        } catch (MoneyFormatException | IllegalArgumentException | ArithmeticException e) {
             throw entry.refused("price", BaySaid.Wanted.MONEY);
         }
         throw entry.refused("price", BaySaid.Wanted.MONEY);

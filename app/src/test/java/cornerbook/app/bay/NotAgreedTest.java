@@ -237,6 +237,8 @@ class NotAgreedTest extends TabletEntries {
         assertThat(statuses(
                         agreed("a lot"),
                         agreed("CAD -1.00"),
+                        agreed("CAD 1.005"),
+                        agreed("USD 1.00"),
                         with(agreed("CAD 1.00"), "work", "PADS.LF"),
                         with(agreed("CAD 1.00"), "name", ""),
                         entry("agreed", Map.of("work", PADS, "name", "Ottilie", "price", "CAD 1.00")),
@@ -244,6 +246,7 @@ class NotAgreedTest extends TabletEntries {
                         entry("work", Map.of("work", PADS, "answer", "AS_LINE", "line", "OTHER")),
                         entry("work", Map.of("work", PADS, "answer", "FREE"))))
                 .containsOnly("refused");
+        assertThat(shop.book.estimates().of(visitId).estimates()).isEqualTo(before.estimates());
         assertThat(shop.book.estimates().of(visitId).agreements()).isEqualTo(before.agreements());
         assertThat(shop.book.estimates().of(visitId).answers()).isEmpty();
     }

@@ -14,7 +14,6 @@ import cornerbook.core.price.Job;
 import cornerbook.core.say.Said;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -33,23 +32,23 @@ import org.jspecify.annotations.Nullable;
 public record ChargedWork(
         Job job, @Nullable Axle axle, @Nullable CornerName corner) implements Said {
     /** The readings that say that it was done. */
-    private static final Map<Measure, Job> DONE_BY = new EnumMap<>(Map.of(
+    private static final Map<Measure, Job> DONE_BY = Map.of(
             Measure.PADS_REPLACED, Job.PADS,
             Measure.DISC_REPLACED, Job.DISCS,
             Measure.SHOES_REPLACED, Job.SHOES,
             Measure.DRUM_REPLACED, Job.DRUMS,
             Measure.BRAKE_HOSE_REPLACED, Job.BRAKE_HOSE,
             Measure.BRAKE_FLUID_REPLACED, Job.BRAKE_FLUID,
-            Measure.PUNCTURE_REPAIRED, Job.TYRE_REPAIR));
+            Measure.PUNCTURE_REPAIRED, Job.TYRE_REPAIR);
 
     /** What an advice to replace a part comes to. */
-    private static final Map<Subject.Part, Job> REPLACED = new EnumMap<>(Map.of(
+    private static final Map<Subject.Part, Job> REPLACED = Map.of(
             Subject.Part.PAD, Job.PADS,
             Subject.Part.DISC, Job.DISCS,
             Subject.Part.SHOE, Job.SHOES,
             Subject.Part.DRUM, Job.DRUMS,
             Subject.Part.BRAKE_LINE, Job.BRAKE_HOSE,
-            Subject.Part.BRAKE_FLUID, Job.BRAKE_FLUID));
+            Subject.Part.BRAKE_FLUID, Job.BRAKE_FLUID);
 
     /** The work that a reading of this measure says was done; empty where it says nothing of the kind. */
     public static Optional<ChargedWork> of(Measure measure, @Nullable Corner corner) {

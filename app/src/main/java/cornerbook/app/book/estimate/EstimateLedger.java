@@ -358,6 +358,15 @@ public final class EstimateLedger {
         });
     }
 
+    /** The same with its estimate, which may be kept already: both are, or neither. */
+    public Arrival agreeTo(Estimate estimate, Agreement agreement, LocalDate today) {
+        return store.write(handle -> {
+            var ledger = new EstimateLedger(Transactions.within(handle));
+            ledger.keep(estimate);
+            return ledger.agree(agreement, today);
+        });
+    }
+
     private static void check(Handle handle, Estimate estimate, Agreement agreement, LocalDate today) {
         if (estimate.turn() + 1 < TableRow.count(handle, "estimate where visit_id = ?", estimate.visitId())) {
             throw refused(new EstimateBookSaid.NotTheLast());

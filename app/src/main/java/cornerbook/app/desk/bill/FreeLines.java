@@ -5,13 +5,12 @@ import cornerbook.app.book.bill.Bill;
 import cornerbook.app.book.bill.BillLine;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.estimate.FreeReason;
+import cornerbook.app.book.estimate.WorkAnswer;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.Visit;
-import cornerbook.core.say.Said;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import org.joda.money.Money;
 
 /** What was done without charge, as it stands on a bill: at nothing, and with the reason. */
 final class FreeLines {
@@ -30,17 +29,21 @@ final class FreeLines {
                 .collect(Collectors.toSet());
         return work.last().stream()
                 .flatMap(estimate -> work.free(visit).stream()
-                        .map(each -> line(each.work().key(), estimate, each.reason(), each.work())))
-                .filter(line -> !billed.contains(line.key()))
+                        .filter(each -> !billed.contains(key(each)))
+                        .map(each -> line(each, estimate)))
                 .toList();
     }
 
-    private static BillLine line(String key, Estimate estimate, String reason, Said work) {
+    private static String key(WorkAnswer free) {
+        return FREE + free.work().key();
+    }
+
+    private static BillLine line(WorkAnswer free, Estimate estimate) {
         var reader = Told.reader().in(estimate.language());
         return new BillLine(
-                FREE + key,
-                reader.begin(work),
-                reader.labels("app/desk/bill").of("without-charge", "reason", FreeReason.said(reason)),
-                Money.zero(estimate.currency()));
+                key(free),
+                reader.begin(free.work()),
+                reader.labels("app/desk/bill").of("without-charge", "reason", FreeReason.said(free.reason())),
+                estimate.nothing());
     }
 }

@@ -72,6 +72,11 @@ public final class WorkOffers {
                 .toList();
     }
 
+    /** In which the customer is asked; empty while nothing was estimated and the shop has not said. */
+    public Optional<CurrencyUnit> currency() {
+        return work.last().map(Estimate::currency).or(prices::currency);
+    }
+
     /** One for each work that the car can have. */
     public List<Offer> all() {
         return ChargedWork.possible(open.history().vehicle()).stream()
@@ -127,7 +132,11 @@ public final class WorkOffers {
      * @param amount before taxes, as the customer is told it
      * @param id of the new one
      */
-    public Estimate give(Offer offer, Money amount, String id, String person, Instant madeAt) {
+    public void give(Offer offer, Money amount, String id, String person, Instant madeAt) {
+        desk.book().estimates().keep(asking(offer, amount, id, person, madeAt));
+    }
+
+    private Estimate asking(Offer offer, Money amount, String id, String person, Instant madeAt) {
         var line = offer.line().priced(amount);
         return work.last()
                 .filter(last -> !desk.today().isAfter(last.validUntil())
@@ -138,10 +147,7 @@ public final class WorkOffers {
     private Estimate next(EstimateLine line, String id, String person, Instant madeAt) {
         var last = work.last();
         var place = prices.place();
-        if (place == null && last.isEmpty()) {
-            throw new PageException(UNFIT, new EstimateSaid.NoPlaceYet());
-        }
-        var given = new Estimate(
+        return new Estimate(
                 id,
                 open.visit().id(),
                 work.estimates().size(),
@@ -151,13 +157,11 @@ public final class WorkOffers {
                         .filter(day -> day.isAfter(desk.today()))
                         .orElse(desk.today()),
                 last.map(Estimate::place).orElseGet(() -> place == null ? "" : place.place()),
-                currency(line),
+                currency().orElseThrow(() -> new PageException(UNFIT, new EstimateSaid.NoPlaceYet())),
                 withOpen(line),
                 last.map(Estimate::taxes).orElseGet(() -> taxes(desk.today())),
                 person,
                 madeAt);
-        desk.book().estimates().keep(given);
-        return given;
     }
 
     /** Only the last estimate can be answered: what waits in the one before would never be. */
@@ -167,11 +171,6 @@ public final class WorkOffers {
                 .map(WorkOfVisit.Standing::line)
                 .filter(each -> !each.matter().equals(line.matter()));
         return Stream.concat(waiting, Stream.of(line)).toList();
-    }
-
-    private static CurrencyUnit currency(EstimateLine line) {
-        var amount = line.amount();
-        return amount == null ? CurrencyUnit.CAD : amount.getCurrencyUnit();
     }
 
     private List<Estimate.Named> taxes(LocalDate day) {
@@ -199,11 +198,12 @@ public final class WorkOffers {
         if (work.agreements().stream().anyMatch(each -> each.id().equals(id))) {
             return Arrival.ALREADY;
         }
-        var estimate = give(offer, amount, id + "/estimate", person, madeAt);
+        var estimate = asking(offer, amount, id + "/estimate", person, madeAt);
         var answers = Map.of(place(estimate, offer.line().priced(amount)).orElseThrow(), true);
         return desk.book()
                 .estimates()
-                .agree(
+                .agreeTo(
+                        estimate,
                         new Agreement(
                                 id,
                                 estimate.id(),
