@@ -209,6 +209,7 @@ declare namespace bay {
     departed?: Departed;
     remarks: Record<string, string>;
     advised: Advised[];
+    asking?: Asking;
     plans: Plan[];
   }
 
@@ -232,6 +233,31 @@ declare namespace bay {
     declinedBy?: string;
     corners: Corner[];
     stop?: ForAll<string>;
+  }
+
+  interface Asking {
+    name: string;
+    telephone?: string;
+    mayCall: boolean;
+    law?: ForAll<string>;
+    works: Work[];
+    lines: Line[];
+  }
+
+  interface Work {
+    key: string;
+    places: string[];
+    holds: boolean;
+    stop: ForAll<string>;
+    amount?: ForAll<string>;
+    price?: string;
+    settled?: ForAll<string>;
+    free: boolean;
+  }
+
+  interface Line {
+    key: string;
+    words: string;
   }
 
   interface StoredOdometer {
@@ -373,6 +399,25 @@ declare namespace bay {
     saidBy?: string;
   }
 
+  /** The customer agreed by telephone to work that was held. */
+  interface AgreedEntry extends OfVisit {
+    kind: "agreed";
+    work: string;
+    name: string;
+    contact?: string;
+    /** Before taxes, as the book wrote it. */
+    price: string;
+  }
+
+  /** What else was said of work that was held. */
+  interface WorkEntry extends OfVisit {
+    kind: "work";
+    work: string;
+    answer: "WITHOUT_CHARGE" | "AS_LINE" | "ASKED_AGAIN";
+    line?: string;
+    reason?: string;
+  }
+
   interface ToolEntry extends OfVisit {
     kind: "tool";
     tool: string;
@@ -449,7 +494,7 @@ declare namespace bay {
     written: string;
   }
 
-  type Made = Reading | Stray | TickEntry | RemarkEntry | DeclinedEntry | ToolEntry | Leaving | PutRight | SaidState | MoveEntry | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
+  type Made = Reading | Stray | TickEntry | RemarkEntry | DeclinedEntry | AgreedEntry | WorkEntry | ToolEntry | Leaving | PutRight | SaidState | MoveEntry | RivalAnswer | PhotoEntry | PhotoChoice | DepartureEntry;
   type MadeOf<K> = Extract<Made, { kind: K }>;
 
   interface Waiting {
@@ -564,6 +609,19 @@ declare namespace bay {
   }
 
   type Where = "" | "writing" | "here" | "held" | "book" | "refused" | "rival";
+
+  /** Work at a field that is charged for. */
+  interface Asked {
+    work: Work;
+    /** Whether it waits for a word. */
+    held: boolean;
+    /** Whether it is without charge. */
+    free: boolean;
+    /** What was said to it and is only here. */
+    entry?: EntryOf<"agreed"> | EntryOf<"work">;
+    /** What was said to it, as the book has it. */
+    stored?: string;
+  }
 
   interface Look {
     key: string;

@@ -249,3 +249,64 @@ test("what the server tells while the sheet is on its way is not put back by wha
   await again;
   assert.equal(visit.state.photos.length, 0, "asked for after it, it is the newer one");
 });
+
+const ALL = (words) => ({ en: { metric: words } });
+const WORK = { key: "PADS.FRONT", places: ["PADS_REPLACED.LF", "PADS_REPLACED.RF"], holds: true, stop: ALL("stop"), amount: ALL("$203.40"), price: "CAD 180.00", free: false };
+const ASKING = { name: "Ottilie", telephone: "555 0100", mayCall: true, law: ALL("law"), works: [WORK], lines: [{ key: "OWN.Pads", words: "Pads" }] };
+
+test("work that is not agreed is held at its place, counts as missing, and keeps the car from leaving", async () => {
+  await visit.enter(REPLACED, "done");
+  assert.equal(visit.asked(REPLACED), undefined, "before there is an estimate");
+  visit.state.asking = structuredClone(ASKING);
+  const step = SHEET.steps.find(({ id }) => id === "PADS.LF");
+  assert.equal(visit.asked(REPLACED).held, true);
+  assert.ok(visit.asksIn(step));
+  assert.ok(visit.progress(step).missing.some(({ field: missing }) => missing === REPLACED));
+  assert.deepEqual(visit.openPoints().find(({ key }) => key === "NOT_AGREED.PADS.FRONT"), { key: "NOT_AGREED.PADS.FRONT", sentence: "stop", closedBy: "PADS_REPLACED.LF", unsafe: false });
+  assert.equal(visit.asked(PAD), undefined, "what is measured is not asked about");
+});
+
+test("without a link an agreement by telephone releases it, and what was refused does not", async () => {
+  visit.state.asking = structuredClone(ASKING);
+  await visit.enter(REPLACED, "done");
+  await visit.record("agreed", { work: "PADS.FRONT", name: "Ottilie", contact: "555 0100", price: "CAD 180.00" });
+  assert.equal(visit.asked(REPLACED).held, false);
+  assert.equal(visit.openPoints().some(({ key }) => key.startsWith("NOT_AGREED")), false);
+  const entry = visit.here("agreed")[0];
+  entry.refused = "no";
+  assert.equal(visit.asked(REPLACED).held, true);
+});
+
+test("work without charge is held again once it is charged after all", async () => {
+  visit.state.asking = structuredClone(ASKING);
+  visit.state.asking.works[0].settled = ALL("free");
+  visit.state.asking.works[0].free = true;
+  await visit.enter(REPLACED, "done");
+  assert.deepEqual([visit.asked(REPLACED).held, visit.asked(REPLACED).free], [false, true]);
+  await visit.record("work", { work: "PADS.FRONT", answer: "ASKED_AGAIN" });
+  assert.equal(visit.asked(REPLACED).held, true);
+  await visit.record("work", { work: "PADS.FRONT", answer: "WITHOUT_CHARGE", reason: "GOODWILL" });
+  assert.deepEqual([visit.asked(REPLACED).held, visit.asked(REPLACED).free], [false, true]);
+  await visit.record("work", { work: "PADS.FRONT", answer: "AS_LINE", line: "OWN.Pads" });
+  assert.deepEqual([visit.asked(REPLACED).held, visit.asked(REPLACED).free], [false, false]);
+});
+
+test("what is taken back leaves nothing open: unsent it goes, in the book it is corrected", async () => {
+  visit.state.asking = structuredClone(ASKING);
+  await visit.enter(REPLACED, "done");
+  await visit.takeBack(REPLACED);
+  assert.equal(visit.read(REPLACED), "");
+  visit.state.readings["PADS_REPLACED.LF.."] = { id: "7", written: "done", shown: { metric: "done" } };
+  assert.equal(visit.asked(REPLACED).held, true);
+  await visit.takeBack(REPLACED);
+  const { entry, where } = visit.look(REPLACED);
+  assert.deepEqual([entry.written, entry.shown, entry.reason, where], ["not done", "7", "TAKEN_BACK", "here"]);
+  assert.equal(visit.asked(REPLACED), undefined);
+});
+
+test("a place that asks for a written estimate is told without holding anything", async () => {
+  visit.state.asking = { ...structuredClone(ASKING), works: [{ ...WORK, holds: false }] };
+  await visit.enter(REPLACED, "done");
+  assert.equal(visit.asked(REPLACED).held, false);
+  assert.equal(visit.openPoints().some(({ key }) => key.startsWith("NOT_AGREED")), false);
+});

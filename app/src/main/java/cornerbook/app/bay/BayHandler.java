@@ -171,12 +171,14 @@ final class BayHandler {
     private BayState state(String visitId) {
         var open = desk.getOpenVisit(visitId);
         var findings = desk.findings(open);
+        var advice = Advice.of(open.history(), open.visit(), findings);
         return BayStates.of(
                 desk.getVisitInBay(visitId),
                 desk.book().visits().getState(visitId),
                 findings,
-                Advice.of(open.history(), open.visit(), findings),
+                advice,
                 desk.book().estimates().of(visitId),
+                new WorkAsked(desk, open, advice).asking(),
                 new WheelProposal(desk.assessor(), open).readOutOfStore(),
                 watch.people(visitId),
                 desk.now());

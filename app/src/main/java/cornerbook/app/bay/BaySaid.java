@@ -1,8 +1,11 @@
 package cornerbook.app.bay;
 
+import cornerbook.app.book.estimate.Agreement;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
+import cornerbook.core.finding.Citation;
 import cornerbook.core.say.Amount;
+import cornerbook.core.say.Price;
 import cornerbook.core.say.Said;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +23,21 @@ public interface BaySaid extends Said {
 
     /** Work that nobody may begin: an estimate was given, and the customer has not agreed to this, or declined it. */
     record NotAgreed(boolean declined, Said work) implements BaySaid {}
+
+    /** Work for which no estimate was given, at a place that asks for one in writing. */
+    record NoEstimate(Said work, Citation source) implements BaySaid {}
+
+    /** What the customer would pay for it. */
+    record WithTaxes(Price total) implements BaySaid {}
+
+    /** How far the bill may go by what was agreed until now. */
+    record MostByNow(Price agreed, Price most, Citation source) implements BaySaid {}
+
+    /** Who agreed, and by which way. */
+    record AgreedBy(String name, Agreement.Way way) implements BaySaid {}
+
+    /** It was done without charge. */
+    record DoneFree(Said reason, String person) implements BaySaid {}
 
     /** What the gauge has to show. */
     record AirToSee(Amount gauge) implements BaySaid {}
@@ -80,6 +98,8 @@ public interface BaySaid extends Said {
         OBJECT,
         STEP,
         WHEEL,
+        WORK,
+        MONEY,
         /** What is done is not left open. */
         NO_REASON
     }
@@ -101,6 +121,8 @@ public interface BaySaid extends Said {
         READ_AGAIN,
         /** It was entered at the wrong corner or car. */
         WRONG_PLACE,
+        /** Work that is not done after all, as the customer did not agree to it. */
+        TAKEN_BACK,
         NOT_SAID
     }
 }

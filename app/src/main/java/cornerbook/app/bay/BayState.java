@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param departed null while the car is in the bay
  * @param remarks what stands written, by its topic
  * @param advised what the customer may decline, gravest first
+ * @param asking what work that is charged for has been agreed, and who is asked about the rest; null where nothing of it can be said
  * @param plans where the wheels of each set go that was read as it came out of the store; none once wheels are recorded
  */
 public record BayState(
@@ -45,6 +46,7 @@ public record BayState(
         @Nullable Departed departed,
         Map<Remark.Topic, String> remarks,
         List<Advised> advised,
+        @Nullable Asking asking,
         List<Plan> plans) {
 
     /**
@@ -86,6 +88,49 @@ public record BayState(
             @Nullable String declinedBy,
             List<Corner> corners,
             @Nullable Map<String, Map<String, String>> stop) {}
+
+    /**
+     * Who is asked about work that is not agreed.
+     *
+     * @param name of the customer
+     * @param telephone null where there is none, or the customer does not want to be called
+     * @param mayCall whether the customer may be called
+     * @param law how far the bill may go, and where that comes from, by the tag of the language and the name of the units; null before an
+     *     estimate
+     * @param works all that the car can have
+     * @param lines that were agreed and were typed by hand, so that nobody but a person knows which work they are about
+     */
+    public record Asking(
+            String name,
+            @Nullable String telephone,
+            boolean mayCall,
+            @Nullable Map<String, Map<String, String>> law,
+            List<Work> works,
+            List<Line> lines) {}
+
+    /**
+     * Work that is charged for.
+     *
+     * @param places of the sheet that say that it was done, by measure and corner
+     * @param holds whether it waits for the customer's word: else it may be entered, and is only told
+     * @param stop what is missing, by the tag of the language and the name of the units
+     * @param amount what it costs with taxes, in the same way; null while it has no price
+     * @param price the same before taxes, as the book writes it; null with {@code amount}
+     * @param settled by whom it is agreed, or that it is without charge; null while it is neither
+     * @param free whether it is without charge
+     */
+    public record Work(
+            String key,
+            List<String> places,
+            boolean holds,
+            Map<String, Map<String, String>> stop,
+            @Nullable Map<String, Map<String, String>> amount,
+            @Nullable String price,
+            @Nullable Map<String, Map<String, String>> settled,
+            boolean free) {}
+
+    /** A line of an estimate. */
+    public record Line(String key, String words) {}
 
     /**
      * A reading that stands.

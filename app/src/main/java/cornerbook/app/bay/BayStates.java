@@ -2,6 +2,7 @@ package cornerbook.app.bay;
 
 import cornerbook.app.bay.BayState.Advised;
 import cornerbook.app.bay.BayState.Air;
+import cornerbook.app.bay.BayState.Asking;
 import cornerbook.app.bay.BayState.Departed;
 import cornerbook.app.bay.BayState.Plan;
 import cornerbook.app.bay.BayState.Rival;
@@ -59,6 +60,7 @@ final class BayStates {
      * @param findings on it
      * @param advice what they ask for
      * @param work what was estimated and agreed of it
+     * @param asking who is asked about what is not
      * @param fills the sets that were read out of the store, as they may go on
      * @param onCar who has its sheet open
      */
@@ -68,6 +70,7 @@ final class BayStates {
             List<Finding> findings,
             List<Advice> advice,
             WorkOfVisit work,
+            @Nullable Asking asking,
             List<Fill> fills,
             List<String> onCar,
             Instant now) {
@@ -99,6 +102,7 @@ final class BayStates {
                         .filter(Advice::mayBeDeclined)
                         .map(each -> advised(each, notes.declined(), work))
                         .toList(),
+                asking,
                 fills.stream()
                         .map(fill ->
                                 new Plan(fill.setId(), fill.wheelAt(), BayReader.forAll(bay -> bay.say(fill.hint()))))

@@ -44,7 +44,7 @@ final class EntryIntake {
     private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
 
     private static final String KINDS =
-            "reading, tick, remark, answer, photo choice, tool, leaving, declined, put right, move, state, departure";
+            "reading, tick, remark, answer, photo choice, tool, leaving, declined, agreed, work, put right, move, state, departure";
 
     private final Desk desk;
     private final BayLedger ledger;
@@ -150,6 +150,8 @@ final class EntryIntake {
                         .choose(entry.id(), visitId, entry.word("tool", ShopTool.Kind.class), entry.mark("toolId"));
             case "leaving" -> leave(entry);
             case "declined" -> ledger.addDeclined(visitId, declined(entry));
+            case "agreed" -> workAsked().agreed(entry);
+            case "work" -> workAsked().answered(entry);
             case "put right" -> putRight(entry);
             case "move" -> move(entry);
             case "state" ->
@@ -238,6 +240,11 @@ final class EntryIntake {
         } catch (PageException e) {
             throw new RefusedEntry(entry.where() + "/advice", e.said());
         }
+    }
+
+    private WorkAsked workAsked() {
+        var open = desk.getOpenVisit(visitId);
+        return new WorkAsked(desk, open, desk.advice(open));
     }
 
     private static Remark remark(Entry entry) {

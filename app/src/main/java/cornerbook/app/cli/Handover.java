@@ -11,6 +11,7 @@ import cornerbook.words.Language;
 import cornerbook.words.Reader;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
@@ -67,6 +68,8 @@ final class Handover implements Runnable {
                         shop.letterhead(),
                         Instant.now(),
                         notes,
+                        // A visit file brings neither prices nor agreements.
+                        List.of(),
                         reader(history)));
         TargetFile.write(target, sheet, force);
         terminal.say(new CliSaid.Wrote(target.toString()));

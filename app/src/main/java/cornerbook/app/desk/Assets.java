@@ -28,6 +28,7 @@ final class Assets {
             "bay-elsewhere.mjs",
             "bay-field.mjs",
             "bay-gauge.mjs",
+            "bay-held.mjs",
             "bay-leave.mjs",
             "bay-lexicon.mjs",
             "bay-likely.mjs",

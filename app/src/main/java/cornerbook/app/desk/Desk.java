@@ -16,6 +16,7 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.core.release.OpenPoint;
 import cornerbook.core.release.ReleaseRule;
 import cornerbook.words.Language;
@@ -26,6 +27,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What every page works with: the book, the assessor and the day. */
 public record Desk(Book book, Learning learning, CarLists lists, Clock clock) {
@@ -121,8 +123,12 @@ public record Desk(Book book, Learning learning, CarLists lists, Clock clock) {
 
     private List<OpenPoint> openPoints(OpenVisit open, List<Finding> findings) {
         var notes = book.bay().read(open.visit().id());
-        return new LeavingCheck(open.visit(), notes.ticks(), notes.authors().values())
-                .open(leavingRules(open), findings);
+        var held = book.estimates().of(open.visit().id()).held(open.visit()).stream().map(ChargedWork::notAgreed);
+        return Stream.concat(
+                        new LeavingCheck(open.visit(), notes.ticks(), notes.authors().values())
+                                .open(leavingRules(open), findings).stream(),
+                        held)
+                .toList();
     }
 
     /** What opens and closes a point at a visit in this shop. */

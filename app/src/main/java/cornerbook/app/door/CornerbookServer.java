@@ -318,6 +318,7 @@ public final class CornerbookServer {
                 .post("/visits/{id}/declined", findings::decline)
                 .get("/visits/{id}/estimate", estimate::show)
                 .post("/visits/{id}/estimate", estimate::keep)
+                .post("/visits/{id}/estimate/work", estimate::offer)
                 .get("/visits/{id}/estimate.pdf", estimate::sendPdf)
                 .post("/visits/{id}/estimate/link", estimate::makeLink)
                 .get("/visits/{id}/bill", bill::show)

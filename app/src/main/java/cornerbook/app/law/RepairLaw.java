@@ -14,11 +14,18 @@ import org.jspecify.annotations.Nullable;
  *
  * @param mostOverPercent by how much a bill may exceed its estimate without another agreement
  * @param estimate where that comes from
+ * @param writtenAbove the amount, with parts and labour, above which an estimate has to be in writing; null where no law on file says so
+ * @param written where that comes from
+ * @param spoken where it comes from that an agreement by telephone counts with name, moment and the number alone; null where no law
+ *     on file says so
  * @param warranty null where no law on file gives one
  */
 public record RepairLaw(
         BigDecimal mostOverPercent,
         Citation estimate,
+        @Nullable BigDecimal writtenAbove,
+        Citation written,
+        @Nullable Citation spoken,
         @Nullable Warranty warranty) {
     private static final String ANYWHERE = "*";
     private static final List<Map<String, String>> ROWS = LawFile.rows("repairs.csv");
@@ -61,9 +68,13 @@ public record RepairLaw(
 
     private static RepairLaw of(Map<String, String> row) {
         var lasts = LawFile.cell(row, "warranty");
+        var above = LawFile.cell(row, "written above");
         return new RepairLaw(
                 new BigDecimal(LawFile.cell(row, "over percent")),
                 LawFile.citation(row, "estimate"),
+                above.isEmpty() ? null : new BigDecimal(above),
+                LawFile.citation(row, "written"),
+                LawFile.cell(row, "spoken").isEmpty() ? null : LawFile.citation(row, "spoken"),
                 lasts.isEmpty()
                         ? null
                         : new Warranty(

@@ -2,10 +2,12 @@ package cornerbook.app.sheet;
 
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.core.assess.Assessment;
+import cornerbook.core.say.Said;
 import cornerbook.words.Reader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.util.List;
 
 /** The sheet that the customer takes home: the first page is the customer's own and whole, then comes the record. */
 public final class HandoverSheet {
@@ -21,23 +23,24 @@ public final class HandoverSheet {
      * The sheet of one visit with what was noted beside its readings: the cautions that the car left with open, and the
      * photos that were chosen for the sheet, which may have a page more.
      *
+     * @param agreed what was agreed of it, done without charge, and declined beside what the findings asked for; in sentences
      * @param madeAt when the sheet is made, as it is printed at its foot
      * @param reader who takes it home
      */
     public static byte[] render(
-            Assessment assessment, Letterhead letterhead, Instant madeAt, VisitNotes notes, Reader reader) {
+            Assessment assessment, Letterhead letterhead, Instant madeAt, VisitNotes notes, List<Said> agreed, Reader reader) {
         try {
             for (var first : SheetRoom.TRIED) {
-                try (var sheet = layOut(assessment, letterhead, madeAt, notes, first, reader)) {
+                try (var sheet = layOut(assessment, letterhead, madeAt, notes, agreed, first, reader)) {
                     if (keepsItsPages(sheet, first, notes)) {
                         return sheet.draw();
                     }
                     if (firstPageHolds(sheet)) {
-                        return withLessRecord(assessment, letterhead, madeAt, notes, first, reader);
+                        return withLessRecord(assessment, letterhead, madeAt, notes, agreed, first, reader);
                     }
                 }
             }
-            return withLessRecord(assessment, letterhead, madeAt, notes, SheetRoom.TRIED.getLast(), reader);
+            return withLessRecord(assessment, letterhead, madeAt, notes, agreed, SheetRoom.TRIED.getLast(), reader);
         } catch (IOException e) {
             throw new UncheckedIOException("the handover sheet could not be made", e);
         }
@@ -48,18 +51,19 @@ public final class HandoverSheet {
             Letterhead letterhead,
             Instant madeAt,
             VisitNotes notes,
+            List<Said> agreed,
             SheetRoom first,
             Reader reader)
             throws IOException {
         var rooms = first.withLessRecord();
         for (var room : rooms.subList(0, rooms.size() - 1)) {
-            try (var sheet = layOut(assessment, letterhead, madeAt, notes, room, reader)) {
+            try (var sheet = layOut(assessment, letterhead, madeAt, notes, agreed, room, reader)) {
                 if (keepsItsPages(sheet, room, notes)) {
                     return sheet.draw();
                 }
             }
         }
-        try (var sheet = layOut(assessment, letterhead, madeAt, notes, rooms.getLast(), reader)) {
+        try (var sheet = layOut(assessment, letterhead, madeAt, notes, agreed, rooms.getLast(), reader)) {
             return sheet.draw();
         }
     }
@@ -69,9 +73,10 @@ public final class HandoverSheet {
             Letterhead letterhead,
             Instant madeAt,
             VisitNotes notes,
+            List<Said> agreed,
             SheetRoom room,
             Reader reader) {
-        return SheetPdf.layOut(new SheetPage(assessment, letterhead, madeAt, notes, room, reader).write());
+        return SheetPdf.layOut(new SheetPage(assessment, letterhead, madeAt, notes, agreed, room, reader).write());
     }
 
     /** Whether what is the customer's own is one page: the record begins on the second. */

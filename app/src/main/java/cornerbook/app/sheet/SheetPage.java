@@ -30,6 +30,7 @@ import cornerbook.core.release.Release;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
+import cornerbook.core.say.Said;
 import cornerbook.core.say.Verbatim;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.words.Labels;
@@ -66,6 +67,7 @@ public final class SheetPage {
     private final Letterhead letterhead;
     private final Instant madeAt;
     private final VisitNotes notes;
+    private final List<Said> agreed;
     private final SheetRoom room;
     private final Reader reader;
     private final Labels labels;
@@ -78,12 +80,14 @@ public final class SheetPage {
             Letterhead letterhead,
             Instant madeAt,
             VisitNotes notes,
+            List<Said> agreed,
             SheetRoom room,
             Reader reader) {
         this.assessment = assessment;
         this.letterhead = letterhead;
         this.madeAt = madeAt;
         this.notes = notes;
+        this.agreed = List.copyOf(agreed);
         this.room = room;
         this.reader = reader;
         this.labels = reader.labels(ROOM);
@@ -262,6 +266,12 @@ public final class SheetPage {
                                 "person",
                                 each.person())))
                 .toList();
+    }
+
+    /** What was agreed, by whom and how, and what was done without charge. */
+    public Lines agreed() {
+        return Lines.of(
+                agreed.stream().map(reader::say).map(SheetText::line).toList(), Math.max(room.lines(), LEAST_LINES));
     }
 
     /** Whether the car was handed over. */

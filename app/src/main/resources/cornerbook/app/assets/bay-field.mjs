@@ -1,5 +1,6 @@
 // One place for a reading: typed, or chosen; where its value is; last visit's value beside it; what is asked about it.
 import { h, note } from "./bay-dom.mjs";
+import { shapeOf, workAsked } from "./bay-held.mjs";
 import { TypedReading } from "./bay-typed.mjs";
 import { asHere, number, say, told } from "./bay-words.mjs";
 import { hasOtherUnit, inWords, pointsOf } from "./bay-written.mjs";
@@ -162,8 +163,10 @@ export class FieldView {
     if (this.visit.look(this.field).written !== word) {
       this.visit.enter(this.field, word);
     }
-    // At once: a gauge may type already.
-    this.moveOn(this, true, false);
+    // At once: a gauge may type already. What waits for the customer stays before the eyes.
+    if (!this.visit.asked(this.field)?.held) {
+      this.moveOn(this, true, false);
+    }
   }
 
   /**
@@ -208,8 +211,9 @@ export class FieldView {
 
   update() {
     const look = this.visit.look(this.field);
-    this.mark.className = `mark ${look.where}`;
-    this.mark.ariaLabel = say("where", { where: look.where || undefined });
+    const where = this.visit.asked(this.field)?.held ? "asked" : look.where;
+    this.mark.className = `mark ${where}`;
+    this.mark.ariaLabel = say("where", { where: where || undefined });
     if (this.input) {
       // What somebody is typing is left alone.
       const focused = document.activeElement === this.input;
@@ -262,7 +266,8 @@ export class FieldView {
     const why = this.#why();
     const other = entry && this.input && hasOtherUnit(look.written) ? look.written : "";
     const broken = this.visit.brokenBy(this.field);
-    const shape = [why, look.where, entry?.refused, asked, rival?.id, other, broken?.sentence].join("|");
+    const work = this.visit.asked(this.field);
+    const shape = [why, look.where, entry?.refused, asked, rival?.id, other, broken?.sentence, shapeOf(this.visit, work)].join("|");
     if (shape === this.#shape) {
       return;
     }
@@ -296,6 +301,10 @@ export class FieldView {
       const answer = (take) => () => this.visit.record("answer", { rival: rival.id, take });
       parts.push(note("asks", say("which-counts", { person: rival.person, read, standing })), this.#buttons([[read, answer(true)], [standing, answer(false)]]));
     }
+    if (work) {
+      parts.push(...workAsked(this.visit, this.field, work));
+    }
+    this.element.classList.toggle("waits", work?.held === true);
     this.below.replaceChildren(...(this.apart && parts.length > 0 ? [h("strong", {}, this.#label())] : []), ...parts);
     this.element.classList.toggle("speaks", !this.apart && parts.length > 0);
   }

@@ -425,7 +425,19 @@ export class Visit extends EventTarget {
         points.push({ key: point, sentence, corner: field.corner, unsafe: true });
       }
     }
-    return points;
+    return [...points, ...this.#notAgreed()];
+  }
+
+  /**
+   * Work that was done and is neither agreed nor without charge.
+   *
+   * @returns {bay.OpenPoint[]}
+   */
+  #notAgreed() {
+    return (this.state.asking?.works ?? []).flatMap((work) => {
+      const field = this.sheet.steps.flatMap(fieldsOf).find((each) => this.applies(each) && this.#workOf(each) === work && this.asked(each)?.held);
+      return field ? [{ key: `NOT_AGREED.${work.key}`, sentence: stopWords(work), closedBy: `${field.measure}.${field.corner ?? ""}`, unsafe: false }] : [];
+    });
   }
 
   /**
@@ -453,7 +465,56 @@ export class Visit extends EventTarget {
    * @param {bay.Field} field
    */
   #asks(field) {
-    return ["held", "rival", "refused"].includes(this.look(field).where);
+    return ["held", "rival", "refused"].includes(this.look(field).where) || Boolean(this.asked(field)?.held);
+  }
+
+  /**
+   * The work that a field says was done, where that is charged for; undefined where nobody has to be asked.
+   *
+   * @param {bay.Field} field
+   * @returns {bay.Asked | undefined}
+   */
+  asked(field) {
+    const work = this.#workOf(field);
+    if (!work || !saysDone(field, this.read(field))) {
+      return undefined;
+    }
+    const entry = this.#answered(work);
+    const stored = work.settled?.[chosen().language]?.[chosen().units];
+    // That it is without charge may be taken back; what the customer agreed to stands.
+    const settled = entry?.kind === "agreed" || (entry && entry.answer !== "ASKED_AGAIN") || (stored !== undefined && !(entry && work.free));
+    const free = settled && (entry ? entry.kind === "work" && entry.answer === "WITHOUT_CHARGE" : work.free);
+    return { work, held: work.holds && !settled, free, entry: settled ? entry : undefined, stored: settled ? stored : undefined };
+  }
+
+  /**
+   * A state that an older program left on this tablet has none.
+   *
+   * @param {bay.Field} field
+   */
+  #workOf(field) {
+    const place = `${field.measure}.${field.corner ?? ""}`;
+    return this.state.asking?.works.find(({ places }) => places.includes(place));
+  }
+
+  /**
+   * What was said to work last and is only here.
+   *
+   * @param {bay.Work} work
+   */
+  #answered(work) {
+    return this.pending.flatMap((entry) => ((entry.kind === "agreed" || entry.kind === "work") && entry.work === work.key && !entry.refused ? entry : [])).at(-1);
+  }
+
+  /**
+   * Work is not done after all: what was never sent goes, what the book may have is corrected.
+   *
+   * @param {bay.Field} field
+   */
+  takeBack(field) {
+    const { entry, stored } = this.look(field);
+    const undone = field.words.find((word) => word.undone);
+    return entry && !entry.tried && !stored ? this.outbox.drop(entry) : this.enter(field, undone?.written ?? "", "TAKEN_BACK");
   }
 
   /**
@@ -481,8 +542,8 @@ export class Visit extends EventTarget {
     const waits = ["CAR", "TORQUE"].includes(step.kind) && fieldsOf(step).some((field) => field.goesOn) && !fields.some((field) => field.goesOn);
     const goingOn = step.kind === "WHEELS" && !this.isFitted ? this.goingOn() : undefined;
     fields.push(...(goingOn ? this.fieldsOutOfStore(goingOn) : []));
-    // What was answered "not done", or asks something, is open wherever it stands.
-    const folded = step.groups.filter((group) => group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field) && (saysNotDone(field, this.read(field)) || this.#asks(field)));
+    // What was answered "not done", or asks something, is open wherever it stands; work that the customer did not want is not.
+    const folded = step.groups.filter((group) => group.folded).flatMap((group) => group.fields).filter((field) => this.applies(field) && ((saysNotDone(field, this.read(field)) && !this.#workOf(field)?.holds) || this.#asks(field)));
     fields.push(...folded);
     const missing = [
       ...fields.filter(open).map((field) => ({ field })),
@@ -615,7 +676,7 @@ export class Visit extends EventTarget {
   /**
    * Anything else than a reading, a tick or a tool.
    *
-   * @template {"move" | "leaving" | "departure" | "state" | "remark" | "declined" | "answer" | "photo" | "photo choice"} K
+   * @template {"move" | "leaving" | "departure" | "state" | "remark" | "declined" | "agreed" | "work" | "answer" | "photo" | "photo choice"} K
    * @param {K} kind
    * @param {Omit<bay.MadeOf<K>, "kind" | keyof bay.OfVisit>} values
    */
@@ -624,6 +685,9 @@ export class Visit extends EventTarget {
     return this.outbox.add(/** @type {bay.MadeOf<K>} */ ({ visit: this.id, kind, person: person(), ...values }), before);
   }
 }
+
+/** @param {bay.Work} work */
+const stopWords = ({ stop }) => stop[chosen().language]?.[chosen().units] ?? "";
 
 /** @param {bay.Corner} corner */
 const fastenersOf = (corner) => `FASTENER.${corner}.`;

@@ -39,6 +39,7 @@ class ConstructorsTest {
                     "app.book.bill.Bill",
                     "app.book.estimate.Agreement",
                     "app.book.estimate.Estimate",
+                    "app.book.estimate.EstimateLine",
                     "app.book.out.CarRows",
                     "app.book.out.VisitRows",
                     "core.brake.BrakeSpecification",

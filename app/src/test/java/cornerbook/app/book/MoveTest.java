@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.estimate.WorkAnswer;
 import cornerbook.app.book.order.OrderLevel;
 import cornerbook.app.book.price.PriceKey;
 import cornerbook.app.book.price.PriceRow;
@@ -16,6 +17,7 @@ import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.release.ChargedWork;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -81,6 +83,16 @@ class MoveTest {
                             "hash",
                             "Ida",
                             AgreedWork.NOW);
+            book.estimates()
+                    .answer(new WorkAnswer(
+                            "free",
+                            visit,
+                            ChargedWork.find("PADS.FRONT").orElseThrow(),
+                            WorkAnswer.Kind.WITHOUT_CHARGE,
+                            null,
+                            "SAFETY",
+                            "Ida",
+                            AgreedWork.NOW));
             book.orders().keep("level", new OrderLevel(null, "40", "2,50"), "Ida", AgreedWork.NOW);
             book.bills().credit("back", 1, "wrong car", AgreedWork.TODAY, "Ida", AgreedWork.NOW);
             book.prices()

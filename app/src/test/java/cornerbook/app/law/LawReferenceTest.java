@@ -66,4 +66,19 @@ class LawReferenceTest {
         assertThat(RepairLaw.of("CA-AB").warranty()).isNull();
         assertThat(RepairLaw.of("").mostOverPercent()).isEqualByComparingTo("0");
     }
+
+    /**
+     * Québec, Regulation P-40.1, r. 3, section 73(a), as LégisQuébec publishes it: an estimate in writing for work of more than $100 with
+     * parts and labour. Ontario, O. Reg. 17/05, section 48: in writing from the first cent. Both count what was agreed by word only as it
+     * was noted.
+     */
+    @Test
+    void aPlaceSaysFromWhichAmountOnAnEstimateIsInWritingAndHowAWordCounts() {
+        assertThat(RepairLaw.of("CA-QC").writtenAbove()).isEqualByComparingTo("100");
+        assertThat(RepairLaw.of("CA-ON").writtenAbove()).isEqualByComparingTo("0");
+        assertThat(RepairLaw.of("CA-AB").writtenAbove()).isNull();
+        assertThat(RepairLaw.of("CA-QC").spoken()).isNotNull();
+        assertThat(RepairLaw.of("CA-ON").spoken()).isNotNull();
+        assertThat(RepairLaw.of("AT").spoken()).isNull();
+    }
 }

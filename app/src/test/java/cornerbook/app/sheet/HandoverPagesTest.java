@@ -49,7 +49,7 @@ class HandoverPagesTest {
             new Letterhead("Garage of invented things", "12, rue du Cric, Val-Ombrelune", "418-555-0142", true);
 
     private static List<String> pages(Assessment assessment, VisitNotes notes, Reader reader) throws IOException {
-        var pdf = HandoverSheet.render(assessment, SHOP, SheetCars.NOW, notes, reader);
+        var pdf = HandoverSheet.render(assessment, SHOP, SheetCars.NOW, notes, List.of(), reader);
         try (var document = Loader.loadPDF(pdf)) {
             var pages = new ArrayList<String>();
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
@@ -266,7 +266,7 @@ class HandoverPagesTest {
     }
 
     private static List<String> open(Assessment assessment, VisitNotes notes) {
-        return new SheetPage(assessment, SheetCars.SHOP, SheetCars.NOW, notes, SheetRoom.TRIED.getFirst(), TORONTO)
+        return new SheetPage(assessment, SheetCars.SHOP, SheetCars.NOW, notes, List.of(), SheetRoom.TRIED.getFirst(), TORONTO)
                 .open();
     }
 

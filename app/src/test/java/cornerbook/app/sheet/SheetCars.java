@@ -121,7 +121,7 @@ final class SheetCars {
     }
 
     static byte[] sheet(Assessment assessment, VisitNotes notes, Reader reader) {
-        return HandoverSheet.render(assessment, SHOP, NOW, notes, reader);
+        return HandoverSheet.render(assessment, SHOP, NOW, notes, List.of(), reader);
     }
 
     /** The words of the sheet in their order. */

@@ -2,6 +2,9 @@ package cornerbook.app.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.book.estimate.Agreement;
+import cornerbook.app.book.estimate.FreeReason;
+import cornerbook.app.book.estimate.WorkTold;
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.NamedCorner;
@@ -15,13 +18,17 @@ import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.core.say.Listed;
+import cornerbook.core.say.Price;
 import cornerbook.core.say.Said;
 import cornerbook.words.Language;
 import cornerbook.words.Reader;
+import java.time.Instant;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -35,7 +42,13 @@ class SheetPageTest {
 
     private static String page(Assessment assessment, Reader reader) {
         return new SheetPage(
-                        assessment, SheetCars.SHOP, SheetCars.NOW, VisitNotes.NONE, SheetRoom.TRIED.getFirst(), reader)
+                        assessment,
+                        SheetCars.SHOP,
+                        SheetCars.NOW,
+                        VisitNotes.NONE,
+                        List.of(),
+                        SheetRoom.TRIED.getFirst(),
+                        reader)
                 .write();
     }
 
@@ -83,6 +96,7 @@ class SheetPageTest {
                         SheetCars.SHOP,
                         SheetCars.NOW,
                         VisitNotes.NONE,
+                        List.of(),
                         SheetRoom.TRIED.getLast().withLessRecord().getLast(),
                         Reader.DEFAULT)
                 .write();
@@ -102,6 +116,7 @@ class SheetPageTest {
                         SheetCars.SHOP,
                         SheetCars.NOW,
                         VisitNotes.NONE,
+                        List.of(),
                         SheetRoom.TRIED.getLast().withLessRecord().getLast(),
                         Reader.DEFAULT)
                 .write();
@@ -207,6 +222,7 @@ class SheetPageTest {
                         Letterhead.of("Garage of invented things"),
                         SheetCars.NOW,
                         VisitNotes.NONE,
+                        List.of(),
                         SheetRoom.TRIED.getFirst(),
                         Reader.DEFAULT)
                 .write();
@@ -238,5 +254,37 @@ class SheetPageTest {
                 0.1,
                 List.of(),
                 Said.verbatim("house rule"));
+    }
+
+    /** What was agreed, by whom and how, and what costs nothing, stands among what was done. */
+    @Test
+    void whatWasAgreedAndWhatWasFreeStandsOnTheSheet() {
+        var moment = Instant.parse("2026-11-25T14:05:00Z");
+        var agreed = List.<Said>of(
+                new WorkTold.Agreed(
+                        Said.verbatim("Front pads"),
+                        new Price(Money.parse("CAD 203.40")),
+                        "Ottilie",
+                        Agreement.Way.TELEPHONE,
+                        "555 0100",
+                        moment),
+                new WorkTold.Free(
+                        ChargedWork.find("BRAKE_HOSE.LF").orElseThrow(), FreeReason.SAFETY, "Ada", moment));
+        var page = new SheetPage(
+                SheetCars.finished(),
+                SheetCars.SHOP,
+                SheetCars.NOW,
+                VisitNotes.NONE,
+                agreed,
+                SheetRoom.TRIED.getFirst(),
+                Reader.DEFAULT);
+        assertThat(page.agreed().first())
+                .satisfiesExactly(
+                        line -> assertThat(line)
+                                .contains("Ottilie agreed by telephone (555 0100)", "Front pads; $203.40 with taxes"),
+                        line -> assertThat(line)
+                                .contains("Done without charge: brake hose, left front", "for safety", "Ada"));
+        assertThat(page.write()).contains("What was agreed");
+        assertThat(page(SheetCars.finished())).doesNotContain("What was agreed");
     }
 }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param corner null for what is about the whole car
  * @param part of the finding that is unsafe; null for work that is not ended
- * @param title of that finding; null with {@code part}
+ * @param title of that finding, or the work that is not agreed; null for work that is not ended
  */
 public record OpenPoint(
         Kind kind,
@@ -33,6 +33,8 @@ public record OpenPoint(
         SECOND_CHECK,
         /** The wheels still on were due to be tightened again since they were fitted. */
         RETORQUE,
+        /** Work beyond what the customer agreed to, that nobody said was done without charge. */
+        NOT_AGREED,
         /** A finding that nobody should drive away with: the customer has to know. */
         UNSAFE
     }
@@ -45,8 +47,16 @@ public record OpenPoint(
         return new OpenPoint(Kind.UNSAFE, subject.corner(), subject.part(), title);
     }
 
-    /** As the bay sheet and the book name it: "CALIPER.LF", "UNSAFE.PAD.LF". */
+    static OpenPoint notAgreed(ChargedWork work) {
+        return new OpenPoint(Kind.NOT_AGREED, null, null, work);
+    }
+
+    /** As the bay sheet and the book name it: "CALIPER.LF", "NOT_AGREED.PADS.FRONT", "UNSAFE.PAD.LF". */
     public String key() {
+        return title instanceof ChargedWork work ? kind + "." + work.key() : keyOfPlace();
+    }
+
+    private String keyOfPlace() {
         return Stream.of(kind, part, corner)
                 .filter(Objects::nonNull)
                 .map(Enum::name)

@@ -143,7 +143,7 @@ public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedB
         return place(reading.measure(), reading.corner());
     }
 
-    private static String place(Measure measure, @Nullable Corner corner) {
+    static String place(Measure measure, @Nullable Corner corner) {
         return measure.name() + "." + (corner == null ? "" : corner.name());
     }
 }

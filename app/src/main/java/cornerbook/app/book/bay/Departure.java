@@ -32,7 +32,7 @@ public record Departure(
         List<Reason> reasons,
         @Nullable String acknowledgedBy) {
     private static final Set<OpenPoint.Kind> ONLY_WHILE_HERE =
-            EnumSet.of(OpenPoint.Kind.SECOND_CHECK, OpenPoint.Kind.RETORQUE);
+            EnumSet.of(OpenPoint.Kind.SECOND_CHECK, OpenPoint.Kind.RETORQUE, OpenPoint.Kind.NOT_AGREED);
 
     private record Why(boolean unsafe, String reason) {}
 
@@ -85,7 +85,7 @@ public record Departure(
                 .anyMatch(rule -> answers(rule.point()));
     }
 
-    /** Those that nobody let it go with. Once it has gone, nobody can check its torque, nor record what was due before. */
+    /** Those that nobody let it go with. Once it has gone, nobody can check its torque, record what was due before, or take work back. */
     public List<OpenPoint> unanswered(List<OpenPoint> open) {
         return open.stream()
                 .filter(point -> !ONLY_WHILE_HERE.contains(point.kind()) && !answers(point))

@@ -33,6 +33,7 @@ public final class CustomerLedger {
             select visit.id as visit_id, visit.visit_date as on_day, mention.kind, mention.words, mention.name, mention.place_in_list from (
                 select visit_id, 'REMARK' as kind, words, null as name, place_in_list from visit_remark
                 union all select visit_id, 'DECLINED', sentence, said_by, place_in_list from declined_work
+                union all select visit_id, 'WITHOUT_CHARGE', case when reason in ('SAFETY', 'OWN_FAULT', 'GOODWILL') then null else reason end, null, place_in_list from work_answer where kind = 'WITHOUT_CHARGE'
                 union all select visit_id, 'ACKNOWLEDGED', null, acknowledged_by, 0 from departure where acknowledged_by is not null
                 union all select visit_id, 'AGREED', agreement.words, agreement.name, agreement.place_in_list from agreement join estimate on estimate.id = agreement.estimate_id
                 union all select visit_id, case answer when 'DECLINED' then 'CALL_DECLINED' else answer end, null, null, place_in_list from call_answer
@@ -133,6 +134,11 @@ public final class CustomerLedger {
                     customerId);
             if (words) {
                 handle.execute("update visit_remark set words = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
+                handle.execute(
+                        "update work_answer set reason = ? where reason not in ('', 'SAFETY', 'OWN_FAULT', 'GOODWILL')"
+                                + " and visit_id" + OF_CUSTOMER,
+                        ERASED,
+                        customerId);
                 for (var column : List.of("note", "reason")) {
                     handle.execute(
                             "update appointment set %s = ? where %s <> '' and vehicle_id in (select id from vehicle where customer_id = ?)"

@@ -75,6 +75,8 @@ public record KeptOfCustomer(
             DECLINED,
             /** What the customer said to an estimate. */
             AGREED,
+            /** Work that the customer pays nothing for, and why. */
+            WITHOUT_CHARGE,
             /** The car was taken though something was unsafe. */
             ACKNOWLEDGED,
             /** The customer was called, about wheels to be tightened again, a part or another visit. */

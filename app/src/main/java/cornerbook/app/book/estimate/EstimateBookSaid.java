@@ -1,5 +1,6 @@
 package cornerbook.app.book.estimate;
 
+import cornerbook.core.finding.Citation;
 import cornerbook.core.say.Said;
 
 /** What people are told when the book refuses an estimate or an agreement. */
@@ -29,6 +30,14 @@ sealed interface EstimateBookSaid extends Said {
     record NothingAnswered() implements EstimateBookSaid {}
 
     record NameMissing() implements EstimateBookSaid {}
+
+    /** The law of the place asks for the number that was called. */
+    record NumberMissing(Citation source) implements EstimateBookSaid {}
+
+    /** Why nothing is charged. */
+    record FreeReasonMissing() implements EstimateBookSaid {}
+
+    record LineNotAgreed() implements EstimateBookSaid {}
 
     record SignatureMissing() implements EstimateBookSaid {}
 

@@ -6,8 +6,10 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.work.Declined;
+import cornerbook.app.law.RepairLaw;
 import cornerbook.core.price.Tax;
 import cornerbook.core.price.TaxCode;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.core.say.Said;
 import cornerbook.core.say.Verbatim;
 import cornerbook.words.Language;
@@ -19,6 +21,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -55,7 +58,26 @@ public final class EstimateLedger {
                         visitId)
                 .map((row, context) -> agreement(handle, row))
                 .list();
-        return new WorkOfVisit(estimates, agreements);
+        var answers = handle.select("select * from work_answer where visit_id = ? order by place_in_list", visitId)
+                .map((row, context) -> answer(row))
+                .list();
+        return new WorkOfVisit(
+                estimates,
+                agreements,
+                answers.stream().flatMap(Optional::stream).toList());
+    }
+
+    /** Empty for work that a later program knew. */
+    private static Optional<WorkAnswer> answer(ResultSet row) throws SQLException {
+        var id = row.getString("id");
+        var visitId = row.getString("visit_id");
+        var kind = WorkAnswer.Kind.valueOf(row.getString("kind"));
+        var line = row.getString("line_key");
+        var reason = row.getString("reason");
+        var person = row.getString("person");
+        var madeAt = Instant.parse(row.getString("made_at"));
+        return ChargedWork.find(row.getString("work"))
+                .map(work -> new WorkAnswer(id, visitId, work, kind, line, reason, person, madeAt));
     }
 
     /** One estimate. */
@@ -81,7 +103,7 @@ public final class EstimateLedger {
                 row.getString("place"),
                 CurrencyUnit.of(row.getString("currency")),
                 handle.select("select * from estimate_line where estimate_id = ? order by place_in_list", id)
-                        .map((line, context) -> line(line))
+                        .map((line, context) -> line(line, works(handle, id, line.getInt("place_in_list"))))
                         .list(),
                 handle.select("select * from estimate_tax where estimate_id = ? order by place_in_list", id)
                         .map((tax, context) -> tax(tax))
@@ -90,17 +112,32 @@ public final class EstimateLedger {
                 Instant.parse(row.getString("made_at")));
     }
 
-    private static EstimateLine line(ResultSet row) throws SQLException {
+    private static List<ChargedWork> works(Handle handle, String estimateId, int place) {
+        return handle
+                .select(
+                        "select work from estimate_line_work where estimate_id = ? and place_in_list = ? order by work",
+                        estimateId,
+                        place)
+                .mapTo(String.class)
+                .stream()
+                .flatMap(work -> ChargedWork.find(work).stream())
+                .toList();
+    }
+
+    /** A line that an older program kept says by its advice what it is about. */
+    private static EstimateLine line(ResultSet row, List<ChargedWork> works) throws SQLException {
         var amount = row.getString("amount");
+        var advice = row.getString("advice");
         return new EstimateLine(
                 row.getString("line_key"),
                 row.getString("one_of"),
-                row.getString("advice"),
+                advice,
                 row.getString("words"),
                 row.getString("detail"),
                 row.getString("meaning"),
                 row.getInt("safety") != 0,
-                amount == null ? null : Money.parse(amount));
+                amount == null ? null : Money.parse(amount),
+                works.isEmpty() && advice != null ? ChargedWork.ofAdvice(advice) : works);
     }
 
     private static Estimate.Named tax(ResultSet row) throws SQLException {
@@ -219,6 +256,45 @@ public final class EstimateLedger {
                 .set("safety", line.safety())
                 .set("amount", line.amount())
                 .insert(handle);
+        for (var work : line.works()) {
+            new TableRow("estimate_line_work")
+                    .set("estimate_id", estimateId)
+                    .set("place_in_list", place)
+                    .set("work", work.key())
+                    .insert(handle);
+        }
+    }
+
+    /**
+     * Keeps what was said of work that no agreed line stands for; what was kept already, by its id, counts once.
+     *
+     * @throws BookException when it is without charge and nobody says why, or as a line that is not agreed
+     */
+    public Arrival answer(WorkAnswer answer) {
+        if (answer.kind() == WorkAnswer.Kind.WITHOUT_CHARGE && answer.reason().isBlank()) {
+            throw refused(new EstimateBookSaid.FreeReasonMissing());
+        }
+        if (answer.reason().length() > LONGEST_NAME) {
+            throw refused(new EstimateBookSaid.WordsTooLong(LONGEST_NAME));
+        }
+        return store.write(handle -> {
+            if (answer.kind() == WorkAnswer.Kind.AS_LINE
+                    && of(handle, answer.visitId()).agreed().stream()
+                            .noneMatch(each -> each.line().key().equals(answer.line()))) {
+                throw refused(new EstimateBookSaid.LineNotAgreed());
+            }
+            return Arrival.of(new TableRow("work_answer")
+                    .set("id", answer.id())
+                    .set("visit_id", answer.visitId())
+                    .set("place_in_list", TableRow.count(handle, "work_answer where visit_id = ?", answer.visitId()))
+                    .set("work", answer.work().key())
+                    .set("kind", answer.kind())
+                    .set("line_key", answer.line())
+                    .set("reason", answer.reason())
+                    .set("person", answer.person())
+                    .set("made_at", answer.madeAt())
+                    .insertOnce(handle));
+        });
     }
 
     /** Who knows the secret may read the estimate and answer it. */
@@ -282,6 +358,15 @@ public final class EstimateLedger {
         });
     }
 
+    /** The same with its estimate, which may be kept already: both are, or neither. */
+    public Arrival agreeTo(Estimate estimate, Agreement agreement, LocalDate today) {
+        return store.write(handle -> {
+            var ledger = new EstimateLedger(Transactions.within(handle));
+            ledger.keep(estimate);
+            return ledger.agree(agreement, today);
+        });
+    }
+
     private static void check(Handle handle, Estimate estimate, Agreement agreement, LocalDate today) {
         if (estimate.turn() + 1 < TableRow.count(handle, "estimate where visit_id = ?", estimate.visitId())) {
             throw refused(new EstimateBookSaid.NotTheLast());
@@ -291,6 +376,10 @@ public final class EstimateLedger {
         }
         if (agreement.name().isBlank()) {
             throw refused(new EstimateBookSaid.NameMissing());
+        }
+        var spoken = RepairLaw.of(estimate.place()).spoken();
+        if (spoken != null && agreement.way() == Agreement.Way.TELEPHONE && agreement.contact().isBlank()) {
+            throw refused(new EstimateBookSaid.NumberMissing(spoken));
         }
         if (agreement.name().length() > LONGEST_NAME || agreement.contact().length() > LONGEST_NAME) {
             throw refused(new EstimateBookSaid.WordsTooLong(LONGEST_NAME));

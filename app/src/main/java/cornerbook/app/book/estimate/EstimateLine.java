@@ -1,5 +1,8 @@
 package cornerbook.app.book.estimate;
 
+import cornerbook.core.release.ChargedWork;
+import java.util.List;
+import java.util.Objects;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param meaning what it means in years and for each distance, may be empty
  * @param safety whether the car is not safe, or not for long, without it
  * @param amount before taxes; null while it has no price
+ * @param works what the bay sheet knows of it, by which an entry there is agreed; none where it says nothing of the kind
  */
 public record EstimateLine(
         String key,
@@ -22,7 +26,41 @@ public record EstimateLine(
         String detail,
         String meaning,
         boolean safety,
-        @Nullable Money amount) {
+        @Nullable Money amount,
+        List<ChargedWork> works) {
+    public EstimateLine {
+        works = List.copyOf(works);
+    }
+
+    /** By the advice alone: what it names is what it is about. */
+    public EstimateLine(
+            String key,
+            String oneOf,
+            @Nullable String advice,
+            String words,
+            String detail,
+            String meaning,
+            boolean safety,
+            @Nullable Money amount) {
+        this(
+                key,
+                oneOf,
+                advice,
+                words,
+                detail,
+                meaning,
+                safety,
+                amount,
+                advice == null ? List.of() : ChargedWork.ofAdvice(advice));
+    }
+
+    /** The same at another price: of what is typed over nothing says how it comes about. */
+    public EstimateLine priced(@Nullable Money other) {
+        return Objects.equals(amount, other)
+                ? this
+                : new EstimateLine(key, oneOf, advice, words, "", "", safety, other, works);
+    }
+
     /** Without what its kind of choice is called: what a customer declines when none of a group is taken. */
     public String matter() {
         return oneOf.isEmpty() ? key : oneOf;

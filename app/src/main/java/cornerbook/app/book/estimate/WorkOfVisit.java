@@ -1,6 +1,8 @@
 package cornerbook.app.book.estimate;
 
+import cornerbook.core.car.Visit;
 import cornerbook.core.price.Total;
+import cornerbook.core.release.ChargedWork;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,13 +15,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param estimates earliest first
  * @param agreements earliest first
+ * @param answers to work that no agreed line stands for, earliest first
  */
-public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements) {
-    public static final WorkOfVisit NONE = new WorkOfVisit(List.of(), List.of());
+public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements, List<WorkAnswer> answers) {
+    public static final WorkOfVisit NONE = new WorkOfVisit(List.of(), List.of(), List.of());
 
     public WorkOfVisit {
         estimates = List.copyOf(estimates);
         agreements = List.copyOf(agreements);
+        answers = List.copyOf(answers);
     }
 
     /**
@@ -102,6 +106,51 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements) 
     public List<Standing> of(String advice) {
         return standing().stream()
                 .filter(each -> advice.equals(each.line().advice()))
+                .toList();
+    }
+
+    /** The lines that stand for work of the bay sheet. */
+    public List<Standing> of(ChargedWork work) {
+        return standing().stream()
+                .filter(each -> each.line().works().contains(work))
+                .toList();
+    }
+
+    /** The line by which work was agreed: one that is about it, or the one that somebody named; empty while none is. */
+    public Optional<Standing> findAgreed(ChargedWork work) {
+        var named = findAnswer(work)
+                .filter(answer -> answer.kind() == WorkAnswer.Kind.AS_LINE)
+                .map(WorkAnswer::line);
+        return agreed().stream()
+                .filter(each -> each.line().works().contains(work)
+                        || named.filter(each.line().key()::equals).isPresent())
+                .findFirst();
+    }
+
+    /** Who said that work was done without charge, while it is not agreed. */
+    public Optional<WorkAnswer> findFree(ChargedWork work) {
+        return findAnswer(work)
+                .filter(answer -> answer.kind() == WorkAnswer.Kind.WITHOUT_CHARGE
+                        && findAgreed(work).isEmpty());
+    }
+
+    private Optional<WorkAnswer> findAnswer(ChargedWork work) {
+        return answers.stream().filter(answer -> answer.work().equals(work)).reduce((before, after) -> after);
+    }
+
+    /** What was done at the visit and is neither agreed nor without charge. Nothing before there is an estimate. */
+    public List<ChargedWork> held(Visit visit) {
+        return estimates.isEmpty()
+                ? List.of()
+                : ChargedWork.done(visit).stream()
+                        .filter(work -> findAgreed(work).isEmpty() && findFree(work).isEmpty())
+                        .toList();
+    }
+
+    /** What was done at the visit without charge. */
+    public List<WorkAnswer> free(Visit visit) {
+        return ChargedWork.done(visit).stream()
+                .flatMap(work -> findFree(work).stream())
                 .toList();
     }
 }

@@ -5,6 +5,7 @@ import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.bill.BillLine;
 import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.estimate.Estimate;
+import cornerbook.app.book.estimate.WorkTold;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
@@ -26,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 
 /** Makes bills of what was agreed, notes what was paid, and gives back what was wrong. */
@@ -69,6 +71,10 @@ public final class BillHandler {
                         BillPaper.of(
                                 Balance.of(bill, desk.book().bills()::find),
                                 history,
+                                bill,
+                                history,
+                                WorkTold.agreedAndFree(
+                                        desk.book().estimates().of(bill.visitId()), history.getVisit(bill.visitId())),
                                 Told.reader().at(desk.clock().getZone())),
                         Told.reader().in(bill.language())));
     }
@@ -122,7 +128,10 @@ public final class BillHandler {
                             typed.identity("id"),
                             open.visit().id(),
                             matters,
-                            more(open, typed),
+                            Stream.concat(
+                                            FreeLines.of(desk.book(), open.visit()).stream(),
+                                            more(open, typed).stream())
+                                    .toList(),
                             desk.today(),
                             person(typed),
                             desk.now()));
@@ -243,6 +252,7 @@ public final class BillHandler {
                         book.estimates().of(visitId),
                         book.bills().of(visitId),
                         book.bills().toBill(visitId),
+                        FreeLines.of(book, open.visit()),
                         typed,
                         error));
     }

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.bill;
 
 import cornerbook.app.book.bill.Bill;
+import cornerbook.app.book.bill.BillLine;
 import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.estimate.WorkOfVisit;
 import cornerbook.app.desk.Form;
@@ -9,7 +10,9 @@ import cornerbook.app.desk.TypedMoney;
 import cornerbook.app.law.RepairLaw;
 import cornerbook.app.request.Told;
 import cornerbook.core.price.Beyond;
+import cornerbook.core.say.Listed;
 import cornerbook.core.say.Price;
+import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
@@ -22,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param bills and credit notes, by number
  * @param open what was agreed and stands on no bill
+ * @param free what was done without charge and stands on no bill
  * @param typed what was typed, when it came back
  * @param error why it came back; empty when it did not
  */
@@ -31,6 +35,7 @@ public record BillPage(
         WorkOfVisit work,
         List<Bill> bills,
         List<WorkOfVisit.Standing> open,
+        List<BillLine> free,
         Form typed,
         String error) {
     private static final int MORE_LINES = 2;
@@ -38,6 +43,13 @@ public record BillPage(
     public BillPage {
         bills = List.copyOf(bills);
         open = List.copyOf(open);
+        free = List.copyOf(free);
+    }
+
+    /** Work that was done and nobody agreed to: no bill takes it. */
+    public @Nullable Said held() {
+        var held = work.held(visit.visit());
+        return held.isEmpty() ? null : Listed.commas(held);
     }
 
     public String newId() {

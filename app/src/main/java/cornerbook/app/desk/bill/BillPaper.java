@@ -9,11 +9,13 @@ import cornerbook.app.sheet.PricedSheet;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Price;
+import cornerbook.core.say.Said;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /** A bill or a credit note on paper, in the language in which its lines were agreed. */
@@ -22,6 +24,8 @@ final class BillPaper {
 
     static PricedSheet.Content of(Balance balance, CarHistory history, Reader asks) {
         var bill = balance.bill();
+    /** @param agreed who agreed to what, when and by which way, and what was done without charge */
+    static PricedSheet.Content of(Bill bill, CarHistory history, List<Said> agreed, Reader asks) {
         var reader = asks.in(bill.language());
         var w = reader.labels("app/desk/bill");
         return new PricedSheet.Content(
@@ -34,6 +38,10 @@ final class BillPaper {
                         bill.taxes().stream().map(Estimate.Named::registration).toList(),
                         reader),
                 notes(balance, history.getVisit(bill.visitId()).odometerKm(), w),
+                Stream.concat(
+                                notes(bill, history.getVisit(bill.visitId()).odometerKm(), w).stream(),
+                                agreed.stream().map(reader::say))
+                        .toList(),
                 "");
     }
 

@@ -7,6 +7,7 @@ import cornerbook.core.assess.Assessment;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.price.Job;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -21,7 +22,15 @@ import org.jspecify.annotations.Nullable;
 final class Draft {
     private static final List<Job> PLANNED = List.of(Job.WHEELS, Job.BRAKES, Job.WHEELS_AND_BRAKES, Job.RETORQUE);
 
+    /** Before the name of a planned job, in the key of its line. */
+    private static final String OF_THE_VISIT = "JOB.";
+
     private Draft() {}
+
+    /** Whether a line is what the car came for: of that everybody knows what it is about. */
+    static boolean isPlanned(EstimateLine line) {
+        return line.key().startsWith(OF_THE_VISIT);
+    }
 
     /** @param planned what the car came for, as it was agreed; null where nobody has said */
     static List<DraftLine> of(Assessment assessment, PriceList prices, @Nullable PlannedWork planned, Reader reader) {
@@ -31,7 +40,8 @@ final class Draft {
             var charge = Charge.of(job, 1, prices, reader);
             if (chosen || charge.isPresent()) {
                 lines.add(new DraftLine(
-                        line("JOB." + job.name(), null, reader.begin(job), false, charge.orElse(null)), chosen));
+                        line(OF_THE_VISIT + job.name(), null, reader.begin(job), false, charge.orElse(null), List.of()),
+                        chosen));
             }
         }
         var tyres = new TyreLines(assessment, prices, reader);
@@ -51,21 +61,27 @@ final class Draft {
         boolean safety = advice.first().verdict().compareTo(Verdict.SPENT) >= 0;
         var choice = TyreLines.asksForTyres(advice) ? tyres.of(advice, words, safety) : List.<EstimateLine>of();
         if (choice.isEmpty()) {
-            var charge = JobOf.find(advice)
-                    .flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
+            var asked = JobOf.find(advice);
+            var charge = asked.flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
                     .orElse(null);
-            boolean again = JobOf.find(advice)
+            var works = asked.map(JobOf::works).orElseGet(() -> ChargedWork.ofAdvice(advice.key()));
+            boolean again = asked
                     .map(JobOf::job)
                     .filter(job -> job.per() == Job.Per.CAR)
                     .map(job -> !once.add(job))
                     .orElse(false);
-            lines.add(new DraftLine(line(advice.key(), advice.key(), words, safety, charge), !again));
+            lines.add(new DraftLine(line(advice.key(), advice.key(), words, safety, charge, works), !again));
         }
         choice.forEach(line -> lines.add(new DraftLine(line, true)));
     }
 
     private static EstimateLine line(
-            String key, @Nullable String advice, String words, boolean safety, @Nullable Charge charge) {
+            String key,
+            @Nullable String advice,
+            String words,
+            boolean safety,
+            @Nullable Charge charge,
+            List<ChargedWork> works) {
         return new EstimateLine(
                 key,
                 "",
@@ -74,6 +90,7 @@ final class Draft {
                 charge == null ? "" : charge.detail(),
                 "",
                 safety,
-                charge == null ? null : charge.amount());
+                charge == null ? null : charge.amount(),
+                works);
     }
 }

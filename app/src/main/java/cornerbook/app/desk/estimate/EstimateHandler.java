@@ -22,6 +22,7 @@ import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.app.sheet.PricedSheet;
 import cornerbook.core.days.PlannedWork;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Reader;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
@@ -138,7 +139,7 @@ public final class EstimateHandler {
                         .filter(each -> each.key().equals(key))
                         .findFirst()
                         .orElseThrow(() -> new PageException(UNFIT, new EstimateSaid.FindingsChanged()));
-                lines.add(priced(line, amount(typed.get("amount." + at), place)));
+                lines.add(line.priced(amount(typed.get("amount." + at), place)));
             }
         }
         for (int at = 0; typed.has("own." + at); at++) {
@@ -161,14 +162,6 @@ public final class EstimateHandler {
             }
         }
         return lines;
-    }
-
-    /** What the shop has typed over says nothing of how it comes about. */
-    private static EstimateLine priced(EstimateLine line, @Nullable Money amount) {
-        return Objects.equals(line.amount(), amount)
-                ? line
-                : new EstimateLine(
-                        line.key(), line.oneOf(), line.advice(), line.words(), "", "", line.safety(), amount);
     }
 
     private static @Nullable Money amount(String text, TaxPlace place) {
@@ -223,6 +216,24 @@ public final class EstimateHandler {
                 .of(open.visit().id())
                 .last()
                 .orElseThrow(() -> new PageException(404, new EstimateSaid.NoEstimate()));
+    }
+
+    /** Work that was held on the bay sheet is put before the customer here; without a price, the shop gives it one first. */
+    public void offer(ServerRequest request, ServerResponse response) {
+        var open = open(request);
+        var typed = Form.read(request);
+        var visitId = open.visit().id();
+        var offers = new WorkOffers(desk, open, desk.advice(open));
+        var offer = ChargedWork.find(typed.get("work"))
+                .map(offers::of)
+                .orElseThrow(() -> new PageException(400, new EstimateSaid.NoSuchWork()));
+        var amount = offer.line().amount();
+        if (amount == null) {
+            Pages.redirect(response, Links.estimate(visitId));
+            return;
+        }
+        offers.give(offer, amount, UUID.randomUUID().toString(), person(typed), desk.now());
+        Pages.redirect(response, Links.agree(visitId));
     }
 
     /** An address by which the customer answers without pairing. It is shown in this answer and never again. */

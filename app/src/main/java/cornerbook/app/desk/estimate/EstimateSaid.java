@@ -19,6 +19,8 @@ sealed interface EstimateSaid extends Said {
 
     record NoWay() implements EstimateSaid {}
 
+    record NoSuchWork() implements EstimateSaid {}
+
     /**
      * What would be agreed to is not what was read.
      *

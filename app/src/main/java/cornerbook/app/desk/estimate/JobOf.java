@@ -5,6 +5,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.price.Job;
+import cornerbook.core.release.ChargedWork;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,12 +15,18 @@ import java.util.Optional;
  * has no price until somebody gives it one.
  *
  * @param times how often it is done: once for the car, each axle or each wheel
+ * @param works the same as the bay sheet knows it
  */
-record JobOf(Job job, int times) {
+record JobOf(Job job, int times, List<ChargedWork> works) {
+    JobOf {
+        works = List.copyOf(works);
+    }
+
     static Optional<JobOf> find(Advice advice) {
         return advice.todo()
                 .flatMap(todo -> find(advice.first().subject().part(), todo.action()))
-                .map(job -> new JobOf(job, times(job, corners(advice))));
+                .map(job -> new JobOf(
+                        job, times(job, corners(advice)), ChargedWork.of(job, corners(advice))));
     }
 
     private static Optional<Job> find(Subject.Part part, Todo.Action action) {

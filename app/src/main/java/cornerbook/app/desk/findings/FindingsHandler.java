@@ -1,5 +1,6 @@
 package cornerbook.app.desk.findings;
 
+import cornerbook.app.book.estimate.WorkTold;
 import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
@@ -11,12 +12,16 @@ import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.HandoverSheet;
 import cornerbook.app.sheet.Letterhead;
+import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.say.Said;
 import cornerbook.words.Language;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** The findings of one visit, as a page and as the hand-over sheet. */
 public final class FindingsHandler {
@@ -57,8 +62,18 @@ public final class FindingsHandler {
                 response,
                 open.unjudged(),
                 "handover-" + open.visit().date(),
-                () -> Optional.of(HandoverSheet.render(desk.assess(open), letterhead, desk.now(), notes, reader)),
+                () -> Optional.of(HandoverSheet.render(
+                        desk.assess(open), letterhead, desk.now(), notes, agreed(open.visit()), reader)),
                 Told.labels("app/desk/findings").of("nothing-to-hand-over"));
+    }
+
+    /** What the findings asked for and nobody took stands on the sheet by itself. */
+    private List<Said> agreed(Visit visit) {
+        var work = desk.book().estimates().of(visit.id());
+        var others = work.standing().stream().filter(each -> each.line().advice() == null);
+        return Stream.of(WorkTold.agreedAndFree(work, visit), WorkTold.declined(work, others))
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** The customer does not want what was advised, or wants it after all. */

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.visit;
 
 import cornerbook.app.book.bay.Departure;
+import cornerbook.app.book.estimate.WorkTold;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.Because;
 import cornerbook.app.book.visit.RecordedRetorque;
@@ -19,6 +20,7 @@ import cornerbook.app.desk.visit.EntryPage.DueRetorque;
 import cornerbook.app.desk.visit.EntryPage.RetorqueForm;
 import cornerbook.app.judge.Judged;
 import cornerbook.app.request.Told;
+import cornerbook.core.car.Visit;
 import cornerbook.core.release.Release;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
@@ -34,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The entry form of a visit: readings, wheels leaving on, re-torque. */
@@ -246,11 +249,21 @@ public final class EntryHandler {
                 departure != null,
                 // Nothing is judged here: what was unsafe stands as it was told then.
                 Departure.leftOpen(departure, visit, notes.ticks(), Release.of(visit, List.of()), Told.reader()),
+                agreed(visit),
                 desk.book()
                         .retorques()
                         .findRecorded(visit.id())
                         .map(EntryHandler::said)
                         .orElse(null));
+    }
+
+    private List<Said> agreed(Visit visit) {
+        var work = desk.book().estimates().of(visit.id());
+        return Stream.of(
+                        WorkTold.agreedAndFree(work, visit),
+                        WorkTold.declined(work, work.standing().stream()))
+                .flatMap(List::stream)
+                .toList();
     }
 
     private @Nullable DueRetorque dueRetorque(String visitId, RetorqueForm typed) {

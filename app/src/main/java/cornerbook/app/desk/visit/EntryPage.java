@@ -44,6 +44,7 @@ public record EntryPage(
      * @param remarks those that count
      * @param gone whether the car was handed over
      * @param left what it left with open, or what hands left open, with the reason
+     * @param agreed what was agreed of its work, done without charge, and declined
      * @param tightenedAgain how its wheels were; null while nobody recorded it
      */
     public record Written(
@@ -51,11 +52,13 @@ public record EntryPage(
             List<Remark> remarks,
             boolean gone,
             List<Said> left,
+            List<Said> agreed,
             @Nullable Said tightenedAgain) {
         public Written {
             changes = List.copyOf(changes);
             remarks = List.copyOf(remarks);
             left = List.copyOf(left);
+            agreed = List.copyOf(agreed);
         }
     }
 

@@ -10,8 +10,14 @@ import cornerbook.app.book.people.Secret;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.price.Job;
 import cornerbook.core.price.Tax;
 import cornerbook.core.price.TaxCode;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Language;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -214,5 +220,91 @@ class EstimateLedgerTest {
         int erased = rows.withHandle(
                 handle -> handle.execute("update agreement set name = '–', contact = '', signature = null"));
         assertThat(erased).isEqualTo(1);
+    }
+
+    private static final ChargedWork PADS = ChargedWork.find("PADS.FRONT").orElseThrow();
+
+    private static WorkAnswer answer(String id, WorkAnswer.Kind kind, @Nullable String line, String reason) {
+        return new WorkAnswer(id, VISIT, PADS, kind, line, reason, "Ida", NOW);
+    }
+
+    private Visit withPads() {
+        var visit = book.visits().find(VISIT).orElseThrow();
+        return visit.withReadings(
+                List.of(new Reading("p", Measure.PADS_REPLACED, Corner.LF, null, null, 1, "done", null, null)));
+    }
+
+    /** Nothing is held before there is an estimate; then what no agreed line stands for, at either side of its axle. */
+    @Test
+    void workIsHeldUntilItsLineIsAgreed() {
+        assertThat(book.estimates().of(VISIT).held(withPads())).isEmpty();
+        book.estimates().keep(estimate("e", line("PAD.RF.REPLACE_PAIR", "", "PAD.RF.REPLACE_PAIR", "100.00")));
+        assertThat(book.estimates().of(VISIT).held(withPads())).containsExactly(PADS);
+        agree("no", "e", Map.of(0, false));
+        assertThat(book.estimates().of(VISIT).held(withPads())).containsExactly(PADS);
+        agree("yes", "e", Map.of(0, true));
+        assertThat(book.estimates().of(VISIT).held(withPads())).isEmpty();
+    }
+
+    @Test
+    void workIsWithoutChargeWithItsReasonUntilItIsAskedAboutAgain() {
+        book.estimates().keep(estimate("e", line("A", "", null, "10.00")));
+        assertThatThrownBy(() -> book.estimates().answer(answer("f", WorkAnswer.Kind.WITHOUT_CHARGE, null, " ")))
+                
+                .extracting(InEnglish::told, InstanceOfAssertFactories.STRING)
+                .contains("needs a reason");
+        var free = answer("f", WorkAnswer.Kind.WITHOUT_CHARGE, null, "SAFETY");
+        assertThat(book.estimates().answer(free)).isEqualTo(Arrival.STORED);
+        assertThat(book.estimates().answer(free)).isEqualTo(Arrival.ALREADY);
+        assertThat(book.estimates().of(VISIT).held(withPads())).isEmpty();
+        assertThat(book.estimates().of(VISIT).free(withPads())).containsExactly(free);
+        book.estimates().answer(answer("again", WorkAnswer.Kind.ASKED_AGAIN, null, ""));
+        assertThat(book.estimates().of(VISIT).held(withPads())).containsExactly(PADS);
+        assertThat(book.estimates().of(VISIT).free(withPads())).isEmpty();
+    }
+
+    /** Only a person knows what a line is about that was typed by hand. */
+    @Test
+    void aLineThatWasTypedByHandStandsForWorkOnceSomebodySaysSo() {
+        book.estimates().keep(estimate("e", line("OWN.Pads", "", null, "80.00")));
+        var named = answer("l", WorkAnswer.Kind.AS_LINE, "OWN.Pads", "");
+        assertThatThrownBy(() -> book.estimates().answer(named))
+                .extracting(InEnglish::told, InstanceOfAssertFactories.STRING)
+                .contains("not agreed to this line");
+        agree("yes", "e", Map.of(0, true));
+        book.estimates().answer(named);
+        assertThat(book.estimates().of(VISIT).held(withPads())).isEmpty();
+        agree("no", "e", Map.of(0, false));
+        assertThat(book.estimates().of(VISIT).held(withPads())).as("declined after all").containsExactly(PADS);
+    }
+
+    /** An advice for several corners is kept with all of them, whatever its key names. */
+    @Test
+    void aLineKeepsTheWorkThatItIsAbout() {
+        var hoses = new EstimateLine(
+                "BRAKE_LINE.LF.REPLACE",
+                "",
+                "BRAKE_LINE.LF.REPLACE",
+                "Hoses",
+                "",
+                "",
+                true,
+                Money.parse("CAD 60.00"),
+                ChargedWork.of(Job.BRAKE_HOSE, List.of(Corner.LF, Corner.RF)));
+        book.estimates().keep(estimate("e", hoses));
+        assertThat(book.estimates().of(VISIT).estimates().getFirst().lines().getFirst().works())
+                .extracting(ChargedWork::key)
+                .containsExactly("BRAKE_HOSE.LF", "BRAKE_HOSE.RF");
+    }
+
+    /** Québec, section 172: the number that was called is noted. */
+    @Test
+    void anAgreementByTelephoneNamesTheNumberWhereTheLawAsksForIt() {
+        book.estimates().keep(estimate("e", line("A", "", null, "10.00")));
+        assertThatThrownBy(() -> book.estimates()
+                        .agree(agreement("t", "e", Agreement.Way.TELEPHONE, null, Map.of(0, true)), TODAY))
+                
+                .extracting(InEnglish::told, InstanceOfAssertFactories.STRING)
+                .contains("number that was called");
     }
 }

@@ -1,13 +1,20 @@
 package cornerbook.app.desk.bill;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.bill.Bill;
+import cornerbook.app.book.bill.BillLine;
+import cornerbook.app.book.estimate.WorkAnswer;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.corner.Corner;
+import cornerbook.core.release.ChargedWork;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -16,6 +23,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.joda.money.Money;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -161,5 +169,58 @@ class BillPagesTest {
         var answer = post(where, fields);
         assertThat(answer.statusCode()).as(sentence).isEqualTo(422);
         assertThat(answer.body()).contains(sentence).doesNotContain("Exception");
+    }
+
+    private void fitted(String id, Measure measure, Corner corner) {
+        shop.book()
+                .readings()
+                .add(VISIT, List.of(new Reading(id, measure, corner, null, null, 1, "done", null, null)));
+    }
+
+    /** What nobody agreed to is on no bill; what was done without charge stands there at nothing, with its reason, once. */
+    @Test
+    void workWithoutChargeStandsOnTheBillAtNothingAndWhatIsHeldDoesNot() throws Exception {
+        agree();
+        fitted("pads", Measure.PADS_REPLACED, Corner.LF);
+        fitted("hose", Measure.BRAKE_HOSE_REPLACED, Corner.RF);
+        shop.book()
+                .estimates()
+                .answer(new WorkAnswer(
+                        "free",
+                        VISIT,
+                        ChargedWork.find("BRAKE_HOSE.RF").orElseThrow(),
+                        WorkAnswer.Kind.WITHOUT_CHARGE,
+                        null,
+                        "SAFETY",
+                        "Ada",
+                        AgreedWork.NOW));
+        var page = chromium.open(shop.address(Links.bill(VISIT)), 1180);
+        assertThat(page.locator("main").innerText())
+                .contains("Done, and not agreed: brake pads, front axle.", "Brake hose, right front", "$0.00");
+        Axe.assertNoViolation(page, "a bill with work without charge");
+        page.getByText("Make the bill").click();
+        page.getByText("Bill 1 of").waitFor();
+        assertThat(bills().getFirst().total().total()).isEqualTo(Money.parse("CAD 114.98"));
+        assertThat(bills().getFirst().lines())
+                .extracting(BillLine::words, BillLine::detail, BillLine::amount)
+                .contains(tuple(
+                        "Brake hose, right front",
+                        "Done without charge: had to be done for safety before anybody could be asked",
+                        Money.parse("CAD 0.00")));
+        var paper = text(shop.getBytes(Links.billPdf(1)));
+        assertThat(paper).contains("Brake hose, right front", "$0.00", "agreed", "Done without charge");
+        assertThat(page.locator("#make ~ *, section[aria-labelledby=make]").first().innerText())
+                .as("it is on a bill")
+                .doesNotContain("Brake hose");
+    }
+
+    /** The bill of a place takes no line that was not agreed, whichever page sends it. */
+    @Test
+    void aLineThatIsNotAgreedIsRefusedWhoeverSendsIt() throws Exception {
+        agree();
+        refused(
+                "not agreed",
+                "",
+                Map.of("id", UUID.randomUUID().toString(), "key.0", "WORK.PADS.FRONT", "take.0", "1"));
     }
 }

@@ -157,6 +157,13 @@ class InvoiceFileReferenceTest {
                 .isEmpty();
     }
 
+    /** What is without charge is a line with a price of nothing. */
+    @Test
+    void aLineOfNothingIsValid() throws Exception {
+        assertThat(rules.violatedBy(billed(Map.of("Pads", "100.00", "Hose without charge", "0.00"), "CA-QC")))
+                .isEmpty();
+    }
+
     /** So that the tests above can fail. */
     @Test
     void theRulesFindWhatIsSpoilt() throws Exception {
