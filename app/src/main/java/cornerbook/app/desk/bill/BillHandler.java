@@ -71,8 +71,6 @@ public final class BillHandler {
                         BillPaper.of(
                                 Balance.of(bill, desk.book().bills()::find),
                                 history,
-                                bill,
-                                history,
                                 WorkTold.agreedAndFree(
                                         desk.book().estimates().of(bill.visitId()), history.getVisit(bill.visitId())),
                                 Told.reader().at(desk.clock().getZone())),

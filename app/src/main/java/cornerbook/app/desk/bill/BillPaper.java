@@ -22,10 +22,9 @@ import org.joda.money.Money;
 final class BillPaper {
     private BillPaper() {}
 
-    static PricedSheet.Content of(Balance balance, CarHistory history, Reader asks) {
-        var bill = balance.bill();
     /** @param agreed who agreed to what, when and by which way, and what was done without charge */
-    static PricedSheet.Content of(Bill bill, CarHistory history, List<Said> agreed, Reader asks) {
+    static PricedSheet.Content of(Balance balance, CarHistory history, List<Said> agreed, Reader asks) {
+        var bill = balance.bill();
         var reader = asks.in(bill.language());
         var w = reader.labels("app/desk/bill");
         return new PricedSheet.Content(
@@ -37,9 +36,8 @@ final class BillPaper {
                         w.of("subtotal"),
                         bill.taxes().stream().map(Estimate.Named::registration).toList(),
                         reader),
-                notes(balance, history.getVisit(bill.visitId()).odometerKm(), w),
                 Stream.concat(
-                                notes(bill, history.getVisit(bill.visitId()).odometerKm(), w).stream(),
+                                notes(balance, history.getVisit(bill.visitId()).odometerKm(), w).stream(),
                                 agreed.stream().map(reader::say))
                         .toList(),
                 "");
