@@ -56,8 +56,7 @@ public record Assessment(
         @Nullable PressureOutlook pressure,
         @Nullable ChangeOverBetween changeOver,
         List<Said> workDone) {
-    private static final Set<Todo.When> NOW =
-            Set.of(Todo.When.NOW, Todo.When.BEFORE_LEAVING, Todo.When.BEFORE_DRIVING);
+    private static final Set<Todo.When> NOW = Set.of(Todo.When.NOW, Todo.When.BEFORE_LEAVING, Todo.When.BEFORE_DRIVING);
 
     public Assessment {
         findings = List.copyOf(findings);

@@ -219,13 +219,12 @@ class FoundByHandTest {
     @CsvSource({"5, 9, PISTON_MOVEMENT, REPAIR", "9, 5, SLIDE_PIN_MOVEMENT, SERVICE_BRAKE"})
     void padsThatWearUnevenlyAskForWhatTheirLikeliestCauseDoes(
             double innerMm, double outerMm, Measure tight, Todo.Action action) {
-        var pads = findings(
-                        CAR,
-                        List.of(thickness(Spot.INNER, innerMm), thickness(Spot.OUTER, outerMm), read(tight, 1)))
-                .stream()
-                .filter(finding -> finding.title() instanceof PadSaid.ReadTitle)
-                .findFirst()
-                .orElseThrow();
+        var pads =
+                findings(CAR, List.of(thickness(Spot.INNER, innerMm), thickness(Spot.OUTER, outerMm), read(tight, 1)))
+                        .stream()
+                        .filter(finding -> finding.title() instanceof PadSaid.ReadTitle)
+                        .findFirst()
+                        .orElseThrow();
         assertThat(pads.verdict()).isEqualTo(Verdict.RUNS_OUT);
         assertThat(Objects.requireNonNull(pads.todo()).action()).isEqualTo(action);
     }

@@ -212,8 +212,7 @@ public final class BatteryFindings {
         var outsideC = read(Measure.OUTSIDE_TEMPERATURE);
         if (temperatureC == null && outsideC != null && isTooColdToCharge(outsideC)) {
             return Outcome.now(
-                    new BatterySaid.MayBeCold(
-                            Amount.of(outsideC, "°C"), battery.chemistry() == Chemistry.LITHIUM),
+                    new BatterySaid.MayBeCold(Amount.of(outsideC, "°C"), battery.chemistry() == Chemistry.LITHIUM),
                     Todo.Action.WARM_UP_FIRST);
         }
         if (standby.drains()) {

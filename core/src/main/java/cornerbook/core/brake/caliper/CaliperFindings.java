@@ -167,8 +167,8 @@ public final class CaliperFindings {
             putRight.add(new CaliperSaid.Mended(part, how));
         }
         if (left > 0) {
-            allAreFreed &= PINS.contains(reading.measure())
-                    || (left < WORST && FREED_WHILE_TIGHT.contains(reading.measure()));
+            allAreFreed &=
+                    PINS.contains(reading.measure()) || (left < WORST && FREED_WHILE_TIGHT.contains(reading.measure()));
             fault(new CaliperSaid.Fault(reading.measure(), left, pistonOf(reading)), gravity(reading, left));
         }
     }

@@ -357,8 +357,8 @@ class BatteryFindingsTest {
     @ParameterizedTest
     @CsvSource({"13.2, 300", "13.2, 380", "12.9, 300", "12.9, 500"})
     void noLithiumBatteryIsAskedToBeChargedInTheCold(double volts, double amperes) {
-        var lithium = Cars.combustion(Cars.withBattery(
-                new TwelveVoltBattery(Chemistry.LITHIUM, 60, 500.0, RatingStandard.EN, null, 13.0)));
+        var lithium = Cars.combustion(
+                Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, 500.0, RatingStandard.EN, null, 13.0)));
         assertThat(of(
                         lithium,
                         new ArrayList<>(),

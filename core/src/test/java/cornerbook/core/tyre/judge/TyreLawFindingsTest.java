@@ -44,11 +44,9 @@ class TyreLawFindingsTest {
                 .satisfies(finding -> {
                     assertThat(finding.subject().part()).isEqualTo(Subject.Part.TYRE_LAW);
                     assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
-                    assertThat(finding.title())
-                            .isEqualTo(new FittingSaid.NoWinterTyres(TAGS, WINTER, true));
+                    assertThat(finding.title()).isEqualTo(new FittingSaid.NoWinterTyres(TAGS, WINTER, true));
                     assertThat(finding.source()).isEqualTo(Said.verbatim("law of CA-QC"));
-                    assertThat(finding.plainWords())
-                            .isEqualTo(new FittingSaid.NoWinterTyresPlain(WINTER, true, true));
+                    assertThat(finding.plainWords()).isEqualTo(new FittingSaid.NoWinterTyresPlain(WINTER, true, true));
                 });
     }
 
