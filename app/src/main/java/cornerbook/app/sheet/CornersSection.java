@@ -11,7 +11,6 @@ import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
-import cornerbook.core.say.Amount;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.util.Comparator;
@@ -68,7 +67,7 @@ public final class CornersSection {
                 .filter(finding -> isAt(finding.subject(), corner, lowestOfAll))
                 .max(Comparator.comparing(Finding::verdict))
                 .map(gravest -> CornerLabel.ofDepth(gravest, depthMm, reader))
-                .orElseGet(() -> CornerLabel.ofWheel(reader.say(new Amount(depthMm, "mm", 1)), ""));
+                .orElseGet(() -> CornerLabel.ofDepth(depthMm, reader));
     }
 
     /** A wheel that came off says nothing about the corner that it left. */

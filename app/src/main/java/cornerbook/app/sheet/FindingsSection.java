@@ -50,7 +50,7 @@ public final class FindingsSection {
                 .map(gravest -> new Overview(
                         gravest.verdict(),
                         mark(gravest, OVERVIEW_MARK_PX),
-                        labels.of("overview", "verdict", gravest.verdict())));
+                        labels.of("overview", "verdict", gravest.verdict(), "now", assessment.asksNow())));
     }
 
     /** What is to be done, gravest first, for as many findings as there is room for; what is unsafe has room always. */

@@ -401,9 +401,18 @@ export class Visit extends EventTarget {
       (key === WHEELS_ON && this.isFitted) ||
       (key === SECOND_CHECK && this.secondChecked()) ||
       CORNERS.some((corner) => key === TIGHT + corner && this.tight(corner)) ||
-      (key.startsWith(NOT) && this.#fieldsOf(key.slice(NOT.length)).some((field) => this.applies(field) && saysNotDone(field, this.read(field)))) ||
-      this.#fieldsOf(key).some((field) => this.applies(field) && saysDone(field, this.read(field)))
+      (key.startsWith(NOT) && this.#ofCar(key.slice(NOT.length)).some((field) => saysNotDone(field, this.read(field)))) ||
+      this.#ofCar(key).some((field) => saysDone(field, this.read(field)))
     );
+  }
+
+  /**
+   * The fields of a name at the car as it came: what is done to a wheel from the store opens and closes nothing.
+   *
+   * @param {string} key
+   */
+  #ofCar(key) {
+    return this.#fieldsOf(key).filter((field) => this.applies(field) && !(field.ofWheel && field.goesOn));
   }
 
   /**

@@ -10,6 +10,7 @@ import cornerbook.core.finding.Subject.Part;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Said;
+import cornerbook.core.torque.TorqueSaid;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.words.Language;
 import cornerbook.words.Reader;
@@ -90,7 +91,8 @@ final class NeverSaid {
                     "what holds is neither replaced nor repaired",
                     all -> finding -> finding.verdict() == Verdict.HOLDS
                             && ((finding.todo() != null
-                                            && REPLACES.contains(finding.todo().action()))
+                                            && REPLACES.contains(finding.todo().action())
+                                            && !isNearTorque(finding))
                                     || said(finding, REPLACE)
                                     || said(finding, NOT_TO_DRIVE))),
             Map.entry(
@@ -156,6 +158,11 @@ final class NeverSaid {
                                                     == finding.subject().part()))));
 
     private NeverSaid() {}
+
+    /** It counts as tightened, and farther off than a wrench may be: gone round once more, as the words beside it say. */
+    private static boolean isNearTorque(Finding finding) {
+        return finding.plainWords() instanceof TorqueSaid.NearTorque;
+    }
 
     /** The rules that are broken, each with what breaks it; empty where none is. */
     static List<String> faults(Assessment assessment) {

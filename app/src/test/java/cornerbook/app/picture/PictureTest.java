@@ -145,7 +145,7 @@ class PictureTest {
                 ENGLISH);
         var car = parse(svg);
         assertThat(car.getTextContent()).contains("LF", "RF", "LR", "RR", "6.2\u00a0mm", "Pads", "Holds", "<W&4>");
-        assertThat(car.getAttribute("aria-label")).contains("LF 6.2\u00a0mm Pads: Holds", "RR <W&4> was LF");
+        assertThat(car.getAttribute("aria-label")).contains("LF tread 6.2\u00a0mm Pads: Holds", "RR <W&4> was LF");
     }
 
     @Test
@@ -249,7 +249,7 @@ class PictureTest {
                 Map.of(Corner.LF, CornerLabel.ofDepth(pads(Verdict.RUNS_OUT), 6.24, FRENCH)), FRENCH));
         assertThat(car.getAttribute("aria-label"))
                 .isEqualTo(
-                        "Véhicule vu du dessus, avant en haut\u00a0: AVG 6,2\u00a0mm Plaquettes\u00a0: Arrive au bout");
+                        "Véhicule vu du dessus, avant en haut\u00a0: AVG rainure 6,2\u00a0mm Plaquettes\u00a0: Arrive au bout");
         assertThat(car.getTextContent()).contains("avant", "AVD", "ARG", "ARD", "6,2\u00a0mm");
         var tread = parse(TreadSection.svg(tyre(Corner.RF, 4, 5, 6), 4, 8.5, FRENCH));
         assertThat(tread.getAttribute("aria-label"))

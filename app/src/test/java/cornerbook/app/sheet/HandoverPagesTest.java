@@ -36,6 +36,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Page one is for the customer, page two for the day on which somebody asks what was found and how it was left. */
@@ -211,6 +212,21 @@ class HandoverPagesTest {
                 .containsSubsequence(
                         "Brake fluid: boiling point not measured", "12 V battery: voltage at rest not measured")
                 .doesNotContain("LF pads: thickness not measured");
+    }
+
+    /** Seen before: "All that was judged is good" over "torque again, now", of a wheel at 133 of 140 N·m. */
+    @ParameterizedTest
+    @CsvSource({
+        "sound-car, true",
+        "torque-a-little-low-at-one-wheel, false",
+        "battery-low-at-rest, false",
+        "torque-high-at-one-wheel, false"
+    })
+    void nothingIsCalledGoodWhileSomethingHasToBeDoneNow(String name, boolean good) throws IOException {
+        var car = CarLibrary.assess(CarLibrary.car(CarLibrary.text(name)));
+        var page = pages(car, handedOver(car), TORONTO).getFirst();
+        assertThat(page.contains("All that was judged is good")).isEqualTo(good);
+        assertThat(page).doesNotContain("may not last until the next visit.");
     }
 
     /** A car with more faults than a page has room for: what is unsafe stays whole, the rest follows on page two. */

@@ -8,6 +8,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.changeover.ChangeOverBetween;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.release.OpenPoint;
 import cornerbook.core.say.Said;
 import cornerbook.core.torque.judge.Retorque;
@@ -19,6 +20,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,6 +56,8 @@ public record Assessment(
         @Nullable PressureOutlook pressure,
         @Nullable ChangeOverBetween changeOver,
         List<Said> workDone) {
+    private static final Set<Todo.When> NOW = Set.of(Todo.When.NOW, Todo.When.BEFORE_LEAVING, Todo.When.BEFORE_DRIVING);
+
     public Assessment {
         findings = List.copyOf(findings);
         open = List.copyOf(open);
@@ -100,6 +104,14 @@ public record Assessment(
         return ofCar().stream()
                 .filter(finding -> !isStored(finding.subject()))
                 .max(Comparator.comparing(Finding::verdict));
+    }
+
+    /** Whether anything on the car as it drives away is to be done now, whatever its verdict. */
+    public boolean asksNow() {
+        return ofCar().stream()
+                .filter(finding -> !isStored(finding.subject()))
+                .map(Finding::todo)
+                .anyMatch(todo -> todo != null && todo.by() instanceof Todo.When when && NOW.contains(when));
     }
 
     private boolean isStored(Subject subject) {

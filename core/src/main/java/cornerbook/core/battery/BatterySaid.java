@@ -144,6 +144,9 @@ public interface BatterySaid extends Said {
 
     record MayBeFrozen(Amount freezesAt) implements BatterySaid {}
 
+    /** Its own temperature was not read. */
+    record MayBeCold(Amount outside, boolean lithium) implements BatterySaid {}
+
     record Capacity(Amount measured, Amount rated, Amount health) implements BatterySaid {}
 
     record UsualStandby(boolean electric) implements BatterySaid {}

@@ -74,7 +74,7 @@ public final class Case {
                 set -> goingOn.filter(on -> on.id().equals(set.id())).isEmpty());
         dueBySeason = dueBySeason(arrivedOn);
         var agreed = visit.card().nextVisitDue();
-        nextVisit = agreed != null ? agreed : dueBySeason;
+        nextVisit = agreed != null && agreed.isAfter(visit.date()) ? agreed : dueBySeason;
         workDone = WorkDone.of(history, visit, readings);
     }
 
@@ -218,7 +218,7 @@ public final class Case {
                         Said.verbatim(place.climate().place())));
     }
 
-    /** The day that everything has to hold to: as agreed, or the season's change-over. */
+    /** The day that everything has to hold to: as agreed, or the season's change-over where none was, or the day agreed is not ahead. */
     public LocalDate nextVisit() {
         return nextVisit;
     }

@@ -50,6 +50,23 @@ public record Limit(
         return Optional.empty();
     }
 
+    /** The days in a row on which it binds, both counted. */
+    public record Stretch(LocalDate first, LocalDate last) {}
+
+    /** The days in a row around {@code day} on which it binds; empty when it binds all year, or not on that day. */
+    public Optional<Stretch> stretchAround(LocalDate day) {
+        if (from == null || until == null) {
+            return Optional.empty();
+        }
+        for (int year = day.getYear() - 1; year <= day.getYear(); year++) {
+            var stretch = new Stretch(from.atYear(year), until.atYear(until.isBefore(from) ? year + 1 : year));
+            if (!stretch.first().isAfter(day) && !stretch.last().isBefore(day)) {
+                return Optional.of(stretch);
+            }
+        }
+        return Optional.empty();
+    }
+
     /** What the limit binds. */
     public enum Kind {
         /** Below this the car may not be driven. */

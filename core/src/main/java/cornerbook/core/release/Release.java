@@ -108,13 +108,13 @@ public final class Release {
                 && (finding.verdict() == Verdict.UNSAFE || (todo != null && todo.by() == Todo.When.BEFORE_LEAVING));
     }
 
-    /** What was read, by measure and corner; a wheel that came off closes nothing. */
+    /** What was read, by measure and corner; a wheel that is not on the car opens and closes nothing. */
     private static Set<String> done(Visit visit) {
         var done = new HashSet<>(Set.of(ReleaseRule.ALWAYS));
+        var onCar = visit.leftOn().isEmpty() ? visit.arrivedOn() : visit.leftOn();
         new StandingReadings(visit)
                 .all().stream()
-                        .filter(reading ->
-                                reading.wheelTag() == null || visit.leftOn().containsValue(reading.wheelTag()))
+                        .filter(reading -> reading.wheelTag() == null || onCar.containsValue(reading.wheelTag()))
                         .forEach(reading ->
                                 done.add((isNotDone(reading) ? ReleaseRule.NOT : "") + ReleaseRule.place(reading)));
         if (!visit.leftOn().isEmpty()) {

@@ -7,7 +7,9 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.release.OpenPoint.Kind;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -66,10 +68,12 @@ public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedB
     /** Work for which the hydraulics are opened. */
     private static final List<Measure> OPENED = List.of(Measure.HOSE_HOLDS_PRESSURE, Measure.BRAKE_HOSE_REPLACED);
 
-    /** What is read or done at a brake while its wheel is off. */
+    /** What is done to a wheel that is off the car: a hole is repaired from inside, and grams are found on the balancer. */
+    private static final Set<Measure> ON_THE_BENCH = EnumSet.of(Measure.PUNCTURE_REPAIRED, Measure.BALANCE_WEIGHTS);
+
+    /** What is read or done at a brake while its wheel is off, or to that wheel. */
     private static final List<Measure> WHEEL_OFF = Arrays.stream(Measure.values())
-            .filter(measure -> measure.carrier() == Measure.Carrier.CORNER)
-            .filter(measure -> !measure.isReadIn(WorkStep.AFTER_THE_DRIVE) && !measure.isReadIn(WorkStep.LOOK_OVER))
+            .filter(measure -> ON_THE_BENCH.contains(measure) || isReadBehindTheWheel(measure))
             .toList();
 
     public ReleaseRule {
@@ -105,7 +109,9 @@ public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedB
         rules.add(of(
                 Kind.PEDAL,
                 null,
-                Stream.of(CALIPER_OFF, DRUM_OFF, OPENED).flatMap(ReleaseRule::atAnyCorner),
+                Stream.concat(
+                        Stream.of(CALIPER_OFF, DRUM_OFF, OPENED).flatMap(ReleaseRule::atAnyCorner),
+                        Stream.of(place(Measure.BRAKE_FLUID_REPLACED, null))),
                 Measure.PEDAL_PUMPED));
         rules.add(new ReleaseRule(
                 OpenPoint.work(Kind.WHEELS, null), atAnyCorner(WHEEL_OFF).toList(), WHEELS_ON));
@@ -118,7 +124,13 @@ public record ReleaseRule(OpenPoint point, List<String> openedBy, String closedB
         return List.copyOf(rules);
     }
 
-    /** Whether it is work after which the pedal has to be pumped. */
+    private static boolean isReadBehindTheWheel(Measure measure) {
+        return measure.carrier() == Measure.Carrier.CORNER
+                && !measure.isReadIn(WorkStep.AFTER_THE_DRIVE)
+                && !measure.isReadIn(WorkStep.LOOK_OVER);
+    }
+
+    /** Whether it is work at one brake after which the pedal has to be pumped. */
     static boolean opensBrake(Measure measure) {
         return Stream.of(CALIPER_OFF, DRUM_OFF, OPENED).anyMatch(work -> work.contains(measure));
     }

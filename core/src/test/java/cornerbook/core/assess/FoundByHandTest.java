@@ -192,6 +192,43 @@ class FoundByHandTest {
                 .isEqualTo(Verdict.SPENT);
     }
 
+    /** Pins come free by cleaning and grease; a piston or a boot does not. Common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({
+        "SLIDE_PIN_MOVEMENT, 1, SERVICE_BRAKE",
+        "SLIDE_PIN_MOVEMENT, 2, SERVICE_BRAKE",
+        "PISTON_MOVEMENT, 1, REPAIR",
+        "PISTON_MOVEMENT, 2, REPAIR",
+        "PISTON_RETURN, 0, REPAIR",
+        "BRAKE_BOOTS, 1, REPAIR",
+        "BRAKE_HARDWARE, 1, REPAIR"
+    })
+    void onlyWhatComesFreeByCleaningIsCleaned(Measure measure, double value, Todo.Action action) {
+        assertThat(Objects.requireNonNull(caliper(CAR, read(measure, value)).todo())
+                        .action())
+                .isEqualTo(action);
+        assertThat(Objects.requireNonNull(caliper(CAR, read(measure, value), read(Measure.PISTON_MOVEMENT, 1))
+                                .todo())
+                        .action())
+                .as("with a tight piston")
+                .isEqualTo(Todo.Action.REPAIR);
+    }
+
+    /** Seen before: pads worn by a piston that moves with force only were to be freed, cleaned and lubricated. */
+    @ParameterizedTest
+    @CsvSource({"5, 9, PISTON_MOVEMENT, REPAIR", "9, 5, SLIDE_PIN_MOVEMENT, SERVICE_BRAKE"})
+    void padsThatWearUnevenlyAskForWhatTheirLikeliestCauseDoes(
+            double innerMm, double outerMm, Measure tight, Todo.Action action) {
+        var pads =
+                findings(CAR, List.of(thickness(Spot.INNER, innerMm), thickness(Spot.OUTER, outerMm), read(tight, 1)))
+                        .stream()
+                        .filter(finding -> finding.title() instanceof PadSaid.ReadTitle)
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(pads.verdict()).isEqualTo(Verdict.RUNS_OUT);
+        assertThat(Objects.requireNonNull(pads.todo()).action()).isEqualTo(action);
+    }
+
     private static PadSaid.CausesFound found(BrakeCause... causes) {
         return new PadSaid.CausesFound(Listed.and(List.of(causes)), causes.length);
     }

@@ -37,6 +37,17 @@ class CaseTest {
         assertThat(given.visits()).extracting(Visit::id).containsExactly("v1", "v2");
     }
 
+    /** Seen before: a day agreed a year too early left the law on studs, and what wears, unsaid. */
+    @Test
+    void aDayAgreedThatIsNotAheadIsNone() {
+        var history = Cars.changeOver(7, 7.5, List.of());
+        var date = history.getVisit("v2").date();
+        assertThat(Cases.of(history).until(date.plusDays(1)).last().nextVisit()).isEqualTo(date.plusDays(1));
+        for (var agreed : List.of(date, date.minusYears(1))) {
+            assertThat(Cases.of(history).until(agreed).last().nextVisit()).isEqualTo(LocalDate.of(2027, 4, 15));
+        }
+    }
+
     @Test
     void aCarThatStaysOnItsWheelsTakesNoSetOff() {
         var given = of(Cars.at("S-"), Cars.at("S-"));

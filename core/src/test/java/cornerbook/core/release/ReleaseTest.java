@@ -43,6 +43,35 @@ class ReleaseTest {
         assertThat(open(on, ALL)).isEmpty();
     }
 
+    /** A hole is plugged from inside (tyre manufacturers' repair rules), and a wheel is balanced on its machine: it was off. */
+    @Test
+    void workForWhichAWheelComesOffAsksWhichWheelsAreOn() {
+        for (var work : Map.of(Measure.PUNCTURE_REPAIRED, 1.0, Measure.BALANCE_WEIGHTS, 25.0)
+                .entrySet()) {
+            var done = Cars.reading(work.getKey(), Corner.RR, "S-RR", null, work.getValue());
+            assertThat(open(inTheBay(done), NONE)).containsExactly("WHEELS");
+            assertThat(open(Cars.visit(List.of(done)), EnumSet.complementOf(EnumSet.of(Corner.RR))))
+                    .containsExactly("TORQUE.RR");
+            var stored = Cars.reading(work.getKey(), Corner.RR, "W-RR", null, work.getValue());
+            assertThat(open(inTheBay(stored), NONE))
+                    .as("a wheel that was not on the car")
+                    .isEmpty();
+        }
+        var not = Cars.reading(Measure.PUNCTURE_REPAIRED, Corner.RR, "S-RR", null, 0);
+        assertThat(open(inTheBay(not), NONE)).isEmpty();
+    }
+
+    /** Fluid is changed through opened bleeders: the pedal is tried before the car moves. */
+    @Test
+    void freshFluidAsksForThePedal() {
+        var fresh = Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1);
+        assertThat(open(inTheBay(fresh), NONE)).containsExactly("PEDAL");
+        var pumped = Cars.reading(Measure.PEDAL_PUMPED, null, null, null, 1);
+        assertThat(open(inTheBay(fresh, pumped), NONE)).isEmpty();
+        var not = Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 0);
+        assertThat(open(inTheBay(not), NONE)).isEmpty();
+    }
+
     @Test
     void heatOfTheDiscsIsReadWithTheWheelsOn() {
         var warm = Cars.reading(Measure.DISC_TEMPERATURE, Corner.RR, null, null, 60);

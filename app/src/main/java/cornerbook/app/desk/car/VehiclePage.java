@@ -14,7 +14,6 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
-import cornerbook.core.say.Amount;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;
@@ -78,7 +77,7 @@ public record VehiclePage(
                         tyre.corner(),
                         gravestAt(tyre, forecast)
                                 .map(finding -> CornerLabel.ofDepth(finding, lowest.get(), Told.reader()))
-                                .orElseGet(() -> CornerLabel.ofWheel(Told.say(new Amount(lowest.get(), "mm", 1)), "")));
+                                .orElseGet(() -> CornerLabel.ofDepth(lowest.get(), Told.reader())));
             }
         });
         return CarFromAbove.svg(labels, Told.reader());

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The car from above with its four corners; front is up, LF is top left. */
@@ -20,6 +21,8 @@ public final class CarFromAbove {
     static final int WIDTH = 440;
     static final int HEIGHT = 340;
     private static final int DETAIL_SIZE = 14;
+
+    private static final int CAPTION_SIZE = 12;
     /** Letters that fit between the wheel and the edge. */
     private static final int LONGEST_DETAIL = 17;
 
@@ -31,10 +34,13 @@ public final class CarFromAbove {
     public static String svg(Map<Corner, CornerLabel> labels, Reader reader) {
         var corners = labels.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .map(entry -> (reader.say(entry.getKey()) + " "
-                                + entry.getValue().heading() + " "
-                                + entry.getValue().detail())
-                        .strip())
+                .map(entry -> Stream.of(
+                                reader.say(entry.getKey()),
+                                entry.getValue().caption(),
+                                entry.getValue().heading(),
+                                entry.getValue().detail())
+                        .filter(words -> !words.isEmpty())
+                        .collect(Collectors.joining(" ")))
                 .collect(Collectors.joining(", "));
         var svg = new Svg(WIDTH, HEIGHT, reader.labels(ROOM).of("car", "corners", corners));
         draw(svg, labels, reader);
@@ -102,8 +108,11 @@ public final class CarFromAbove {
             nameX = left ? edgeX - 42 : edgeX + 42;
         }
         svg.words(nameX, middleY - 18, 17, anchor, Palette.SLATE, true, reader.say(corner));
-        svg.words(edgeX, middleY + 18, 20, anchor, Palette.INK, true, label.heading());
-        double lineY = middleY + 38;
+        if (!label.caption().isEmpty()) {
+            svg.words(edgeX, middleY + 4, CAPTION_SIZE, anchor, Palette.INK, false, label.caption());
+        }
+        svg.words(edgeX, middleY + 22, 20, anchor, Palette.INK, true, label.heading());
+        double lineY = middleY + 40;
         for (var line :
                 label.lines().stream().flatMap(words -> parted(words).stream()).toList()) {
             svg.words(edgeX, lineY, DETAIL_SIZE, anchor, Palette.INK, false, line);

@@ -137,7 +137,10 @@ public final class BatteryFindings {
                 Math.clamp(Math.min(health(), charge == null ? 1 : charge), 0, 1),
                 evidence(),
                 battery.chargeBelowV() == null ? Label.FINDING_SOURCE : Label.MAKERS_SOURCE);
-        return outcome.by() == null ? finding.todo(outcome.action()) : finding.todo(outcome.action(), outcome.by());
+        var action = outcome.action() == Todo.Action.CHARGE_AND_TEST && isLithiumBelowZero(temperatureC())
+                ? Todo.Action.WARM_UP_FIRST
+                : outcome.action();
+        return outcome.by() == null ? finding.todo(action) : finding.todo(action, outcome.by());
     }
 
     /**
@@ -190,10 +193,7 @@ public final class BatteryFindings {
             return health;
         }
         if (charged == null && found != null && found.low()) {
-            var words = low(temperatureC);
-            return Outcome.now(
-                    words,
-                    words == Sentence.LOW_LITHIUM_COLD ? Todo.Action.WARM_UP_FIRST : Todo.Action.CHARGE_AND_TEST);
+            return low(temperatureC);
         }
         return health.verdict() == Verdict.HOLDS && standby.drains()
                 ? new Outcome(
@@ -205,14 +205,34 @@ public final class BatteryFindings {
                 : health;
     }
 
-    private Said low(@Nullable Double temperatureC) {
-        if (battery.chemistry() == Chemistry.LITHIUM && temperatureC != null && temperatureC < 0) {
-            return Sentence.LOW_LITHIUM_COLD;
+    private Outcome low(@Nullable Double temperatureC) {
+        if (isLithiumBelowZero(temperatureC)) {
+            return Outcome.now(Sentence.LOW_LITHIUM_COLD, Todo.Action.WARM_UP_FIRST);
+        }
+        var outsideC = read(Measure.OUTSIDE_TEMPERATURE);
+        if (temperatureC == null && outsideC != null && isTooColdToCharge(outsideC)) {
+            return Outcome.now(
+                    new BatterySaid.MayBeCold(Amount.of(outsideC, "°C"), battery.chemistry() == Chemistry.LITHIUM),
+                    Todo.Action.WARM_UP_FIRST);
         }
         if (standby.drains()) {
-            return new BatterySaid.LowAndDrained(standby.current(), standby.most());
+            return Outcome.now(
+                    new BatterySaid.LowAndDrained(standby.current(), standby.most()), Todo.Action.CHARGE_AND_TEST);
         }
-        return tested.stream().allMatch(TestedHealth::counts) ? Sentence.LOW : Sentence.LOW_AND_WEAK;
+        return Outcome.now(
+                tested.stream().allMatch(TestedHealth::counts) ? Sentence.LOW : Sentence.LOW_AND_WEAK,
+                Todo.Action.CHARGE_AND_TEST);
+    }
+
+    private boolean isLithiumBelowZero(@Nullable Double celsius) {
+        return battery.chemistry() == Chemistry.LITHIUM && celsius != null && celsius < 0;
+    }
+
+    /** Whether it would be frozen at that temperature, or is lithium below 0 °C. */
+    private boolean isTooColdToCharge(double celsius) {
+        var rest = rest();
+        var freezesAtC = rest == null ? null : rest.freezesAtC();
+        return isLithiumBelowZero(celsius) || (freezesAtC != null && celsius <= freezesAtC);
     }
 
     private Outcome outcome(TestedHealth health) {
@@ -223,7 +243,7 @@ public final class BatteryFindings {
             return health.test() == HealthTest.CRANKING_CURRENT
                             && temperatureC != null
                             && BatteryHealth.mayFailByCold(health.share(), temperatureC)
-                    ? Outcome.now(Sentence.TEST_WARM, Todo.Action.CHARGE_AND_TEST)
+                    ? Outcome.now(Sentence.TEST_WARM, Todo.Action.WARM_UP_FIRST)
                     : Outcome.spent(new BatterySaid.EndOfLife(vehicle.electric()));
         }
         return ends != null || health.share() < health.test().watchShare()
@@ -293,8 +313,10 @@ public final class BatteryFindings {
     }
 
     private @Nullable Double temperatureC() {
-        return readings.ofVehicle(Measure.BATTERY_TEMPERATURE)
-                .map(Reading::value)
-                .orElse(null);
+        return read(Measure.BATTERY_TEMPERATURE);
+    }
+
+    private @Nullable Double read(Measure measure) {
+        return readings.ofVehicle(measure).map(Reading::value).orElse(null);
     }
 }

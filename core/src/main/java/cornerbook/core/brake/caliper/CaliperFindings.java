@@ -30,8 +30,12 @@ public final class CaliperFindings {
     /** How far out a piston is moved to see whether it comes back. */
     private static final Amount MOVED_OUT = new Amount(0.5, "mm", 2);
 
-    /** What is freed, cleaned and lubricated where it is stuck; what else sticks is repaired. */
+    /** What is freed, cleaned and lubricated even where it is stuck. */
     private static final List<Measure> PINS = List.of(Measure.SLIDE_PIN_MOVEMENT, Measure.RETAINING_PIN_MOVEMENT);
+
+    /** What is freed the same way while it is tight; what else is at fault is repaired. */
+    private static final List<Measure> FREED_WHILE_TIGHT =
+            List.of(Measure.SHOE_MOVEMENT, Measure.ADJUSTER_MOVEMENT, Measure.PARKING_LEVER_MOVEMENT);
 
     private final BrakeCorner at;
     private final Gear gear;
@@ -99,8 +103,7 @@ public final class CaliperFindings {
                 gear == Gear.CALIPER ? Ground.HAND_AND_EYE : Ground.DRUM_GEAR);
         return verdict == Verdict.HOLDS && !putRight.isEmpty()
                 ? finding.todo(Todo.Action.INSPECT, Todo.When.AT_NEXT_VISIT)
-                : finding.todo(
-                        verdict == Verdict.RUNS_OUT || allAreFreed ? Todo.Action.SERVICE_BRAKE : Todo.Action.REPAIR);
+                : finding.todo(allAreFreed ? Todo.Action.SERVICE_BRAKE : Todo.Action.REPAIR);
     }
 
     private Said titleOfSound() {
@@ -164,7 +167,8 @@ public final class CaliperFindings {
             putRight.add(new CaliperSaid.Mended(part, how));
         }
         if (left > 0) {
-            allAreFreed &= PINS.contains(reading.measure());
+            allAreFreed &=
+                    PINS.contains(reading.measure()) || (left < WORST && FREED_WHILE_TIGHT.contains(reading.measure()));
             fault(new CaliperSaid.Fault(reading.measure(), left, pistonOf(reading)), gravity(reading, left));
         }
     }
@@ -202,6 +206,7 @@ public final class CaliperFindings {
                             new Amount(reading.value(), "mm", 2), MOVED_OUT, new Amount(limitMm, "mm", 3)),
                     Ground.PISTON_CLEARS_THE_DISC));
             if (reading.value() <= limitMm) {
+                allAreFreed = false;
                 fault(new CaliperSaid.PistonStaysOut(), Verdict.RUNS_OUT);
             }
         });

@@ -32,6 +32,10 @@ public enum BrakeSign implements Said {
     PAD_TIGHT(Look.PAD_BY_HAND, Source.PRACTICE, 35, 24, 38, 16, 20, 27, 11),
     PAD_STUCK(Look.PAD_BY_HAND, Source.PRACTICE, 15, 6, 60, 4, 5, 8, 1),
 
+    PISTON_FREE(Look.PISTON_BY_HAND, Source.PRACTICE, 85, 5, 85, 60, 75, 82, 92),
+    PISTON_TIGHT(Look.PISTON_BY_HAND, Source.PRACTICE, 13, 45, 12, 33, 20, 15, 7),
+    PISTON_STUCK(Look.PISTON_BY_HAND, Source.PRACTICE, 2, 50, 3, 7, 5, 3, 1),
+
     PISTON_RETURNS(Look.PISTON_RETURN, Source.RETRACTION, 80, 10, 80, 30, 45, 88, 95),
     PISTON_STAYS(Look.PISTON_RETURN, Source.RETRACTION, 20, 90, 20, 70, 55, 12, 5),
 
@@ -46,6 +50,7 @@ public enum BrakeSign implements Said {
         LEFT_AGAINST_RIGHT,
         SLIDE_PINS,
         PAD_BY_HAND,
+        PISTON_BY_HAND,
         PISTON_RETURN,
         RUST
     }

@@ -10,6 +10,7 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /** What is said about the tyres that a car leaves on together: whether they go together, stand as they have to, and are lawful. */
 public interface FittingSaid extends Said {
@@ -94,26 +95,39 @@ public interface FittingSaid extends Said {
     /**
      * Tyres that are not winter tyres as the law wants them.
      *
-     * @param from the first day of the time looked at on which it asks for them
+     * @param days on which it asks for them; null when all year
      * @param always whether it asks on any road, else in wintry conditions or where signs say so
      */
-    record NoWinterTyres(String tags, LocalDate from, boolean always) implements FittingSaid {}
+    record NoWinterTyres(String tags, @Nullable LawfulDays days, boolean always) implements FittingSaid {}
 
     /**
      * The same for the customer.
      *
      * @param snowflake whether only the mountain and snowflake counts, else M+S is enough
      */
-    record NoWinterTyresPlain(LocalDate from, boolean always, boolean snowflake) implements FittingSaid {}
+    record NoWinterTyresPlain(@Nullable LawfulDays days, boolean always, boolean snowflake) implements FittingSaid {}
+
+    /** The days, both counted, of one winter or summer on which a law binds. */
+    record LawfulDays(LocalDate first, LocalDate last) implements FittingSaid {}
 
     record MarkOf(String tag, Said mark) implements FittingSaid {}
 
     /** A set whose mark nobody read, and that the book has as a summer set. */
     record SummerTyre(SeasonKind season) implements FittingSaid {}
 
-    record StudsOutOfSeason(String tags, LocalDate from) implements FittingSaid {}
+    /**
+     * Studs while the law forbids them.
+     *
+     * @param days on which it forbids them; null when all year
+     */
+    record StudsOutOfSeason(String tags, @Nullable LawfulDays days) implements FittingSaid {}
 
-    record StudsOutOfSeasonPlain(LocalDate from) implements FittingSaid {}
+    /**
+     * The same for the customer.
+     *
+     * @param now whether it forbids them today
+     */
+    record StudsOutOfSeasonPlain(@Nullable LawfulDays days, boolean now) implements FittingSaid {}
 
     record StudsOnSomeWheels(String tags) implements FittingSaid {}
 

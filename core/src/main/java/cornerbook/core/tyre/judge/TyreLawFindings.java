@@ -122,8 +122,8 @@ public final class TyreLawFindings {
             boolean now = always && from.get().equals(today);
             add(
                     now ? null : from.get(),
-                    new FittingSaid.NoWinterTyres(tags(without), from.get(), always),
-                    new FittingSaid.NoWinterTyresPlain(from.get(), always, snowflake),
+                    new FittingSaid.NoWinterTyres(tags(without), days(law, from.get()), always),
+                    new FittingSaid.NoWinterTyresPlain(days(law, from.get()), always, snowflake),
                     law,
                     Stream.concat(
                                     without.stream().map(this::mark),
@@ -157,8 +157,8 @@ public final class TyreLawFindings {
         law.flatMap(each -> each.bindsFrom(today, given.nextVisit()))
                 .ifPresent(from -> add(
                         from.equals(today) ? null : from,
-                        new FittingSaid.StudsOutOfSeason(tags(studded), from),
-                        new FittingSaid.StudsOutOfSeasonPlain(from),
+                        new FittingSaid.StudsOutOfSeason(tags(studded), days(law.get(), from)),
+                        new FittingSaid.StudsOutOfSeasonPlain(days(law.get(), from), from.equals(today)),
                         law.get(),
                         List.of()));
         boolean someHaveNone = wheels.stream()
@@ -177,6 +177,12 @@ public final class TyreLawFindings {
                             Rule.STUDS_ON_ALL)
                     .todo(Todo.Action.FIT_LAWFUL_TYRES));
         }
+    }
+
+    private static FittingSaid.@Nullable LawfulDays days(Limit law, LocalDate day) {
+        return law.stretchAround(day)
+                .map(stretch -> new FittingSaid.LawfulDays(stretch.first(), stretch.last()))
+                .orElse(null);
     }
 
     private static String tags(List<Fitted> fitted) {

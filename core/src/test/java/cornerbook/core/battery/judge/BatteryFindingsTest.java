@@ -353,6 +353,55 @@ class BatteryFindingsTest {
         assertThat(Facts.of(byCapacity.title())).isEqualTo("AtRest(none, none)");
     }
 
+    /** Whatever is said of a lithium battery below 0 °C, nobody is asked to charge it there (charger and battery makers). */
+    @ParameterizedTest
+    @CsvSource({"13.2, 300", "13.2, 380", "12.9, 300", "12.9, 500"})
+    void noLithiumBatteryIsAskedToBeChargedInTheCold(double volts, double amperes) {
+        var lithium = Cars.combustion(
+                Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, 500.0, RatingStandard.EN, null, 13.0)));
+        assertThat(of(
+                        lithium,
+                        new ArrayList<>(),
+                        volts(volts),
+                        amperes(amperes),
+                        read(Measure.BATTERY_TEMPERATURE, -8)))
+                .map(Finding::todo)
+                .map(Todo::action)
+                .contains(Todo.Action.WARM_UP_FIRST);
+    }
+
+    /** A weak test in the cold is made again in the warm: nothing is charged for it. */
+    @Test
+    void whatTestedWeakInTheColdIsWarmedUp() {
+        var weak = judge(volts(12.75), amperes(300), read(Measure.BATTERY_TEMPERATURE, -20));
+        assertThat(weak.plainWords()).isEqualTo(Sentence.TEST_WARM);
+        assertThat(weak.todo()).isEqualTo(new Todo(Todo.Action.WARM_UP_FIRST, Todo.When.NOW));
+    }
+
+    /** It may be as cold as the air outside: what would freeze there, or lithium below 0 °C, is warmed before it is charged. */
+    @ParameterizedTest
+    @CsvSource({
+        "FLOODED, 11.6, -20, WARM_UP_FIRST",
+        "FLOODED, 11.6, -5, CHARGE_AND_TEST",
+        "FLOODED, 12.3, -20, CHARGE_AND_TEST",
+        "LITHIUM, 12.9, -1, WARM_UP_FIRST",
+        "LITHIUM, 12.9, 0, CHARGE_AND_TEST"
+    })
+    void aBatteryWhoseTemperatureNobodyReadMayBeAsColdAsOutside(
+            Chemistry chemistry, double volts, double outsideC, Todo.Action action) {
+        var battery = new TwelveVoltBattery(
+                chemistry, 60, null, null, null, chemistry == Chemistry.LITHIUM ? Double.valueOf(13.0) : null);
+        var finding = of(
+                        Cars.withBattery(battery),
+                        new ArrayList<>(),
+                        volts(volts),
+                        read(Measure.OUTSIDE_TEMPERATURE, outsideC))
+                .orElseThrow();
+        assertThat(finding.todo()).isEqualTo(new Todo(action, Todo.When.NOW));
+        assertThat(finding.plainWords() instanceof BatterySaid.MayBeCold)
+                .isEqualTo(action == Todo.Action.WARM_UP_FIRST);
+    }
+
     /** At 0 °C a lithium battery may be charged, below it not (charger and battery makers). */
     @ParameterizedTest
     @CsvSource({"0, LOW", "-0.1, LOW_LITHIUM_COLD"})

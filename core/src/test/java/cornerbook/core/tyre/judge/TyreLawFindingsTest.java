@@ -21,6 +21,8 @@ import cornerbook.core.tyre.judge.FittingSaid.Law;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Winter tyres and studs by the law of a place. Québec: from 1 December to 15 March four winter tyres, with the mountain and snowflake or
@@ -32,6 +34,8 @@ class TyreLawFindingsTest {
     private static final int MUD_AND_SNOW = 1;
     private static final int SNOWFLAKE = 2;
     private static final String TAGS = "A-LF, A-RF, A-LR, A-RR";
+    private static final FittingSaid.LawfulDays WINTER =
+            new FittingSaid.LawfulDays(LocalDate.of(2026, 12, 1), LocalDate.of(2027, 3, 15));
 
     @Test
     void summerTyresInDecemberAreAgainstTheLawButNotUnsafe() {
@@ -40,11 +44,9 @@ class TyreLawFindingsTest {
                 .satisfies(finding -> {
                     assertThat(finding.subject().part()).isEqualTo(Subject.Part.TYRE_LAW);
                     assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
-                    assertThat(finding.title())
-                            .isEqualTo(new FittingSaid.NoWinterTyres(TAGS, LocalDate.of(2026, 12, 10), true));
+                    assertThat(finding.title()).isEqualTo(new FittingSaid.NoWinterTyres(TAGS, WINTER, true));
                     assertThat(finding.source()).isEqualTo(Said.verbatim("law of CA-QC"));
-                    assertThat(finding.plainWords())
-                            .isEqualTo(new FittingSaid.NoWinterTyresPlain(LocalDate.of(2026, 12, 10), true, true));
+                    assertThat(finding.plainWords()).isEqualTo(new FittingSaid.NoWinterTyresPlain(WINTER, true, true));
                 });
     }
 
@@ -90,7 +92,10 @@ class TyreLawFindingsTest {
                 .satisfies(finding -> {
                     assertThat(finding.verdict()).isEqualTo(Verdict.RUNS_OUT);
                     assertThat(finding.title())
-                            .isEqualTo(new FittingSaid.NoWinterTyres(TAGS, LocalDate.of(2026, 12, 10), false));
+                            .isEqualTo(new FittingSaid.NoWinterTyres(
+                                    TAGS,
+                                    new FittingSaid.LawfulDays(LocalDate.of(2026, 11, 1), LocalDate.of(2027, 4, 15)),
+                                    false));
                 });
     }
 
@@ -120,6 +125,19 @@ class TyreLawFindingsTest {
                 .containsExactly(Verdict.SPENT);
         assertThat(judge(studded(car(SeasonKind.WINTER)).day(2026, 10, 15)).findings())
                 .isEmpty();
+    }
+
+    /** Seen before: on 10 May "which the law forbids from 10 May", though it does from the second to 14 October. */
+    @ParameterizedTest
+    @CsvSource({"2027-04-20, false", "2027-05-10, true", "2027-10-14, true"})
+    void theWholeTimeOfTheLawIsSaid(LocalDate day, boolean now) {
+        var summer = new FittingSaid.LawfulDays(LocalDate.of(2027, 5, 2), LocalDate.of(2027, 10, 14));
+        var car = studded(car(SeasonKind.WINTER)).day(day.getYear(), day.getMonthValue(), day.getDayOfMonth());
+        assertThat(judge(car).findings())
+                .extracting(Finding::title, Finding::plainWords)
+                .containsExactly(tuple(
+                        new FittingSaid.StudsOutOfSeason(TAGS, summer),
+                        new FittingSaid.StudsOutOfSeasonPlain(summer, now)));
     }
 
     /** Austria: studded tyres must be fitted on all wheels; elsewhere common practice, no source. */

@@ -15,6 +15,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -72,6 +73,13 @@ final class BrakeCauses {
         at.read(Measure.SLIDE_PIN_MOVEMENT)
                 .ifPresent(pins -> signs.add(movement(
                         pins, BrakeSign.SLIDE_PINS_FREE, BrakeSign.SLIDE_PINS_TIGHT, BrakeSign.SLIDE_PINS_STUCK)));
+        var pistons = at.pistons();
+        pistons.stream()
+                .max(Comparator.comparingDouble(Reading::value))
+                .filter(worst -> Math.round(worst.value()) > 0
+                        || pistons.size() == at.brake().pistons())
+                .ifPresent(worst -> signs.add(
+                        movement(worst, BrakeSign.PISTON_FREE, BrakeSign.PISTON_TIGHT, BrakeSign.PISTON_STUCK)));
         at.read(Measure.PISTON_RETURN)
                 .ifPresent(returned -> signs.add(
                         BrakeLook.pistonReturn(returned.value(), at.brake().runoutLimitMm())));
@@ -150,9 +158,11 @@ final class BrakeCauses {
                                 .isPresent());
     }
 
-    /** Whether a part was found at fault that no cleaning frees. */
+    /** Whether a part that no cleaning frees was found at fault or, where nothing was found, is the likeliest cause. */
     boolean asksForRepair() {
-        return found.stream().anyMatch(REPAIRED::contains);
+        return found.isEmpty()
+                ? likeliest().filter(REPAIRED::contains).isPresent()
+                : found.stream().anyMatch(REPAIRED::contains);
     }
 
     /** The likeliest cause, unless it is that nothing is wrong. */

@@ -49,9 +49,6 @@ public final class SeizingFindings {
         if (running.isEmpty()) {
             return Judgement.missing(NotJudged.NO_CLEANING);
         }
-        if (!nextVisit.isAfter(date)) {
-            return Judgement.missing(NotJudged.NEXT_VISIT_NOT_AHEAD);
-        }
         var curve = SeizingCurve.of(given);
         var exposure = curve.exposure();
         var seen = curve.seen();

@@ -25,8 +25,7 @@ public interface SeizingSaid extends Said {
 
     /** Why it is not judged. */
     enum NotJudged implements SeizingSaid {
-        NO_CLEANING,
-        NEXT_VISIT_NOT_AHEAD
+        NO_CLEANING
     }
 
     record Title(int pads, Chance chance) implements SeizingSaid {}

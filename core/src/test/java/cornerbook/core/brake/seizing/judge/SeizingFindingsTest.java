@@ -118,11 +118,12 @@ class SeizingFindingsTest {
         assertThat(until(horizon).orElseThrow().probability()).isBetween(0.9, 0.91);
     }
 
-    /** The day of the visit itself is no time in which anything could seize. */
+    /** The day of the visit itself is no time in which anything could seize: then the season's change-over counts. */
     @Test
     void aNextVisitHasToLieAhead() {
-        assertThat(until(FIRST)).isEmpty();
-        assertThat(until(FIRST.plusDays(1)).map(Finding::verdict)).contains(Verdict.HOLDS);
+        var tomorrow = until(FIRST.plusDays(1)).map(Finding::probability).orElseThrow();
+        assertThat(tomorrow).isGreaterThan(0.99);
+        assertThat(until(FIRST).map(Finding::probability).orElseThrow()).isLessThan(tomorrow);
     }
 
     /** More likely than not to seize until then: now. */
