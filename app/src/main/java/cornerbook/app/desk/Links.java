@@ -180,6 +180,16 @@ public final class Links {
         return fetch() + "?day=" + day;
     }
 
+    /** Sets that have to be brought from a store elsewhere. */
+    public static String bring() {
+        return store() + "/bring";
+    }
+
+    /** That a room of the store is elsewhere. */
+    public static String storeRoom() {
+        return store() + "/room";
+    }
+
     /** One rack of the store. */
     public static String rack(String rackId) {
         return store() + "/rack?rack=" + segment(rackId);

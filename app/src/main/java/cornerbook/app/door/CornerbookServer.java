@@ -37,6 +37,7 @@ import cornerbook.app.desk.shop.MailServerHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
+import cornerbook.app.desk.store.BringHandler;
 import cornerbook.app.desk.store.CountHandler;
 import cornerbook.app.desk.store.FetchHandler;
 import cornerbook.app.desk.store.LeftHandler;
@@ -182,6 +183,7 @@ public final class CornerbookServer {
         var scan = new ScanHandler(desk, pages);
         var fetch = new FetchHandler(desk, pages);
         var left = new LeftHandler(desk, pages);
+        var bring = new BringHandler(desk, pages);
         var storedSet = new SetHandler(desk, pages, letterhead);
         var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
@@ -248,6 +250,10 @@ public final class CornerbookServer {
                 .post(Links.store() + "/down", store::takeDown)
                 .get(Links.store() + "/labels.pdf", store::sendLabels)
                 .get(Links.fetch(), fetch::show)
+                .get(Links.bring(), bring::show)
+                .post(Links.bring(), bring::say)
+                .get(Links.bring() + ".csv", bring::sendCsv)
+                .post(Links.storeRoom(), bring::sayRoom)
                 .get(Links.storedSet(), storedSet::show)
                 .post(Links.storedSet(), storedSet::takeIn)
                 .post(Links.storedSet() + "/term", storedSet::agree)

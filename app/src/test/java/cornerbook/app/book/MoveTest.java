@@ -154,6 +154,8 @@ class MoveTest {
                         "set_move",
                         "set_intake",
                         "set_term",
+                        "store_room",
+                        "set_bringing",
                         "stock_count",
                         "stock_scan",
                         "stock_difference",

@@ -20,7 +20,6 @@ import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -134,8 +133,7 @@ public final class AskDayHandler {
         if (day == null || time == null || day.isBefore(desk.today())) {
             return Optional.empty();
         }
-        var now = LocalTime.ofInstant(desk.now(), desk.clock().getZone());
-        return DayOffers.of(desk.book(), desk.today(), now, day, wish.asking().id()).later(wish.asking()).stream()
+        return DayOffers.of(desk.book(), desk.localNow(), day, wish.asking().id()).later(wish.asking()).stream()
                 .filter(offered -> offered.day().equals(day))
                 .flatMap(offered -> offered.openings().stream())
                 .filter(opening -> DayFacts.timeOf(opening.start()).equals(time))
