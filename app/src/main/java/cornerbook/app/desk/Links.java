@@ -344,6 +344,11 @@ public final class Links {
         return days() + "/plan";
     }
 
+    /** The shop's own server sends the address by which a customer picks a day. */
+    public static String mailDay() {
+        return askDay() + "/mail";
+    }
+
     /** Where a customer is asked for a day. */
     public static String askDay() {
         return days() + "/ask";

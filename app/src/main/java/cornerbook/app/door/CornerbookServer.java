@@ -153,7 +153,7 @@ public final class CornerbookServer {
         var calendar = new CalendarHandler(desk, refusals);
         var agree = new AgreeHandler(desk, pages, refusals, letterhead.shopName());
         var pick = new PickHandler(desk, pages, refusals, letterhead.shopName());
-        var askDay = new AskDayHandler(desk, pages, door::publicAddress);
+        var askDay = new AskDayHandler(desk, pages, letterhead, door::publicAddress);
         var bill = new BillHandler(desk, pages, letterhead);
         var estimate = new EstimateHandler(desk, pages, letterhead, door::publicAddress);
         var today = new TodayHandler(desk, pages);
@@ -335,6 +335,7 @@ public final class CornerbookServer {
                 .get(Links.PICK + "{secret}", pick::show)
                 .post(Links.PICK + "{secret}", pick::take)
                 .post(Links.askDay(), askDay::ask)
+                .post(Links.mailDay(), askDay::send)
                 .post(Links.dayWish(), askDay::answer)
                 .get(Links.AGREE + "{secret}/visits/{id}", agree::show)
                 .post(Links.AGREE + "{secret}/visits/{id}", agree::take)

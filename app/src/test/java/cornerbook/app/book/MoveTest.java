@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.order.OrderLevel;
@@ -82,7 +83,7 @@ class MoveTest {
                             "Ida",
                             AgreedWork.NOW);
             book.orders().keep("level", new OrderLevel(null, "40", "2,50"), "Ida", AgreedWork.NOW);
-            book.bills().credit("back", 1, "wrong car", AgreedWork.TODAY, "Ida", AgreedWork.NOW);
+            book.bills().credit("back", 1, CreditReason.WRONG_CAR, "wrong car", AgreedWork.TODAY, "Ida", AgreedWork.NOW);
             book.prices()
                     .keep(
                             "place",

@@ -32,7 +32,7 @@ final class BillPaper {
                         w.of("subtotal"),
                         bill.taxes().stream().map(Estimate.Named::registration).toList(),
                         reader),
-                notes(bill, history.getVisit(bill.visitId()).odometerKm(), w),
+                notes(bill, history.getVisit(bill.visitId()).odometerKm(), reader, w),
                 "");
     }
 
@@ -53,7 +53,7 @@ final class BillPaper {
         return new PricedSheet.Row(line.words(), line.detail(), price(reader, line.amount()));
     }
 
-    private static List<String> notes(Bill bill, double odometerKm, Labels w) {
+    private static List<String> notes(Bill bill, double odometerKm, Reader reader, Labels w) {
         var notes = new ArrayList<String>();
         if (bill.isCredit()) {
             notes.add(w.of(
@@ -61,7 +61,7 @@ final class BillPaper {
                     "n",
                     String.valueOf(Objects.requireNonNull(bill.credits())),
                     "reason",
-                    bill.reason()));
+                    bill.why(reader)));
         }
         bill.payments()
                 .forEach(payment -> notes.add(w.of(

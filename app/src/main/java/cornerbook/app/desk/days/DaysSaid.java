@@ -23,6 +23,9 @@ interface DaysSaid extends Said {
     /** A day on which the set that goes on cannot be there. */
     record SetComesLater(String room, LocalDate day) implements DaysSaid {}
 
+    /** No server is entered, or the customer has no e-mail or does not want one. */
+    record NoMailToCustomer() implements DaysSaid {}
+
     /** A time that another has by now, or that never was offered. */
     record NotFree() implements DaysSaid {}
 

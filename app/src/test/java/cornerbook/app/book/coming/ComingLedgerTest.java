@@ -3,6 +3,7 @@ package cornerbook.app.book.coming;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.appointment.Appointment.Because;
@@ -207,8 +208,8 @@ class ComingLedgerTest {
         assertThat(due("demo-01", Matter.WARRANTY, YEAR)).hasSize(1);
         book("demo-01", last, PlannedWork.BRAKES, "in time");
         assertThat(due("demo-01", Matter.WARRANTY, YEAR)).isEmpty();
-        book.bills().credit("back", 1, "wrong car", TODAY, "Ida", NOW);
-        book.bills().credit("back too", 2, "wrong car", TODAY, "Ida", NOW);
+        book.bills().credit("back", 1, CreditReason.WRONG_CAR, "wrong car", TODAY, "Ida", NOW);
+        book.bills().credit("back too", 2, CreditReason.WRONG_CAR, "wrong car", TODAY, "Ida", NOW);
         assertThat(due("demo-03", Matter.WARRANTY, YEAR))
                 .as("nothing is guaranteed")
                 .isEmpty();
