@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.order.OrderLevel;
 import cornerbook.app.book.price.PriceKey;
 import cornerbook.app.book.price.PriceRow;

@@ -3,10 +3,10 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.bill.Bill;
 import cornerbook.app.book.bill.BillLedger.NewBill;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.store.BookException;
 import java.nio.file.Path;
 import java.util.List;

@@ -42,8 +42,8 @@ public record PricedBill(
      * @param words beside it; may be empty
      */
     public record Why(String reason, String words) {
-        public boolean isEmpty() {
-            return reason.isEmpty();
+        public boolean given() {
+            return !reason.isEmpty();
         }
 
         /** As a reader is told it. */

@@ -1,9 +1,9 @@
 package cornerbook.app.desk.bill;
 
 import cornerbook.app.book.bill.Bill;
-import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.bill.BillLine;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.store.BookException;

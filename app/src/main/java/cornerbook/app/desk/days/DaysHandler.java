@@ -105,6 +105,8 @@ public final class DaysHandler {
     }
 
     private List<DayLoad> loads(LocalDate monday, int weeks, List<Appointment> agreed) {
+        int usual = DayPlanner.minutes(
+                PlannedWork.WHEELS_AND_BRAKES, desk.book().clockedTimes().expected());
         return desk
                 .book()
                 .hours()
@@ -112,7 +114,22 @@ public final class DaysHandler {
                         monday, weeks * (LAST_OF_WEEK + 1), desk.book().tools().list())
                 .entrySet()
                 .stream()
-                .map(day -> DaysPage.load(day.getKey(), agreed, day.getValue()))
+                .map(day -> DaysPage.load(day.getKey(), agreed, walkIns(day.getKey(), agreed, usual), day.getValue()))
+                .toList();
+    }
+
+    /** How long each car that came without appointment takes; there are none yet of days to come. */
+    private List<Integer> walkIns(LocalDate day, List<Appointment> agreed, int usual) {
+        if (day.isAfter(desk.today())) {
+            return List.of();
+        }
+        var expected = agreed.stream()
+                .map(Appointment::visitId)
+                .flatMap(Stream::ofNullable)
+                .collect(Collectors.toSet());
+        return desk.book().visits().list(day).stream()
+                .filter(visit -> !expected.contains(visit.visitId()))
+                .map(visit -> usual)
                 .toList();
     }
 }

@@ -74,15 +74,21 @@ public record DaysPage(
         return fit == null || fit.asked().has("voltage");
     }
 
-    /** What a day has to do. */
-    static DayLoad load(LocalDate day, List<Appointment> appointments, int capacityMinutes) {
+    /**
+     * What a day has to do.
+     *
+     * @param walkIns how long each car takes that came without appointment, min
+     */
+    static DayLoad load(
+            LocalDate day, List<Appointment> appointments, List<Integer> walkIns, int capacityMinutes) {
         var counted = appointments.stream()
                 .filter(each -> each.plan().day().equals(day) && counts(each))
                 .toList();
         return new DayLoad(
                 day,
-                counted.size(),
-                counted.stream().mapToInt(each -> each.plan().minutes()).sum(),
+                counted.size() + walkIns.size(),
+                counted.stream().mapToInt(each -> each.plan().minutes()).sum()
+                        + walkIns.stream().mapToInt(each -> each).sum(),
                 capacityMinutes);
     }
 

@@ -32,7 +32,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Which sets have to be brought from a store elsewhere, what became of it, and which rooms are elsewhere. */
@@ -83,11 +82,11 @@ public final class BringHandler {
         return new BringPage(today, until, rows, error);
     }
 
+    /** By the day on which it has to be asked for, then by that of the appointment; those without one first. */
     private static String inTurn(BringPage.Row row) {
         var appointment = row.appointment();
-        return Stream.of(row.askBy(), appointment == null ? null : appointment.plan().day())
-                .map(day -> Objects.requireNonNullElse(day, LocalDate.MIN).toString())
-                .collect(Collectors.joining(" "));
+        return Objects.toString(row.askBy(), "") + " "
+                + (appointment == null ? "" : appointment.plan().day());
     }
 
     private BringPage.Row row(

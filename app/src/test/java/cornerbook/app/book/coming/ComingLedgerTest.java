@@ -3,7 +3,6 @@ package cornerbook.app.book.coming;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
 import cornerbook.app.book.appointment.Appointment.Because;
@@ -11,6 +10,7 @@ import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.bill.BillLedger;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.book.rack.KeptSet;

@@ -2,8 +2,8 @@ package cornerbook.app.desk.bill;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.price.TaxPlace;
