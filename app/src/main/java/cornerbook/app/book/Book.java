@@ -28,6 +28,7 @@ import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.book.people.SkillLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.price.PriceLedger;
+import cornerbook.app.book.rack.BringingLedger;
 import cornerbook.app.book.rack.CountLedger;
 import cornerbook.app.book.rack.IntakeLedger;
 import cornerbook.app.book.rack.RackLedger;
@@ -282,6 +283,11 @@ public final class Book implements AutoCloseable {
     /** How sets were when they were taken into the store. */
     public IntakeLedger intakes() {
         return new IntakeLedger(store);
+    }
+
+    /** Which rooms of the store are elsewhere, and which sets are brought from there. */
+    public BringingLedger bringing() {
+        return new BringingLedger(store);
     }
 
     /** Until when the storage of sets is agreed. */

@@ -24,6 +24,7 @@ import cornerbook.words.Reader;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
@@ -53,6 +54,11 @@ public record Desk(Book book, Learning learning, CarLists lists, Clock clock) {
         } catch (DateTimeParseException e) {
             throw new PageException(400, new DeskSaid.NoDayInAddress(today().toString()));
         }
+    }
+
+    /** By the clock of the shop. */
+    public LocalDateTime localNow() {
+        return LocalDateTime.now(clock);
     }
 
     public Instant now() {

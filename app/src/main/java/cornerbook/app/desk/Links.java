@@ -180,6 +180,16 @@ public final class Links {
         return fetch() + "?day=" + day;
     }
 
+    /** Sets that have to be brought from a store elsewhere. */
+    public static String bring() {
+        return store() + "/bring";
+    }
+
+    /** That a room of the store is elsewhere. */
+    public static String storeRoom() {
+        return store() + "/room";
+    }
+
     /** One rack of the store. */
     public static String rack(String rackId) {
         return store() + "/rack?rack=" + segment(rackId);
@@ -342,6 +352,11 @@ public final class Links {
     /** Where a plan of the coming days is proposed. */
     public static String dayPlan() {
         return days() + "/plan";
+    }
+
+    /** The shop's own server sends the address by which a customer picks a day. */
+    public static String mailDay() {
+        return askDay() + "/mail";
     }
 
     /** Where a customer is asked for a day. */

@@ -38,6 +38,7 @@ import cornerbook.app.desk.shop.MailServerHandler;
 import cornerbook.app.desk.shop.OrderHandler;
 import cornerbook.app.desk.shop.RereadHandler;
 import cornerbook.app.desk.shop.ShopHandler;
+import cornerbook.app.desk.store.BringHandler;
 import cornerbook.app.desk.store.CountHandler;
 import cornerbook.app.desk.store.FetchHandler;
 import cornerbook.app.desk.store.LeftHandler;
@@ -153,7 +154,7 @@ public final class CornerbookServer {
         var calendar = new CalendarHandler(desk, refusals);
         var agree = new AgreeHandler(desk, pages, refusals, letterhead.shopName());
         var pick = new PickHandler(desk, pages, refusals, letterhead.shopName());
-        var askDay = new AskDayHandler(desk, pages, door::publicAddress);
+        var askDay = new AskDayHandler(desk, pages, letterhead, door::publicAddress);
         var bill = new BillHandler(desk, pages, letterhead);
         var estimate = new EstimateHandler(desk, pages, letterhead, door::publicAddress);
         var today = new TodayHandler(desk, pages);
@@ -184,6 +185,7 @@ public final class CornerbookServer {
         var scan = new ScanHandler(desk, pages);
         var fetch = new FetchHandler(desk, pages);
         var left = new LeftHandler(desk, pages);
+        var bring = new BringHandler(desk, pages);
         var storedSet = new SetHandler(desk, pages, letterhead);
         var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
@@ -250,6 +252,10 @@ public final class CornerbookServer {
                 .post(Links.store() + "/down", store::takeDown)
                 .get(Links.store() + "/labels.pdf", store::sendLabels)
                 .get(Links.fetch(), fetch::show)
+                .get(Links.bring(), bring::show)
+                .post(Links.bring(), bring::say)
+                .get(Links.bring() + ".csv", bring::sendCsv)
+                .post(Links.storeRoom(), bring::sayRoom)
                 .get(Links.storedSet(), storedSet::show)
                 .post(Links.storedSet(), storedSet::takeIn)
                 .post(Links.storedSet() + "/term", storedSet::agree)
@@ -334,6 +340,7 @@ public final class CornerbookServer {
                 .get(Links.PICK + "{secret}", pick::show)
                 .post(Links.PICK + "{secret}", pick::take)
                 .post(Links.askDay(), askDay::ask)
+                .post(Links.mailDay(), askDay::send)
                 .post(Links.dayWish(), askDay::answer)
                 .get(Links.AGREE + "{secret}/visits/{id}", agree::show)
                 .post(Links.AGREE + "{secret}/visits/{id}", agree::take)

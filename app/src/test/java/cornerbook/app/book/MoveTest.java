@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.estimate.WorkAnswer;
 import cornerbook.app.book.order.OrderLevel;
 import cornerbook.app.book.price.PriceKey;
@@ -94,7 +95,7 @@ class MoveTest {
                             "Ida",
                             AgreedWork.NOW));
             book.orders().keep("level", new OrderLevel(null, "40", "2,50"), "Ida", AgreedWork.NOW);
-            book.bills().credit("back", 1, "wrong car", AgreedWork.TODAY, "Ida", AgreedWork.NOW);
+            book.bills().credit("back", 1, CreditReason.WRONG_CAR, "wrong car", AgreedWork.TODAY, "Ida", AgreedWork.NOW);
             book.prices()
                     .keep(
                             "place",
@@ -166,6 +167,8 @@ class MoveTest {
                         "set_move",
                         "set_intake",
                         "set_term",
+                        "store_room",
+                        "set_bringing",
                         "stock_count",
                         "stock_scan",
                         "stock_difference",

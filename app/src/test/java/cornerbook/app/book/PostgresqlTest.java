@@ -29,6 +29,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.coming.Matter;
 import cornerbook.core.days.PlannedWork;
+import cornerbook.core.store.Bringing;
 import cornerbook.core.store.FloorPoint;
 import cornerbook.core.store.Lying;
 import cornerbook.core.store.Naming;
@@ -127,7 +128,7 @@ class PostgresqlTest {
                 store(each);
             }
             assertThat(book.check()).isEmpty();
-            assertThat(book.racks().list()).hasSize(1).isEqualTo(file.racks().list());
+            assertThat(book.racks().list()).hasSize(2).isEqualTo(file.racks().list());
             assertThat(book.stock().list())
                     .containsExactlyInAnyOrderElementsOf(file.stock().list());
             assertThat(book.stock().listCalls()).isEqualTo(file.stock().listCalls());
@@ -136,6 +137,9 @@ class PostgresqlTest {
                     .hasSize(2)
                     .containsExactlyInAnyOrderElementsOf(file.counts().listDifferences("count"));
             var key = file.stock().find("03S1").orElseThrow().key();
+            assertThat(book.bringing().list())
+                    .hasSize(1)
+                    .isEqualTo(file.bringing().list());
             assertThat(book.terms().find(key))
                     .isPresent()
                     .isEqualTo(file.terms().find(key));
@@ -196,6 +200,15 @@ class PostgresqlTest {
         var key = book.stock().find("03S1").orElseThrow().key();
         book.intakes().add("intake", key, new Intake(Lying.STACKED, true, 240.0, by));
         book.terms().add("term", key, new StorageTerm(day.plusDays(10), by), day);
+        book.racks()
+                .name(
+                        "annex",
+                        new Rack("Annex", new Naming("R-##", 1, 4), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 1),
+                        by);
+        book.bringing().say("room", "Annex", new Bringing(1, LocalTime.of(14, 0)), by);
+        book.stock().put("away", "07S1", "R-02", by, day);
+        book.bringing()
+                .ask("asked", book.stock().find("07S1").orElseThrow().key(), day.plusDays(1), by, day);
         book.counts().begin("count", by);
         book.counts().scan("s1", "count", "K-02", "03S2", by);
         book.counts().scan("s2", "count", "K-02", "strange", by);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.bill.Bill;
 import cornerbook.app.book.bill.BillLedger.NewBill;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.store.BookException;
 import java.nio.file.Path;
 import java.util.List;
@@ -78,7 +79,7 @@ class TwoDesksTest {
             } catch (BookException expected) {
                 assertThat(expected.isFailure()).isFalse();
             }
-            book.bills().credit(car + round + ".c", number, "Again", AgreedWork.TODAY, "", AgreedWork.NOW);
+            book.bills().credit(car + round + ".c", number, CreditReason.OTHER, "Again", AgreedWork.TODAY, "", AgreedWork.NOW);
         }
     }
 

@@ -14,10 +14,12 @@ import cornerbook.app.desk.Links;
 import cornerbook.app.exchange.KindFile;
 import cornerbook.core.order.Article;
 import cornerbook.core.order.OrderPart;
+import cornerbook.core.store.Bringing;
 import cornerbook.core.store.FloorPoint;
 import cornerbook.core.store.Naming;
 import cornerbook.core.store.Rack;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -81,6 +83,20 @@ class EveryPageTest {
                         new Rack("Cellar", new Naming("K-#-##", 2, 14), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 2),
                         by);
         book.stock().put("put", "03S1", "K-1-03", by, ServedShop.TODAY);
+        book.racks()
+                .name(
+                        "annex",
+                        new Rack("Annex", new Naming("R-##", 1, 14), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 2),
+                        by);
+        book.stock().put("away", "07S1", "R-03", by, ServedShop.TODAY);
+        book.bringing().say("room", "Annex", new Bringing(1, LocalTime.NOON), by);
+        book.bringing()
+                .ask(
+                        "asked",
+                        book.stock().find("07S1").orElseThrow().key(),
+                        ServedShop.TODAY.plusDays(1),
+                        by,
+                        ServedShop.TODAY);
         book.stock().handOut("out", "04S1", by, ServedShop.TODAY);
         book.counts().begin("count", by);
         book.counts().scan("s1", "count", "K-1-04", "03S1", by);
@@ -128,6 +144,7 @@ class EveryPageTest {
                 Links.scanAt("K-1-03"),
                 Links.scan(),
                 Links.fetch(),
+                Links.bring(),
                 Links.count(),
                 Links.left() + "?months=1",
                 Links.storedSet("demo-03", "demo-03-S"),

@@ -15,6 +15,7 @@ import cornerbook.words.Language;
 import cornerbook.words.Reader;
 import java.io.ByteArrayInputStream;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -72,8 +73,8 @@ class HandoverSheetReferenceTest {
         var assessor = new Assessor(LimitsFile.load());
         var plan = assessor.plan(history, visit.id());
         var stored = assessor.planStored(history, visit.id());
-        assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.ROLL, FRENCH), flavour);
-        assertConforms(WheelTags.render(history, visit, plan, stored, WheelTags.Paper.A4, Reader.DEFAULT), flavour);
+        assertConforms(WheelTags.render(history, visit, plan, stored, Map.of(), WheelTags.Paper.ROLL, FRENCH), flavour);
+        assertConforms(WheelTags.render(history, visit, plan, stored, Map.of(), WheelTags.Paper.A4, Reader.DEFAULT), flavour);
         var tag = new WheelLabels.Tag(
                 "08W1",
                 "QX 0008",

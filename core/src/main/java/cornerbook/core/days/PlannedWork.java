@@ -25,4 +25,9 @@ public enum PlannedWork implements Said {
     public int usualMinutes() {
         return usualMinutes;
     }
+
+    /** Whether a set of the car that is not on it has to be there. */
+    public boolean changesWheels() {
+        return this == WHEELS || this == WHEELS_AND_BRAKES;
+    }
 }

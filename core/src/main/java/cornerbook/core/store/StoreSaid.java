@@ -22,6 +22,9 @@ public sealed interface StoreSaid extends Said {
     /** The name of a room that is empty or too long. */
     record NoRoom(int longest) implements StoreSaid {}
 
+    /** How long a set takes to come from a store elsewhere. */
+    record WorkingDaysOutOfRange(int most) implements StoreSaid {}
+
     /** What is counted of a rack. */
     enum Counted implements StoreSaid {
         SHELVES,

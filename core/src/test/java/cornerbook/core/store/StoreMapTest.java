@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
@@ -95,24 +96,46 @@ class StoreMapTest {
     @Test
     void aSetGoesWhereTheRuleSays() {
         var map = StoreMap.of(List.of(rack("A-##", 1, 20, 0)));
-        var empty = new PlaceChoice(map, Map.of(), Set.of());
+        var empty = new PlaceChoice(map, Map.of(), Set.of(), Set.of());
         assertThat(empty.propose(null, true)).map(Place::name).contains("A-01");
         assertThat(empty.propose(null, false)).map(Place::name).contains("A-03");
         assertThat(empty.propose("a-17", false)).map(Place::name).contains("A-17");
         assertThat(empty.propose("Somewhere else", false)).map(Place::name).contains("A-03");
-        var some = new PlaceChoice(map, Map.of("a-03", 1, "a-17", 1), Set.of("a-04"));
+        var some = new PlaceChoice(map, Map.of("a-03", 1, "a-17", 1), Set.of("a-04"), Set.of());
         assertThat(some.propose("A-17", false)).as("taken").map(Place::name).contains("A-05");
         var nearlyFull = new HashMap<String, Integer>();
         for (int i = 3; i <= 20; i++) {
             nearlyFull.put("a-%02d".formatted(i), 1);
         }
-        assertThat(new PlaceChoice(map, nearlyFull, Set.of()).propose(null, false))
+        assertThat(new PlaceChoice(map, nearlyFull, Set.of(), Set.of()).propose(null, false))
                 .as("only those near the door are left")
                 .map(Place::name)
                 .contains("A-01");
         nearlyFull.put("a-01", 1);
         nearlyFull.put("a-02", 1);
-        assertThat(new PlaceChoice(map, nearlyFull, Set.of()).propose(null, true))
+        assertThat(new PlaceChoice(map, nearlyFull, Set.of(), Set.of()).propose(null, true))
                 .isEmpty();
+    }
+
+    /** Ten places here and ten in another house: those there are for what does not go on soon, when nothing is free here. */
+    @Test
+    void aPlaceElsewhereIsTakenLast() {
+        var map = StoreMap.of(List.of(rack("B-##", 1, 10, 50), rack("R-##", 1, 10, 0)));
+        var away = map.places().stream()
+                .map(place -> StoreMap.key(place.name()))
+                .filter(name -> name.startsWith("r"))
+                .collect(Collectors.toSet());
+        var empty = new PlaceChoice(map, Map.of(), Set.of(), away);
+        assertThat(empty.propose(null, true)).map(Place::name).contains("B-01");
+        assertThat(empty.propose(null, false)).map(Place::name).contains("B-02");
+        assertThat(empty.propose("R-07", false)).map(Place::name).contains("R-07");
+        assertThat(empty.propose("R-07", true)).map(Place::name).contains("B-01");
+        var full = new HashMap<String, Integer>();
+        for (int i = 1; i <= 10; i++) {
+            full.put("b-%02d".formatted(i), 1);
+        }
+        assertThat(new PlaceChoice(map, full, Set.of(), away).propose(null, false))
+                .map(Place::name)
+                .contains("R-01");
     }
 }

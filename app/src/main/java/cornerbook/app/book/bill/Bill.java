@@ -3,6 +3,7 @@ package cornerbook.app.book.bill;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.core.price.Total;
 import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -19,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param creditedBy the credit note that gives it back; null while there is none
  * @param taxes as they were on its day
  * @param total what its lines come to, as it was kept
- * @param reason of a credit note, else empty
+ * @param reason of a credit note: a name of {@link CreditReason}, or the words of a note that was made before there was a list; else empty
+ * @param words beside the reason, which stand on no paper; else empty
  */
 public record Bill(
         int number,
@@ -36,12 +38,18 @@ public record Bill(
         Total total,
         List<Payment> payments,
         String reason,
+        String words,
         String person,
         Instant madeAt) {
     public Bill {
         lines = List.copyOf(lines);
         taxes = List.copyOf(taxes);
         payments = List.copyOf(payments);
+    }
+
+    /** Why it gives back, as a reader is told it. */
+    public String why(Reader reader) {
+        return CreditReason.find(reason).map(reader::say).orElse(reason);
     }
 
     public boolean isCredit() {

@@ -23,8 +23,6 @@ sealed interface BillBookSaid extends Said {
 
     record CreditOfCredit(int number) implements BillBookSaid {}
 
-    record ReasonMissing() implements BillBookSaid {}
-
     /** More than is open, or nothing at all. */
     record PaymentOutOfRange(Price open) implements BillBookSaid {}
 }

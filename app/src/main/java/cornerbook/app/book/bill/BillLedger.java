@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
 public final class BillLedger {
     private static final int LONGEST_WORDS = 1200;
     private static final String BILLS =
-            "select bill.*, (select other.number from bill other where other.credits = bill.number) as credited_by from bill";
+            "select bill.*, coalesce((select words from credit_words where credit_words.bill_number = bill.number), '') as words, (select other.number from bill other where other.credits = bill.number) as credited_by from bill";
 
     private final Transactions store;
 
@@ -123,6 +123,7 @@ public final class BillLedger {
                 total(currency, lines, taxes),
                 payments(handle, number),
                 row.getString("reason"),
+                row.getString("words"),
                 row.getString("person"),
                 Instant.parse(row.getString("made_at")));
     }
@@ -180,6 +181,7 @@ public final class BillLedger {
     /**
      * Makes a bill of what was agreed, and takes the next number for it.
      *
+     * @param words beside the reason, may be empty; they stand on no paper
      * @return its number; the one that it has where it was made already, by its id
      * @throws BookException when a line was not agreed, or all of it goes beyond what the place allows
      */
@@ -260,19 +262,32 @@ public final class BillLedger {
      * @return its number; the one that it has where it was made already, by its id
      * @throws BookException when there is no such bill, or it was given back already
      */
-    public int credit(String id, int number, String reason, LocalDate day, String person, Instant madeAt) {
-        if (reason.isBlank()) {
-            throw refused(new BillBookSaid.ReasonMissing());
-        }
-        if (reason.length() > LONGEST_WORDS) {
+    public int credit(
+            String id,
+            int number,
+            CreditReason reason,
+            String words,
+            LocalDate day,
+            String person,
+            Instant madeAt) {
+        if (words.length() > LONGEST_WORDS) {
             throw refused(new BillBookSaid.WordsTooLong(LONGEST_WORDS));
         }
         return store.write(handle ->
-                findNumber(handle, id).orElseGet(() -> credit(handle, id, number, reason, day, person, madeAt)));
+                findNumber(handle, id).orElseGet(() -> {
+            int note = credit(handle, id, number, reason, day, person, madeAt);
+            if (!words.isBlank()) {
+                new TableRow("credit_words")
+                        .set("bill_number", note)
+                        .set("words", words.strip())
+                        .insert(handle);
+            }
+            return note;
+        }));
     }
 
     private static int credit(
-            Handle handle, String id, int number, String reason, LocalDate day, String person, Instant madeAt) {
+            Handle handle, String id, int number, CreditReason reason, LocalDate day, String person, Instant madeAt) {
         var bill = get(handle, number);
         if (bill.isCredit()) {
             throw refused(new BillBookSaid.CreditOfCredit(number));
@@ -304,7 +319,7 @@ public final class BillLedger {
                 bill.taxes(),
                 "",
                 madeAt);
-        return insert(handle, id, number, bill.visitId(), estimate, back, total, reason, day, person, madeAt);
+        return insert(handle, id, number, bill.visitId(), estimate, back, total, reason.name(), day, person, madeAt);
     }
 
     private static int insert(

@@ -3,6 +3,7 @@ package cornerbook.app.book.customer;
 import static cornerbook.app.book.store.Transactions.within;
 
 import cornerbook.app.book.bill.BillLedger;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.car.CarReader;
 import cornerbook.app.book.customer.KeptOfCustomer.KnownCar;
 import cornerbook.app.book.customer.KeptOfCustomer.Mention;
@@ -14,9 +15,11 @@ import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.visit.Because;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -132,7 +135,9 @@ public final class CustomerLedger {
                             + " where estimate_id in (select id from estimate where visit_id" + OF_CUSTOMER + ")",
                     ERASED,
                     customerId);
+            eraseCreditWords(handle, customerId);
             if (words) {
+                eraseReasons(handle, customerId);
                 handle.execute("update visit_remark set words = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
                 handle.execute(
                         "update work_answer set reason = ? where reason not in ('', 'SAFETY', 'OWN_FAULT', 'GOODWILL')"
@@ -164,6 +169,42 @@ public final class CustomerLedger {
                     .insert(handle);
             return true;
         });
+    }
+
+    /** What was written of credit notes, which bear a reason of the list for good; of older notes the reason itself. */
+    private static void eraseCreditWords(Handle handle, String customerId) {
+        handle.execute(
+                "update credit_words set words = ? where bill_number in (select number from bill where visit_id" + OF_CUSTOMER
+                        + ")",
+                ERASED,
+                customerId);
+        var listed = Arrays.stream(CreditReason.values())
+                .map(reason -> "'" + reason.name() + "'")
+                .collect(Collectors.joining(", "));
+        handle.execute(
+                "update bill set reason = ? where credits is not null and reason not in (" + listed + ") and visit_id"
+                        + OF_CUSTOMER,
+                ERASED,
+                customerId);
+    }
+
+    /** Notes of visits, and why something was put right, left undone or let go: whoever wrote it may have named the person. */
+    private static void eraseReasons(Handle handle, String customerId) {
+        handle.execute(
+                "update visit set notes = ? where notes <> '' and id" + OF_CUSTOMER, ERASED, customerId);
+        handle.execute("update visit_change set reason = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
+        handle.execute(
+                "update visit_change set before_text = ?, after_text = ? where what = 'NOTES' and visit_id" + OF_CUSTOMER,
+                ERASED,
+                ERASED,
+                customerId);
+        handle.execute(
+                "update work_tick set reason = ? where reason is not null and visit_id" + OF_CUSTOMER, ERASED, customerId);
+        handle.execute(
+                "update departure_reason set reason = ? where departure_id in (select id from departure where visit_id"
+                        + OF_CUSTOMER + ")",
+                ERASED,
+                customerId);
     }
 
     private static List<KnownCar> cars(Handle handle, String customerId) {

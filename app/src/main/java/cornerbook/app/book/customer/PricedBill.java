@@ -1,7 +1,9 @@
 package cornerbook.app.book.customer;
 
 import cornerbook.app.book.bill.Bill;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.Payment;
+import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.List;
 import org.joda.money.Money;
@@ -13,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param credits of a credit note the bill that it gives back; null for a bill
  * @param lines before taxes
  * @param total with taxes
- * @param reason of a credit note, else empty
+ * @param why of a credit note; of a bill with nothing in it
  */
 public record PricedBill(
         int number,
@@ -23,7 +25,7 @@ public record PricedBill(
         List<Line> lines,
         Money total,
         List<Paid> paid,
-        String reason) {
+        Why why) {
     public PricedBill {
         lines = List.copyOf(lines);
         paid = List.copyOf(paid);
@@ -32,6 +34,23 @@ public record PricedBill(
     public record Line(String words, Money amount) {}
 
     public record Paid(LocalDate day, Payment.Way way, Money amount) {}
+
+    /**
+     * Why it gives back.
+     *
+     * @param reason as the book has it; empty for a bill
+     * @param words beside it; may be empty
+     */
+    public record Why(String reason, String words) {
+        public boolean given() {
+            return !reason.isEmpty();
+        }
+
+        /** As a reader is told it. */
+        public String say(Reader reader) {
+            return CreditReason.find(reason).map(reader::say).orElse(reason);
+        }
+    }
 
     static PricedBill of(Bill bill) {
         return new PricedBill(
@@ -46,6 +65,6 @@ public record PricedBill(
                 bill.payments().stream()
                         .map(each -> new Paid(each.paidOn(), each.way(), each.amount()))
                         .toList(),
-                bill.reason());
+                new Why(bill.reason(), bill.words()));
     }
 }

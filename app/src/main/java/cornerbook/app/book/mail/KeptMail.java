@@ -12,8 +12,8 @@ import java.time.Instant;
  * @param at when that was
  */
 public record KeptMail(Letter letter, String customerName, String person, Delivery last, int events, Instant at) {
-    /** Whether a person may send it once more. */
+    /** Whether a person may send it once more; the address by which a day is picked is not kept, so another is made. */
     public boolean mayGoAgain() {
-        return last.outcome() != Delivery.Outcome.TAKEN;
+        return last.outcome() != Delivery.Outcome.TAKEN && !letter.about().isEmpty();
     }
 }

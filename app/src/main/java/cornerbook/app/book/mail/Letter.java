@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param id of the e-mail
  * @param language tag of the language of its text
- * @param about the matters that it is about
+ * @param text as it is kept; a secret that went out in it stands in it as “…”
+ * @param about the matters that it is about; empty for one that asks for a day by an address
  */
 public record Letter(
         String id,

@@ -205,6 +205,7 @@ public final class MailLedger {
                         row.getString("subject"),
                         row.getString("body"),
                         Arrays.stream(row.getString("about").split(BETWEEN, -1))
+                                .filter(asked -> !asked.isEmpty())
                                 .map(AskedMatter::parse)
                                 .toList()),
                 row.getString("customer_name"),

@@ -40,6 +40,15 @@ sealed interface RackSaid extends Said {
     /** Nobody stores a set until such a day. */
     record NoTerm(LocalDate first, LocalDate last) implements RackSaid {}
 
+    /** No rack stands in a room of that name. */
+    record NoSuchRoom(String room) implements RackSaid {}
+
+    /** The set lies in the shop's own store by now, or is out or on its car. */
+    record NotElsewhere() implements RackSaid {}
+
+    /** No set is asked for for such a day. */
+    record NoDayToCome(LocalDate first, LocalDate last) implements RackSaid {}
+
     record NoCount() implements RackSaid {}
 
     /** A count goes on: a second one would not know what is counted. */

@@ -60,15 +60,39 @@ final class StockRows {
 
     /** Every set, by place, then by car. */
     static List<KeptSet> all(Handle handle) {
-        var tags = new HashMap<KeptSet.Key, List<String>>();
-        handle.select("select vehicle_id, set_id, tag from wheel order by vehicle_id, set_id, place_in_list")
-                .map((row, context) -> Map.entry(key(row), row.getString("tag")))
-                .forEach(each -> tags.computeIfAbsent(each.getKey(), key -> new ArrayList<>())
-                        .add(each.getValue()));
+        var tags = tags(handle, "", List.of());
         return handle.select(SELECT
                         + " order by coalesce(wheel_set.store_place, ''), vehicle.name, vehicle.id, wheel_set.id")
                 .map((row, context) -> read(row, tags.getOrDefault(key(row), List.of())))
                 .list();
+    }
+
+    /**
+     * Those of which a place is written down, in no order.
+     *
+     * @param which further condition, beginning with " and"; empty for none
+     */
+    static List<KeptSet> stored(Handle handle, String which, List<String> values) {
+        var tags = tags(
+                handle,
+                " join wheel_set on wheel_set.vehicle_id = wheel.vehicle_id and wheel_set.id = wheel.set_id where wheel_set.store_place is not null"
+                        + which,
+                values);
+        return handle.select(SELECT + " where wheel_set.store_place is not null" + which, values.toArray())
+                .map((row, context) -> read(row, tags.getOrDefault(key(row), List.of())))
+                .list();
+    }
+
+    private static Map<KeptSet.Key, List<String>> tags(Handle handle, String which, List<String> values) {
+        var tags = new HashMap<KeptSet.Key, List<String>>();
+        handle.select(
+                        "select wheel.vehicle_id, wheel.set_id, wheel.tag from wheel" + which
+                                + " order by wheel.vehicle_id, wheel.set_id, wheel.place_in_list",
+                        values.toArray())
+                .map((row, context) -> Map.entry(key(row), row.getString("tag")))
+                .forEach(each -> tags.computeIfAbsent(each.getKey(), key -> new ArrayList<>())
+                        .add(each.getValue()));
+        return tags;
     }
 
     /**

@@ -6,10 +6,13 @@ import cornerbook.core.tool.ShopTool;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** When people work, on which days the shop is closed, and so how much work a day takes. */
@@ -74,6 +77,22 @@ public final class ShopHours {
     /** The shop is open on a day after all. */
     public void open(LocalDate day) {
         store.write(handle -> handle.execute("delete from closed_day where day = ?", day.toString()));
+    }
+
+    /**
+     * On which days somebody works here. Where nobody has said when, Monday to Friday do: common practice, no source.
+     *
+     * @param first day that is asked about
+     */
+    public Predicate<LocalDate> workingDays(LocalDate first) {
+        var closed = Set.copyOf(listClosed(first).keySet());
+        Set<DayOfWeek> worked = list().values().stream()
+                .flatMap(week -> week.entrySet().stream())
+                .filter(day -> !day.getValue().spans().isEmpty())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+        var weekdays = worked.isEmpty() ? EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY) : worked;
+        return day -> weekdays.contains(day.getDayOfWeek()) && !closed.contains(day);
     }
 
     /**

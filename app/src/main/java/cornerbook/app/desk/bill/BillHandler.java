@@ -3,6 +3,7 @@ package cornerbook.app.desk.bill;
 import cornerbook.app.book.bill.Bill;
 import cornerbook.app.book.bill.BillLedger;
 import cornerbook.app.book.bill.BillLine;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.estimate.WorkTold;
@@ -196,10 +197,16 @@ public final class BillHandler {
                         .credit(
                                 typed.identity("id"),
                                 bill(open, typed).number(),
-                                typed.get("reason"),
+                                reason(typed),
+                                typed.get("words"),
                                 desk.today(),
                                 person(typed),
                                 desk.now()));
+    }
+
+    private static CreditReason reason(Form typed) {
+        return typed.choice("reason", List.of(CreditReason.values()))
+                .orElseThrow(() -> new PageException(UNFIT, new BillSaid.NoReason()));
     }
 
     /** One of the visit's own. */

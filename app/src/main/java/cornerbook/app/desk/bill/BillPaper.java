@@ -40,6 +40,7 @@ final class BillPaper {
                                 notes(balance, history.getVisit(bill.visitId()).odometerKm(), w).stream(),
                                 agreed.stream().map(reader::say))
                         .toList(),
+                notes(bill, history.getVisit(bill.visitId()).odometerKm(), reader, w),
                 "");
     }
 
@@ -62,6 +63,7 @@ final class BillPaper {
 
     private static List<String> notes(Balance balance, double odometerKm, Labels w) {
         var bill = balance.bill();
+    private static List<String> notes(Bill bill, double odometerKm, Reader reader, Labels w) {
         var notes = new ArrayList<String>();
         if (bill.isCredit()) {
             notes.add(w.of(
@@ -69,7 +71,7 @@ final class BillPaper {
                     "n",
                     String.valueOf(Objects.requireNonNull(bill.credits())),
                     "reason",
-                    bill.reason()));
+                    bill.why(reader)));
         }
         bill.payments()
                 .forEach(payment -> notes.add(w.of(

@@ -23,4 +23,7 @@ public sealed interface BillSaid extends Said {
     record CustomerCountryMissing(String car) implements BillSaid {}
 
     record TooManyDecimals(String currency) implements BillSaid {}
+
+    /** Nobody said why a bill is given back. */
+    record NoReason() implements BillSaid {}
 }

@@ -174,7 +174,7 @@ public final class InvoiceFile {
                     "n",
                     String.valueOf(Objects.requireNonNull(bill.credits())),
                     "reason",
-                    bill.reason()));
+                    bill.why(reader)));
         }
         for (var each : taxes) {
             notes.add(w.of(

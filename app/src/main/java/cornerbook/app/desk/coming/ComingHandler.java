@@ -1,6 +1,7 @@
 package cornerbook.app.desk.coming;
 
 import cornerbook.app.book.coming.AskedMatter;
+import cornerbook.app.book.coming.ComingLedger;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.desk.Calls;
@@ -9,6 +10,7 @@ import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.SetsThere;
 import cornerbook.app.desk.Slice;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.sheet.Letterhead;
@@ -19,6 +21,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Who is to be asked to come back, and what came of it. */
@@ -76,9 +79,33 @@ public final class ComingHandler {
                 typed,
                 response,
                 typed.get("day"),
-                () -> desk.book()
-                        .coming()
-                        .comes(typed.identity("id"), matters(typed), answer, day(typed.get("day")), desk.today()));
+                () -> {
+                    var day = day(typed.get("day"));
+                    refuseTooSoon(matters(typed), day);
+                    desk.book().coming().comes(typed.identity("id"), matters(typed), answer, day, desk.today());
+                });
+    }
+
+    /** The set of a car lies elsewhere and is not there on that day: sooner is agreed where its appointment is made by itself. */
+    private void refuseTooSoon(List<AskedMatter> matters, LocalDate day) {
+        var there = SetsThere.of(desk.book(), desk.localNow());
+        if (there.byCar().isEmpty()) {
+            return;
+        }
+        matters.stream()
+                .collect(Collectors.groupingBy(
+                        AskedMatter::visitId, Collectors.mapping(AskedMatter::matter, Collectors.toSet())))
+                .forEach((visitId, asked) -> desk.book()
+                        .cars()
+                        .findOfVisit(visitId)
+                        .flatMap(history -> there.coming(history.vehicle().id(), ComingLedger.work(asked)))
+                        .filter(coming -> coming.day().isAfter(day))
+                        .ifPresent(coming -> {
+                            throw new Refused(new ComingSaid.SetComesLater(
+                                    coming.set().set().owner().vehicleName(),
+                                    coming.set().place().room(),
+                                    coming.day()));
+                        }));
     }
 
     /** Does what a form asks, and shows the list again; what is refused, with why. */

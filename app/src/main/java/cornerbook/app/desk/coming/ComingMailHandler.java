@@ -10,14 +10,13 @@ import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.ShopMailer;
 import cornerbook.app.desk.Slice;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.coming.ComingRows.Proposed;
 import cornerbook.app.desk.coming.MailPreviewPage.Preview;
 import cornerbook.app.mail.Delivery;
 import cornerbook.app.mail.Mail;
-import cornerbook.app.mail.MailPassword;
-import cornerbook.app.mail.MailSaid;
 import cornerbook.app.mail.Mailer;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
@@ -28,9 +27,7 @@ import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.UUID;
-import javax.net.ssl.SSLSocketFactory;
 
 /** E-mails to those who are to come back: shown before they are sent, kept with what the server said, and sent again on request. */
 public final class ComingMailHandler {
@@ -187,13 +184,7 @@ public final class ComingMailHandler {
     }
 
     private Mailer mailer() {
-        var server = desk.book().mails().findServer().orElseThrow(() -> new Refused(new ComingSaid.NoServer()));
-        Optional<String> password = server.login().isEmpty() ? Optional.empty() : MailPassword.find(System.getenv());
-        if (!server.login().isEmpty() && password.isEmpty()) {
-            throw new Refused(new MailSaid.PasswordMissing(MailPassword.VARIABLE, MailPassword.FILE_VARIABLE));
-        }
-        return new Mailer(
-                server, password.orElse(null), letterhead.shopName(), (SSLSocketFactory) SSLSocketFactory.getDefault());
+        return ShopMailer.find(desk, letterhead.shopName()).orElseThrow(() -> new Refused(new ComingSaid.NoServer()));
     }
 
     public void showSent(ServerRequest request, ServerResponse response) {

@@ -11,6 +11,7 @@ import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.SetsThere;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.days.AppointmentPage.Choices;
 import cornerbook.app.request.PageException;
@@ -74,7 +75,7 @@ public final class AppointmentHandler {
         var history = desk.getHistory(typed.get("car"));
         var id = typed.identity("id");
         try {
-            var plan = plan(typed);
+            var plan = inTime(plan(typed), history.vehicle().id(), typed);
             desk.book()
                     .appointments()
                     .make(
@@ -100,7 +101,7 @@ public final class AppointmentHandler {
         var typed = Form.read(request);
         var entryId = typed.identity("id");
         try {
-            var plan = plan(typed);
+            var plan = inTime(plan(typed), turns.getLast().car().id(), typed);
             desk.book()
                     .appointments()
                     .change(entryId, turns.getLast().id(), seenTurn(typed), plan, because(typed), desk.today());
@@ -174,6 +175,16 @@ public final class AppointmentHandler {
         } catch (DateTimeParseException e) {
             throw new Refused(new DaysSaid.NoTime(text));
         }
+    }
+
+    /** The set of the car is there on that day, or somebody has said that it will be all the same. */
+    private Plan inTime(Plan plan, String carId, Form typed) {
+        var wanting = SetsThere.of(desk.book(), carId, desk.localNow()).wanting(carId, plan);
+        if (wanting != null && !typed.has("sooner")) {
+            throw new Refused(
+                    new DaysSaid.SetComesLater(wanting.set().place().room(), wanting.day()));
+        }
+        return plan;
     }
 
     private static int minutes(String text) {
@@ -265,6 +276,7 @@ public final class AppointmentHandler {
                         typed,
                         choices(),
                         desk.book().skills().list(),
+                        SetsThere.of(desk.book(), car.id(), desk.localNow()).byCar().get(car.id()),
                         error));
     }
 }

@@ -3,6 +3,7 @@ package cornerbook.app.desk.days;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.people.SkillLedger.Skills;
 import cornerbook.app.desk.Form;
+import cornerbook.app.desk.SetsThere;
 import cornerbook.core.days.ExpectedMinutes;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.days.Skill;
@@ -10,6 +11,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An appointment that is made or changed.
@@ -18,6 +20,7 @@ import java.util.Objects;
  * @param typed what stands in the form
  * @param choices what may be chosen
  * @param skills what people have learned
+ * @param coming its set that lies elsewhere; null where none does, or it is here
  * @param error one sentence, empty when nothing was refused
  */
 public record AppointmentPage(
@@ -27,6 +30,7 @@ public record AppointmentPage(
         Form typed,
         Choices choices,
         Skills skills,
+        SetsThere.@Nullable Coming coming,
         String error) {
     public AppointmentPage {
         turns = List.copyOf(turns);
@@ -53,6 +57,22 @@ public record AppointmentPage(
     /** How long a work takes here. */
     public ExpectedMinutes minutes(PlannedWork work) {
         return choices.expected(work);
+    }
+
+    /** Whether a day was typed on which the set of the car is not there yet. */
+    public boolean isTooSoon() {
+        return coming != null
+                && !error.isEmpty()
+                && !at("day").isEmpty()
+                && at("day").compareTo(coming.day().toString()) < 0;
+    }
+
+    /** Whether its set is not there on the day that was agreed. */
+    public boolean isNotThere() {
+        return coming != null
+                && agreed().state().isOpen()
+                && agreed().plan().work().changesWheels()
+                && coming.day().isAfter(agreed().plan().day());
     }
 
     public String at(String field) {

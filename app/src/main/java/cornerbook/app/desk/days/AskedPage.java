@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param until the last day that may be picked
  * @param asMessage opens a message to the customer's telephone; null where there is none or the customer does not want it
  * @param asMail the same by e-mail
+ * @param secret by which the shop's own server sends it; null where there is none or the customer does not want it
  */
 public record AskedPage(
         Appointment.Car car,
@@ -20,7 +21,8 @@ public record AskedPage(
         LocalDate until,
         String address,
         @Nullable String asMessage,
-        @Nullable String asMail) {
+        @Nullable String asMail,
+        @Nullable String secret) {
     /** To be read by a telephone. */
     public String code() {
         return QrCode.svg(address, Told.labels("app/desk/days").of("pick-code"));

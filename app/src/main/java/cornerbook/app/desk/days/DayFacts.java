@@ -5,6 +5,7 @@ import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.DayAsking.Wish;
 import cornerbook.app.book.people.SkillLedger.Skills;
+import cornerbook.app.desk.SetsThere;
 import cornerbook.core.days.Skill;
 import cornerbook.core.days.WorkHours;
 import cornerbook.core.days.plan.Station;
@@ -12,6 +13,7 @@ import cornerbook.core.days.plan.Wanted;
 import cornerbook.core.days.plan.Wanted.Agreed;
 import cornerbook.core.tool.ShopTool;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +21,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
-/** What the book has of some days: who works at which hoist, and which appointments there are. */
-public record DayFacts(List<Station> stations, List<Appointment> appointments, Skills skills) {
+/**
+ * What the book has of some days: who works at which hoist, and which appointments there are.
+ *
+ * @param there from when on sets that lie elsewhere can be there
+ */
+public record DayFacts(List<Station> stations, List<Appointment> appointments, Skills skills, SetsThere there) {
     private static final int MINUTES_OF_HOUR = 60;
 
     public DayFacts {
@@ -28,8 +34,12 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
         appointments = List.copyOf(appointments);
     }
 
-    /** Of these days, both counted; appointments are those in which the car is still to come, or came. */
-    static DayFacts of(Book book, LocalDate first, LocalDate last) {
+    /**
+     * Of these days, both counted; appointments are those in which the car is still to come, or came.
+     *
+     * @param now at the shop
+     */
+    static DayFacts of(Book book, LocalDate first, LocalDate last, LocalDateTime now) {
         var hours = book.hours().list();
         var closed = book.hours().listClosed(first);
         var skills = book.skills().list();
@@ -50,7 +60,7 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
         var appointments = book.appointments().list(first, last).stream()
                 .filter(each -> each.state().isOpen() || each.state() == AppointmentState.CAME)
                 .toList();
-        return new DayFacts(stations, appointments, skills);
+        return new DayFacts(stations, appointments, skills, SetsThere.of(book, now));
     }
 
     /** What an appointment asks for: a day that a customer only asked for without a time is a wish, all else was agreed. */
@@ -60,7 +70,9 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
         return new Wanted(
                 appointment.id(),
                 plan.minutes(),
-                earliest,
+                appointment.state().isOpen()
+                        ? there.earliest(appointment.car().id(), plan.work(), earliest)
+                        : earliest,
                 null,
                 isWish ? Set.of(plan.day()) : Set.of(),
                 skills.asked(Skill.of(plan.work(), appointment.car().mayHaveHighVoltage())),

@@ -4,6 +4,7 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.DayAsking;
 import cornerbook.app.book.visit.VisitState;
+import cornerbook.app.desk.SetsThere;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.days.Skill;
 import cornerbook.core.days.plan.Openings;
@@ -11,7 +12,7 @@ import cornerbook.core.days.plan.Openings.Opening;
 import cornerbook.core.days.plan.Wanted;
 import cornerbook.core.days.plan.Wanted.Agreed;
 import java.time.LocalDate;
-import java.time.LocalTime;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -49,11 +50,12 @@ public final class DayOffers {
     /**
      * Of the days until one, today among them.
      *
-     * @param now time of the day, before which nothing begins today
+     * @param now at the shop: nothing begins today before it
      * @param without the asking whose own wish takes no room; empty for none
      */
-    static DayOffers of(Book book, LocalDate today, LocalTime now, LocalDate last, String without) {
-        var facts = DayFacts.of(book, today, last);
+    static DayOffers of(Book book, LocalDateTime now, LocalDate last, String without) {
+        var today = now.toLocalDate();
+        var facts = DayFacts.of(book, today, last, now);
         var visits = new ArrayList<Wanted>();
         facts.appointments().forEach(each -> visits.add(facts.standing(each, today)));
         book.dayWishes().listWaiting().stream()
@@ -63,7 +65,11 @@ public final class DayOffers {
         visits.addAll(here(book, facts, today));
         return new DayOffers(
                 facts,
-                Openings.beside(facts.stations(), visits, today, Objects.requireNonNull(DayFacts.minuteOf(now))),
+                Openings.beside(
+                        facts.stations(),
+                        visits,
+                        today,
+                        Objects.requireNonNull(DayFacts.minuteOf(now.toLocalTime()))),
                 today,
                 last);
     }
@@ -89,10 +95,15 @@ public final class DayOffers {
         return openings.on(first, minutes, needs(work, highVoltage));
     }
 
-    /** The days after today that have room, a share of each left for cars that come without appointment. */
-    List<OfferedDay> later(PlannedWork work, int minutes, boolean highVoltage) {
+    /**
+     * The days after today that have room, a share of each left for cars that come without appointment.
+     *
+     * @param earliest none before it
+     */
+    List<OfferedDay> later(PlannedWork work, int minutes, boolean highVoltage, LocalDate earliest) {
         return first.plusDays(1)
                 .datesUntil(last.plusDays(1))
+                .filter(day -> !day.isBefore(earliest))
                 .filter(day -> openings.hasRoom(day, minutes, PlanAsked.USUAL.freePercent()))
                 .map(day -> new OfferedDay(
                         day,
@@ -105,7 +116,16 @@ public final class DayOffers {
 
     /** The same of what a customer was asked. */
     List<OfferedDay> later(DayAsking asking) {
-        return later(asking.work(), asking.minutes(), asking.car().mayHaveHighVoltage());
+        return later(
+                asking.work(),
+                asking.minutes(),
+                asking.car().mayHaveHighVoltage(),
+                facts.there().earliest(asking.car().id(), asking.work(), first));
+    }
+
+    /** From when on sets that lie elsewhere can be there. */
+    SetsThere there() {
+        return facts.there();
     }
 
     private Set<Skill> needs(PlannedWork work, boolean highVoltage) {

@@ -16,6 +16,7 @@ import cornerbook.core.days.plan.Placement;
 import cornerbook.core.days.plan.PlanProblem;
 import cornerbook.core.days.plan.Wanted;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -70,9 +71,10 @@ public final class DayPlanner {
         }
     }
 
-    static Gathered gather(Book book, PlanAsked asked, LocalDate today) {
+    static Gathered gather(Book book, PlanAsked asked, LocalDateTime now) {
+        var today = now.toLocalDate();
         var first = asked.first(today);
-        var facts = DayFacts.of(book, first, asked.last(today));
+        var facts = DayFacts.of(book, first, asked.last(today), now);
         var visits = new ArrayList<Wanted>();
         var cars = new LinkedHashMap<String, PlanRow.Of>();
         for (var appointment : facts.appointments()) {
@@ -100,7 +102,9 @@ public final class DayPlanner {
                 visits.add(new Wanted(
                         id,
                         car.minutes(),
-                        earliest.isBefore(first) ? first : earliest,
+                        facts.there()
+                                .earliest(
+                                        car.car().carId(), car.work(), earliest.isBefore(first) ? first : earliest),
                         car.due(),
                         Set.of(),
                         facts.skills()

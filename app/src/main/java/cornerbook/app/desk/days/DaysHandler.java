@@ -4,15 +4,16 @@ import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.SetsThere;
 import cornerbook.app.picture.days.DayLoad;
 import cornerbook.core.days.PlannedWork;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -57,7 +58,10 @@ public final class DaysHandler {
                                 .toList(),
                         desk.book().skills().list(),
                         new DaysPage.Beside(
-                                desk.book().dayWishes().listWaiting(), desk.reach(), fit(Form.ofQuery(request)))));
+                                desk.book().dayWishes().listWaiting(),
+                                desk.reach(),
+                                fit(Form.ofQuery(request)),
+                                SetsThere.of(desk.book(), desk.localNow()))));
     }
 
     /** Where a car fits that stands here, when somebody asks by the work that it needs. */
@@ -68,19 +72,27 @@ public final class DaysHandler {
         }
         var today = desk.today();
         int minutes = DayPlanner.minutes(work, desk.book().clockedTimes().expected());
-        var offers = DayOffers.of(
-                desk.book(),
-                today,
-                LocalTime.ofInstant(desk.now(), desk.clock().getZone()),
-                today.plusWeeks(WEEKS_AHEAD),
-                "");
+        var offers = DayOffers.of(desk.book(), desk.localNow(), today.plusWeeks(WEEKS_AHEAD), "");
         boolean voltage = asked.has("voltage");
+        var named = asked.get("car").isEmpty() ? null : desk.book().search().find(asked.get("car"), 0, 1);
+        var waits = named != null && named.all() == 1
+                ? offers.there().coming(named.cars().getFirst().id(), work)
+                : Optional.<SetsThere.Coming>empty();
+        var earliest = waits.map(SetsThere.Coming::day).orElse(today);
         return new FitPage(
                 asked,
                 work,
                 minutes,
-                offers.today(work, minutes, voltage).stream().limit(MOST_PLACES).toList(),
-                offers.later(work, minutes, voltage).stream().findFirst().orElse(null));
+                earliest.isAfter(today)
+                        ? List.of()
+                        : offers.today(work, minutes, voltage).stream()
+                                .limit(MOST_PLACES)
+                                .toList(),
+                offers.later(work, minutes, voltage, earliest).stream()
+                        .findFirst()
+                        .orElse(null),
+                named,
+                waits.orElse(null));
     }
 
     /** The weeks ahead, against what their days take. */
@@ -93,6 +105,8 @@ public final class DaysHandler {
     }
 
     private List<DayLoad> loads(LocalDate monday, int weeks, List<Appointment> agreed) {
+        int usual = DayPlanner.minutes(
+                PlannedWork.WHEELS_AND_BRAKES, desk.book().clockedTimes().expected());
         return desk
                 .book()
                 .hours()
@@ -100,7 +114,22 @@ public final class DaysHandler {
                         monday, weeks * (LAST_OF_WEEK + 1), desk.book().tools().list())
                 .entrySet()
                 .stream()
-                .map(day -> DaysPage.load(day.getKey(), agreed, day.getValue()))
+                .map(day -> DaysPage.load(day.getKey(), agreed, walkIns(day.getKey(), agreed, usual), day.getValue()))
+                .toList();
+    }
+
+    /** How long each car that came without appointment takes; there are none yet of days to come. */
+    private List<Integer> walkIns(LocalDate day, List<Appointment> agreed, int usual) {
+        if (day.isAfter(desk.today())) {
+            return List.of();
+        }
+        var expected = agreed.stream()
+                .map(Appointment::visitId)
+                .flatMap(Stream::ofNullable)
+                .collect(Collectors.toSet());
+        return desk.book().visits().list(day).stream()
+                .filter(visit -> !expected.contains(visit.visitId()))
+                .map(visit -> usual)
                 .toList();
     }
 }

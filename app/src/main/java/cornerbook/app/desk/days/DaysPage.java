@@ -5,6 +5,7 @@ import cornerbook.app.book.appointment.DayAsking.Wish;
 import cornerbook.app.book.customer.Reach;
 import cornerbook.app.book.people.SkillLedger.Skills;
 import cornerbook.app.book.visit.VisitSummary;
+import cornerbook.app.desk.SetsThere;
 import cornerbook.app.picture.days.DayLoad;
 import cornerbook.app.request.Told;
 import cornerbook.core.days.PlannedWork;
@@ -45,9 +46,10 @@ public record DaysPage(
      * @param wishes of customers, whatever their day
      * @param reach who may be called
      * @param fit null where nobody asked
+     * @param there from when on sets that lie elsewhere can be there
      */
     public record Beside(
-            List<Wish> wishes, Reach reach, @Nullable FitPage fit) {
+            List<Wish> wishes, Reach reach, @Nullable FitPage fit, SetsThere there) {
         public Beside {
             wishes = List.copyOf(wishes);
         }
@@ -72,15 +74,21 @@ public record DaysPage(
         return fit == null || fit.asked().has("voltage");
     }
 
-    /** What a day has to do. */
-    static DayLoad load(LocalDate day, List<Appointment> appointments, int capacityMinutes) {
+    /**
+     * What a day has to do.
+     *
+     * @param walkIns how long each car takes that came without appointment, min
+     */
+    static DayLoad load(
+            LocalDate day, List<Appointment> appointments, List<Integer> walkIns, int capacityMinutes) {
         var counted = appointments.stream()
                 .filter(each -> each.plan().day().equals(day) && counts(each))
                 .toList();
         return new DayLoad(
                 day,
-                counted.size(),
-                counted.stream().mapToInt(each -> each.plan().minutes()).sum(),
+                counted.size() + walkIns.size(),
+                counted.stream().mapToInt(each -> each.plan().minutes()).sum()
+                        + walkIns.stream().mapToInt(each -> each).sum(),
                 capacityMinutes);
     }
 

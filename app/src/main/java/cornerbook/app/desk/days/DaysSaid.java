@@ -1,6 +1,7 @@
 package cornerbook.app.desk.days;
 
 import cornerbook.core.say.Said;
+import java.time.LocalDate;
 
 /** What the pages of the days refuse. */
 interface DaysSaid extends Said {
@@ -18,6 +19,12 @@ interface DaysSaid extends Said {
 
     /** Something that is no share of a day. */
     record NoShare(int least, int most) implements DaysSaid {}
+
+    /** A day on which the set that goes on cannot be there. */
+    record SetComesLater(String room, LocalDate day) implements DaysSaid {}
+
+    /** No server is entered, or the customer has no e-mail or does not want one. */
+    record NoMailToCustomer() implements DaysSaid {}
 
     /** A time that another has by now, or that never was offered. */
     record NotFree() implements DaysSaid {}

@@ -13,7 +13,6 @@ import cornerbook.words.Reader;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 
@@ -74,12 +73,8 @@ public final class Picking {
         if (asking.until().isBefore(today)) {
             return List.of();
         }
-        return DayOffers.of(desk.book(), today, now(), latest(today, asking.until()), asking.id())
+        return DayOffers.of(desk.book(), desk.localNow(), latest(today, asking.until()), asking.id())
                 .later(asking);
-    }
-
-    private LocalTime now() {
-        return LocalTime.ofInstant(desk.now(), desk.clock().getZone());
     }
 
     private static LocalDate latest(LocalDate today, LocalDate until) {

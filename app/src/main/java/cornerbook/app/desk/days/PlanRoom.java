@@ -42,7 +42,7 @@ public final class PlanRoom implements Room {
     private void begin(Desk desk, Pages pages, ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         try {
-            work.begin(PlanAsked.read(typed), desk.today());
+            work.begin(PlanAsked.read(typed), desk.localNow());
             Pages.redirect(response, Links.dayPlan());
         } catch (Refused e) {
             send(desk, pages, response, 422, typed, Typed.sentence(e));
@@ -55,7 +55,7 @@ public final class PlanRoom implements Room {
             if (!(work.state() instanceof PlanState.Proposed proposed)) {
                 throw new BookException(new DaysSaid.NothingProposed());
             }
-            if (!DayPlanner.gather(desk.book(), proposed.asked(), desk.today()).isSame(proposed.from())) {
+            if (!DayPlanner.gather(desk.book(), proposed.asked(), desk.localNow()).isSame(proposed.from())) {
                 throw new BookException(new DaysSaid.DaysHaveChanged());
             }
             var changes = proposed.changes().stream()

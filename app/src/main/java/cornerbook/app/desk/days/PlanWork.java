@@ -5,7 +5,7 @@ import cornerbook.app.log.Faults;
 import cornerbook.app.planner.Planner;
 import cornerbook.core.days.plan.DayPlan;
 import java.time.Duration;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -43,14 +43,14 @@ final class PlanWork implements AutoCloseable {
     }
 
     /** Returns at once; while one is being searched for, nothing else is begun. */
-    synchronized void begin(PlanAsked asked, LocalDate today) {
+    synchronized void begin(PlanAsked asked, LocalDateTime now) {
         if (state instanceof PlanState.Searching) {
             return;
         }
         begun = System.nanoTime();
         state = new PlanState.Searching(asked, 0, null);
         // What becomes of it is told by the state.
-        Future<?> unused = executor.schedule(() -> search(asked, today), 0, TimeUnit.SECONDS);
+        Future<?> unused = executor.schedule(() -> search(asked, now), 0, TimeUnit.SECONDS);
     }
 
     /** Takes the best that there is, when one is being searched for; throws away what waits for an answer. */
@@ -67,9 +67,9 @@ final class PlanWork implements AutoCloseable {
         state = new PlanState.Accepted(changes);
     }
 
-    private void search(PlanAsked asked, LocalDate today) {
+    private void search(PlanAsked asked, LocalDateTime now) {
         try {
-            var gathered = DayPlanner.gather(book, asked, today);
+            var gathered = DayPlanner.gather(book, asked, now);
             var problem = gathered.problem(asked.freePercent());
             var search = new Planner(problem, Duration.ofSeconds(LONGEST_SECONDS), UNIMPROVED);
             planner = search;

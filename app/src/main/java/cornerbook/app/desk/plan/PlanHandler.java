@@ -1,15 +1,19 @@
 package cornerbook.app.desk.plan;
 
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.FreePlaces;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.Told;
+import cornerbook.app.sheet.label.StorePlace;
 import cornerbook.app.sheet.label.WheelTags;
 import cornerbook.app.sheet.label.WheelTags.Paper;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The wheel plan of one visit, as a page and as tags for the wheels. */
 public final class PlanHandler {
@@ -49,12 +53,29 @@ public final class PlanHandler {
                 Told.labels("app/desk/plan").of("no-tags"));
     }
 
+    /** Where the sets of the car lie or are to be laid. */
+    private Map<String, StorePlace> places(OpenVisit open) {
+        var car = open.history().vehicle().id();
+        return FreePlaces.of(desk)
+                .forLabels(set -> set.key().vehicleId().equals(car))
+                .entrySet()
+                .stream()
+                .collect(Collectors.toMap(each -> each.getKey().setId(), Map.Entry::getValue));
+    }
+
     private Optional<byte[]> tags(OpenVisit open, Paper paper) {
         var visit = open.visit();
         var goingOn = desk.assessor().plan(open.history(), visit.id());
         var stored = desk.assessor().planStored(open.history(), visit.id());
         return goingOn.isEmpty() && stored.isEmpty()
                 ? Optional.empty()
-                : Optional.of(WheelTags.render(open.history(), visit, goingOn, stored, paper, Told.reader()));
+                : Optional.of(WheelTags.render(
+                        open.history(),
+                        visit,
+                        goingOn,
+                        stored,
+                        places(open),
+                        paper,
+                        Told.reader()));
     }
 }

@@ -5,19 +5,16 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
-import cornerbook.core.days.PlannedWork;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 
 /** Which sets are fetched for a day, and in which order one walks to them. */
 public final class FetchHandler {
     private static final int USUALLY_CARRIED = 2;
     private static final int MOST_CARRIED = 50;
     private static final int DAYS_AHEAD = 7;
-    private static final Set<PlannedWork> WHEELS_CHANGE = Set.of(PlannedWork.WHEELS, PlannedWork.WHEELS_AND_BRAKES);
 
     private final Desk desk;
     private final Pages pages;
@@ -34,7 +31,12 @@ public final class FetchHandler {
                 response,
                 200,
                 "desk/store/fetch",
-                FetchPage.of(day, carried(asked.get("carried")), expected(day, day), Shelves.of(desk)));
+                FetchPage.of(
+                        day,
+                        carried(asked.get("carried")),
+                        expected(day, day),
+                        Shelves.of(desk),
+                        desk.book().bringing().list()));
     }
 
     /** Tomorrow, or where nobody comes tomorrow, the next day within a week on which a car comes for its wheels. */
@@ -49,7 +51,7 @@ public final class FetchHandler {
     private List<Appointment> expected(LocalDate first, LocalDate last) {
         return desk.book().appointments().list(first, last).stream()
                 .filter(each -> each.state().isOpen())
-                .filter(each -> WHEELS_CHANGE.contains(each.plan().work()))
+                .filter(each -> each.plan().work().changesWheels())
                 .toList();
     }
 

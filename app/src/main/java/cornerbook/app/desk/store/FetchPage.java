@@ -2,12 +2,14 @@ package cornerbook.app.desk.store;
 
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.rack.KeptSet;
+import cornerbook.app.book.rack.SetElsewhere;
 import cornerbook.core.store.Place;
 import cornerbook.core.store.Walk;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,15 +17,23 @@ import org.jspecify.annotations.Nullable;
  *
  * @param carried sets that one carries at once
  * @param rounds from the door and back
+ * @param elsewhere sets that have to be brought first, or were and lie nowhere yet
  * @param offMap sets that lie at no place of the map, by what was written down
  * @param notHere sets of these cars that are out, or of which nobody knows where they lie
  */
 public record FetchPage(
-        LocalDate day, int carried, Walk walk, List<List<Stop>> rounds, List<Stop> offMap, List<Stop> notHere) {
+        LocalDate day,
+        int carried,
+        Walk walk,
+        List<List<Stop>> rounds,
+        List<Stop> elsewhere,
+        List<Stop> offMap,
+        List<Stop> notHere) {
     private static final double HUNDRED = 100;
 
     public FetchPage {
         rounds = rounds.stream().map(List::copyOf).toList();
+        elsewhere = List.copyOf(elsewhere);
         offMap = List.copyOf(offMap);
         notHere = List.copyOf(notHere);
     }
@@ -32,11 +42,22 @@ public record FetchPage(
      * A set that is needed.
      *
      * @param place null when it lies at no place of the map
+     * @param bringing null where it need not be brought
      */
     public record Stop(
-            Appointment appointment, KeptSet set, @Nullable Place place) {}
+            Appointment appointment,
+            KeptSet set,
+            @Nullable Place place,
+            @Nullable SetElsewhere bringing) {}
 
-    static FetchPage of(LocalDate day, int carried, List<Appointment> appointments, Shelves shelves) {
+    static FetchPage of(
+            LocalDate day,
+            int carried,
+            List<Appointment> appointments,
+            Shelves shelves,
+            List<SetElsewhere> away) {
+        var awayBySet = away.stream().collect(Collectors.toMap(each -> each.set().key(), each -> each));
+        List<Stop> elsewhere = new ArrayList<>();
         List<Stop> onMap = new ArrayList<>();
         List<Stop> offMap = new ArrayList<>();
         List<Stop> notHere = new ArrayList<>();
@@ -48,7 +69,8 @@ public record FetchPage(
                 var place = set.lies()
                         ? shelves.map().find(String.valueOf(set.place())).orElse(null)
                         : null;
-                (place != null ? onMap : set.lies() ? offMap : notHere).add(new Stop(each, set, place));
+                var bringing = awayBySet.get(set.key());
+                (bringing != null ? elsewhere : place != null ? onMap : set.lies() ? offMap : notHere).add(new Stop(each, set, place, bringing));
             }
         }
         var walk = Walk.of(
@@ -64,6 +86,7 @@ public record FetchPage(
                 walk.rounds().stream()
                         .map(round -> round.stream().map(onMap::get).toList())
                         .toList(),
+                elsewhere,
                 offMap,
                 notHere);
     }

@@ -8,6 +8,7 @@ import cornerbook.app.book.rack.StorageTerm;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
+import cornerbook.app.desk.FreePlaces;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
@@ -195,12 +196,16 @@ public final class SetHandler {
                 StoreReceipt.render(
                         history,
                         stored,
-                        desk.book().intakes().find(set.key()).orElse(null),
-                        desk.book()
-                                .terms()
-                                .find(set.key())
-                                .filter(term -> !term.until().isBefore(desk.today()))
-                                .orElse(null),
+                        new StoreReceipt.Storage(
+                                desk.book().intakes().find(set.key()).orElse(null),
+                                desk.book()
+                                        .terms()
+                                        .find(set.key())
+                                        .filter(term -> !term.until().isBefore(desk.today()))
+                                        .orElse(null),
+                                FreePlaces.of(desk)
+                                        .forLabels(each -> each.key().equals(set.key()))
+                                        .get(set.key())),
                         desk.today(),
                         photos(history, set),
                         letterhead,

@@ -36,11 +36,7 @@ public final class StoreHandler {
     }
 
     private void send(ServerResponse response, int status, RackForm form) {
-        pages.send(
-                response,
-                status,
-                "desk/store/store",
-                new StorePage(Shelves.of(desk), desk.book().racks().list(), form));
+        pages.send(response, status, "desk/store/store", StorePage.of(desk, form));
     }
 
     /** One rack. */

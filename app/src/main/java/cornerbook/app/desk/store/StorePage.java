@@ -3,6 +3,8 @@ package cornerbook.app.desk.store;
 import cornerbook.app.book.rack.KeptRack;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.StockLedger;
+import cornerbook.app.desk.Desk;
+import cornerbook.core.store.Bringing;
 import cornerbook.core.store.Naming;
 import cornerbook.core.store.Place;
 import cornerbook.core.store.Rack;
@@ -19,13 +21,28 @@ import org.jspecify.annotations.Nullable;
 /**
  * The store as it is: its racks, what lies there, and what lies where nobody knows.
  *
+ * @param elsewhere how sets come from rooms that are elsewhere, by the name of the room as names are compared
  * @param form the rack form that was refused, else a fresh one
  */
-public record StorePage(Shelves shelves, List<KeptRack> racks, RackForm form) {
+public record StorePage(Shelves shelves, List<KeptRack> racks, Map<String, Bringing> elsewhere, RackForm form) {
     private static final int MOST_LISTED = 40;
 
     public StorePage {
         racks = List.copyOf(racks);
+        elsewhere = Map.copyOf(elsewhere);
+    }
+
+    static StorePage of(Desk desk, RackForm form) {
+        return new StorePage(
+                Shelves.of(desk),
+                desk.book().racks().list(),
+                desk.book().bringing().listRooms(),
+                form);
+    }
+
+    /** How sets come from a room; null for one that is here. */
+    public @Nullable Bringing bringing(String room) {
+        return elsewhere.get(StoreMap.key(room));
     }
 
     /** The rooms of the store. */
@@ -68,7 +85,7 @@ public record StorePage(Shelves shelves, List<KeptRack> racks, RackForm form) {
     }
 
     /** Sets that lie at a place that is not on the map. */
-    public List<KeptSet> elsewhere() {
+    public List<KeptSet> offMap() {
         return shelves.sets().stream()
                 .filter(KeptSet::lies)
                 .filter(set -> shelves.map().find(String.valueOf(set.place())).isEmpty())

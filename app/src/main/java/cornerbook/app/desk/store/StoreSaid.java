@@ -28,6 +28,12 @@ sealed interface StoreSaid extends Said {
     /** Its photos are kept with the visit at which the car came on it. */
     record NoVisitOnSet() implements StoreSaid {}
 
+    /** Something that is no time of day. */
+    record NoHour(String typed) implements StoreSaid {}
+
+    /** One of the sets that a form names was moved meanwhile. */
+    record SetIsNotElsewhere() implements StoreSaid {}
+
     record NoCount() implements StoreSaid {}
 
     /** A wheel was scanned before any place. */

@@ -1,13 +1,16 @@
 package cornerbook.app.desk.wheel;
 
+import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
+import cornerbook.app.desk.FreePlaces;
 import cornerbook.app.desk.LabelFields;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.label.ShelfLabels;
+import cornerbook.app.sheet.label.StorePlace;
 import cornerbook.app.sheet.label.WheelLabels;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
@@ -17,6 +20,8 @@ import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The page of one wheel, as its tag opens it, and labels for the shelves that sets lie on. */
@@ -52,28 +57,44 @@ public final class WheelHandler {
     public void sendTags(ServerRequest request, ServerResponse response) {
         var asked = Form.ofQuery(request);
         var from = LabelFields.place(asked);
-        var tags = asked.has("wheel")
+        var sets = asked.has("wheel")
                 ? ofSet(asked.get("wheel"))
-                : asked.has("visit") ? ofVisit(asked.get("visit")).toList() : ofDay(asked.get("day"));
+                : asked.has("visit") ? List.of(ofVisit(asked.get("visit"))) : ofDay(asked.get("day"));
+        var tags = tags(sets);
         if (tags.isEmpty()) {
             throw new PageException(404, new WheelSaid.NoWheelToTag());
         }
         Pages.sendPdf(response, "wheel-tags", WheelLabels.render(tags, from, Told.reader()));
     }
 
-    private List<WheelLabels.Tag> ofSet(String tag) {
+    /** Sets of a car whose wheels get labels. */
+    private record OfCar(CarHistory history, List<WheelSet> sets) {
+        Stream<KeptSet.Key> keys() {
+            return sets.stream().map(this::key);
+        }
+
+        KeptSet.Key key(WheelSet set) {
+            return new KeptSet.Key(history.vehicle().id(), set.id());
+        }
+    }
+
+    private List<OfCar> ofSet(String tag) {
         var history = getHistoryOfWheel(tag);
-        return tags(history, history.findSetOf(tag).stream()).toList();
+        return List.of(new OfCar(history, history.findSetOf(tag).stream().toList()));
     }
 
     /** The sets that the car came or leaves on, and that were planned. */
-    private Stream<WheelLabels.Tag> ofVisit(String visitId) {
+    private OfCar ofVisit(String visitId) {
         var history = desk.getHistoryOfVisit(visitId);
         var visit = history.getVisit(visitId);
         var plans = WheelPage.plans(history, visitId, desk.assessor()).stream()
                 .map(planned -> planned.set().id())
                 .toList();
-        return tags(history, history.sets().stream().filter(set -> plans.contains(set.id()) || isOn(set, visit)));
+        return new OfCar(
+                history,
+                history.sets().stream()
+                        .filter(set -> plans.contains(set.id()) || isOn(set, visit))
+                        .toList());
     }
 
     private static boolean isOn(WheelSet set, Visit visit) {
@@ -82,10 +103,10 @@ public final class WheelHandler {
                         || visit.leftOn().containsValue(wheel.tag()));
     }
 
-    private List<WheelLabels.Tag> ofDay(String day) {
+    private List<OfCar> ofDay(String day) {
         try {
             return desk.book().visits().list(LocalDate.parse(day)).stream()
-                    .flatMap(visit -> ofVisit(visit.visitId()))
+                    .map(visit -> ofVisit(visit.visitId()))
                     .distinct()
                     .toList();
         } catch (DateTimeParseException e) {
@@ -93,9 +114,16 @@ public final class WheelHandler {
         }
     }
 
-    private Stream<WheelLabels.Tag> tags(CarHistory history, Stream<WheelSet> sets) {
+    private List<WheelLabels.Tag> tags(List<OfCar> cars) {
+        var keys = cars.stream().flatMap(OfCar::keys).collect(Collectors.toSet());
+        var places = FreePlaces.of(desk).forLabels(set -> keys.contains(set.key()));
+        return cars.stream().flatMap(car -> tags(car, places)).distinct().toList();
+    }
+
+    private Stream<WheelLabels.Tag> tags(OfCar car, Map<KeptSet.Key, StorePlace> places) {
+        var history = car.history();
         var plans = WheelPage.plans(history, desk.assessor());
-        return sets.flatMap(set -> set.wheels().stream())
+        return car.sets().stream().flatMap(set -> set.wheels().stream())
                 .map(wheel -> WheelPage.of(history, wheel.tag(), plans))
                 .map(page -> new WheelLabels.Tag(
                         page.wheel().tag(),
@@ -104,7 +132,7 @@ public final class WheelHandler {
                         page.on().isPresent() ? page.before() : page.last(),
                         page.on().orElse(page.next()),
                         page.depthsMm(),
-                        page.set().storePlace(),
+                        places.get(car.key(page.set())),
                         page.wheel().tyre().size()));
     }
 

@@ -44,6 +44,7 @@ public final class WheelLabels {
      * @param last null when it never ran
      * @param next where the wheel plan puts it when its set goes on; null without a plan
      * @param depthsMm outer first, empty where none was read
+     * @param place null where nobody knows one
      */
     public record Tag(
             String tag,
@@ -52,7 +53,7 @@ public final class WheelLabels {
             @Nullable Corner last,
             @Nullable Corner next,
             List<OptionalDouble> depthsMm,
-            @Nullable String storePlace,
+            @Nullable StorePlace place,
             String tyreSize) {
         public Tag {
             depthsMm = List.copyOf(depthsMm);
@@ -73,6 +74,7 @@ public final class WheelLabels {
 
     private static LabelSheets.Label label(Tag tag, Reader reader) {
         var labels = reader.labels(SheetPage.ROOM);
+        var place = tag.place();
         var set = reader.begin(new SetOf(tag.season()));
         return new LabelSheets.Label(
                 QrCode.svg(tag.tag(), labels.of("code-of-tag", "tag", tag.tag())),
@@ -87,9 +89,16 @@ public final class WheelLabels {
                                         : labels.of("came-off-corner", "corner", tag.last())),
                         LabelSheets.Line.plate(tag.plate()),
                         LabelSheets.Line.of(
-                                tag.storePlace() == null
+                                place == null
                                         ? set
-                                        : set + ", " + SheetText.shorten(tag.storePlace(), LONGEST_PLACE)),
+                                        : labels.of(
+                                                "set-at-place",
+                                                "set",
+                                                set,
+                                                "place",
+                                                SheetText.shorten(place.name(), LONGEST_PLACE),
+                                                "proposed",
+                                                place.isProposed())),
                         LabelSheets.Line.of(TreadAcross.words(tag.depthsMm(), reader) + ", " + tag.tyreSize())));
     }
 }

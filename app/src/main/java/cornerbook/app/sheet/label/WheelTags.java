@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A tag for each wheel, 62 mm wide: which it is, where it came off, where the wheel plan puts it, its depths, and a QR
@@ -71,6 +72,7 @@ public final class WheelTags {
 
     private final CarHistory history;
     private final Visit visit;
+    private final Map<String, StorePlace> places;
     private final Paper paper;
     private final List<Tag> tags;
     private final Reader reader;
@@ -81,10 +83,12 @@ public final class WheelTags {
             Visit visit,
             Optional<SetPlan> goingOn,
             Optional<SetPlan> stored,
+            Map<String, StorePlace> places,
             Paper paper,
             Reader reader) {
         this.history = history;
         this.visit = visit;
+        this.places = Map.copyOf(places);
         this.paper = paper;
         this.reader = reader;
         this.labels = reader.labels(SheetPage.ROOM);
@@ -114,17 +118,19 @@ public final class WheelTags {
      *
      * @param goingOn the wheels that the car leaves on, if they are planned
      * @param stored the wheels that come off and wait for their season, if they are planned
+     * @param places where the sets of the car lie or are to be laid, by the id of the set; a set that is not there is nowhere
      */
     public static byte[] render(
             CarHistory history,
             Visit visit,
             Optional<SetPlan> goingOn,
             Optional<SetPlan> stored,
+            Map<String, StorePlace> places,
             Paper paper,
             Reader reader) {
         try {
             return SheetPdf.of(
-                    SheetTemplates.fill("tags", new WheelTags(history, visit, goingOn, stored, paper, reader)));
+                    SheetTemplates.fill("tags", new WheelTags(history, visit, goingOn, stored, places, paper, reader)));
         } catch (IOException e) {
             throw new UncheckedIOException("the wheel tags could not be made", e);
         }
@@ -177,7 +183,7 @@ public final class WheelTags {
         var wheel = history.findWheel(state.tag()).orElseThrow();
         boolean lay = isSpare(set, state);
         var last = lay ? null : state.lastCorner();
-        var place = set.set().storePlace();
+        var place = stored ? places.get(set.set().id()) : place(set.set().storePlace());
         var planned = corners(set, state.tag());
         var corners = new ArrayList<Row>();
         corners.add(new Row(
@@ -201,10 +207,14 @@ public final class WheelTags {
                 List.of(
                         new Row(labels.of("tread-outer-first"), depths(state)),
                         new Row(
-                                labels.of("store-place"),
-                                place == null ? "–" : SheetText.shorten(place, LONGEST_PLACE)),
+                                labels.of(place != null && place.isProposed() ? "store-at" : "store-place"),
+                                place == null ? "–" : SheetText.shorten(place.name(), LONGEST_PLACE)),
                         new Row(labels.of("tyre"), wheel.tyre().size()),
                         new Row(labels.of("date"), day())));
+    }
+
+    private static @Nullable StorePlace place(@Nullable String written) {
+        return written == null ? null : new StorePlace(written, false);
     }
 
     /** Whether it lay as the spare before the seasons planned: the fifth wheel. */

@@ -12,6 +12,7 @@ import cornerbook.app.sheet.SheetTable;
 import cornerbook.app.sheet.SheetTemplates;
 import cornerbook.app.sheet.SheetText;
 import cornerbook.app.sheet.TreadAcross;
+import cornerbook.app.sheet.label.StorePlace;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -41,8 +42,7 @@ public final class StoreReceipt {
 
     private final CarHistory history;
     private final WheelSet set;
-    private final @Nullable Intake intake;
-    private final @Nullable StorageTerm term;
+    private final Storage storage;
     private final LocalDate day;
     private final List<KeptPhoto> photos;
     private final Letterhead letterhead;
@@ -52,16 +52,14 @@ public final class StoreReceipt {
     private StoreReceipt(
             CarHistory history,
             WheelSet set,
-            @Nullable Intake intake,
-            @Nullable StorageTerm term,
+            Storage storage,
             LocalDate day,
             List<KeptPhoto> photos,
             Letterhead letterhead,
             Reader reader) {
         this.history = history;
         this.set = set;
-        this.intake = intake;
-        this.term = term;
+        this.storage = storage;
         this.day = day;
         this.photos = List.copyOf(photos);
         this.letterhead = letterhead;
@@ -70,25 +68,35 @@ public final class StoreReceipt {
     }
 
     /**
-     * The receipt of a set.
+     * How a set is stored.
      *
      * @param intake how it was said to be; null where nobody said so
      * @param term until when it is stored; null when nothing was agreed, or what was is over
+     * @param place where it lies or is to be laid; null where nobody knows
+     */
+    public record Storage(
+            @Nullable Intake intake,
+            @Nullable StorageTerm term,
+            @Nullable StorePlace place) {}
+
+    /**
+     * The receipt of a set.
+     *
+     * @param storage what is known of how it is stored
      * @param day of the receipt
      * @param photos that show it
      */
     public static byte[] render(
             CarHistory history,
             WheelSet set,
-            @Nullable Intake intake,
-            @Nullable StorageTerm term,
+            Storage storage,
             LocalDate day,
             List<KeptPhoto> photos,
             Letterhead letterhead,
             Reader reader) {
         try {
             return SheetPdf.of(SheetTemplates.fill(
-                    "receipt", new StoreReceipt(history, set, intake, term, day, photos, letterhead, reader)));
+                    "receipt", new StoreReceipt(history, set, storage, day, photos, letterhead, reader)));
         } catch (IOException e) {
             throw new UncheckedIOException("the receipt could not be made", e);
         }
@@ -184,11 +192,15 @@ public final class StoreReceipt {
     }
 
     private List<String> place() {
-        var place = set.storePlace();
-        return place == null ? List.of() : List.of(labels.of("lies-at", "place", SheetText.name(place)));
+        var place = storage.place();
+        return place == null
+                ? List.of()
+                : List.of(labels.of(
+                        place.isProposed() ? "is-laid-at" : "lies-at", "place", SheetText.name(place.name())));
     }
 
     private List<String> how() {
+        var intake = storage.intake();
         if (intake == null) {
             return List.of();
         }
@@ -204,6 +216,7 @@ public final class StoreReceipt {
     }
 
     private List<String> until() {
+        var term = storage.term();
         return term == null ? List.of() : List.of(labels.of("until", "day", term.until()));
     }
 

@@ -10,6 +10,7 @@ import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.bill.BillLedger;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.book.rack.KeptSet;
@@ -207,8 +208,8 @@ class ComingLedgerTest {
         assertThat(due("demo-01", Matter.WARRANTY, YEAR)).hasSize(1);
         book("demo-01", last, PlannedWork.BRAKES, "in time");
         assertThat(due("demo-01", Matter.WARRANTY, YEAR)).isEmpty();
-        book.bills().credit("back", 1, "wrong car", TODAY, "Ida", NOW);
-        book.bills().credit("back too", 2, "wrong car", TODAY, "Ida", NOW);
+        book.bills().credit("back", 1, CreditReason.WRONG_CAR, "wrong car", TODAY, "Ida", NOW);
+        book.bills().credit("back too", 2, CreditReason.WRONG_CAR, "wrong car", TODAY, "Ida", NOW);
         assertThat(due("demo-03", Matter.WARRANTY, YEAR))
                 .as("nothing is guaranteed")
                 .isEmpty();

@@ -72,10 +72,13 @@ class BillPagesTest {
                 .contains("guaranteed until 25 Feb 2027", "section 176");
 
         page.getByText("Give it back").click();
-        page.getByLabel("Why").fill("Wrong car");
+        page.getByLabel("Why").selectOption("WRONG_CAR");
+        page.getByLabel("More about it").fill("Ottilie came twice");
         page.getByText("Make the credit note").click();
         page.getByText("Credit note 2 of").waitFor();
-        assertThat(text(shop.getBytes(Links.billPdf(2)))).contains("Gives back bill 1: Wrong car", "−$114.98");
+        assertThat(text(shop.getBytes(Links.billPdf(2)))).contains("Gives back bill 1: the wrong car or customer", "−$114.98")
+                .doesNotContain("Ottilie");
+        assertThat(page.locator("main").innerText()).contains("Ottilie came twice");
         assertThat(shop.get(Links.bills()).body()).contains("Credit note 2", "Bill 1", "given back by credit note 2");
     }
 
@@ -146,7 +149,7 @@ class BillPagesTest {
         refused("not more than what is open", "/paid", Map.of("number", "1", "way", "CARD", "amount", "115"));
         refused("A payment is made", "/paid", Map.of("number", "1", "way", "SHELLS", "amount", "1"));
         refused("written as", "/paid", Map.of("number", "1", "way", "CARD", "amount", "1", "on", "now"));
-        refused("says why", "/credit", Map.of("number", "1"));
+        refused("Say why the bill is given back", "/credit", Map.of("number", "1"));
         assertThat(bills())
                 .singleElement()
                 .satisfies(bill -> assertThat(bill.payments()).isEmpty());

@@ -3,6 +3,7 @@ package cornerbook.app.desk.bill;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.price.TaxPlace;
@@ -119,7 +120,7 @@ class InvoiceFileReferenceTest {
         assertThat(rules.violatedBy(partly)).isEmpty();
         assertThat(text(read(partly), "PayableAmount")).isEqualTo("100.00");
 
-        shop.book().bills().credit("c", 1, "Wrong car", ServedShop.TODAY, "", now());
+        shop.book().bills().credit("c", 1, CreditReason.WRONG_CAR, "Wrong car", ServedShop.TODAY, "", now());
         AgreedWork.bill(shop.book(), VISIT);
         shop.book()
                 .bills()
@@ -141,7 +142,7 @@ class InvoiceFileReferenceTest {
     @Test
     void aCreditNoteIsValidAndNamesItsBill() throws Exception {
         billed(Map.of("Pads", "100.00"), "CA-QC");
-        shop.book().bills().credit("c", 1, "Wrong car", ServedShop.TODAY, "", now());
+        shop.book().bills().credit("c", 1, CreditReason.WRONG_CAR, "Wrong car", ServedShop.TODAY, "", now());
         var file = file(2);
         assertThat(rules.violatedBy(file)).isEmpty();
         var document = read(file);

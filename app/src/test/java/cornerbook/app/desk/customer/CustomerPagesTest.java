@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.bill.BillLedger;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.coming.AskedMatter;
@@ -25,6 +26,7 @@ import cornerbook.core.coming.Channel;
 import cornerbook.core.coming.Matter;
 import cornerbook.core.coming.Purpose;
 import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -105,6 +107,15 @@ class CustomerPagesTest {
         book.bills().make(new BillLedger.NewBill("b-1", visit, List.of("A"), List.of(), ServedShop.TODAY, "Bo", WHEN));
         book.bills()
                 .pay(1, new Payment("p-1", Payment.Way.CARD, Money.parse("CAD 1.00"), ServedShop.TODAY, "Bo", WHEN));
+        book.bills()
+                .credit(
+                        "k-1",
+                        1,
+                        CreditReason.COMPLAINT,
+                        "Ottilie did not like the sound",
+                        ServedShop.TODAY,
+                        "Bo",
+                        WHEN);
         book.bay().addRemark(visit, new Remark("r-1", Remark.Topic.COMPLAINT, "Ottilie hears a scraping", "Bo", WHEN));
     }
 
@@ -169,7 +180,13 @@ class CustomerPagesTest {
                     .isEqualTo(303);
             assertThat(shop.get(Links.customer("person-1")).body()).contains("Asked for it");
             var read = shop.book().cars().find("demo-08").orElseThrow();
-            assertThat(read.visits()).isEqualTo(car().visits());
+            assertThat(read.visits())
+                    .usingRecursiveComparison()
+                    .ignoringFieldsMatchingRegexes(".*notes")
+                    .isEqualTo(car().visits());
+            assertThat(read.visits())
+                    .as("whoever wrote them may have named the person")
+                    .allSatisfy(visit -> assertThat(visit.card().notes()).isIn(null, "", "–"));
             assertThat(read.customer()).isEqualTo(new Customer("person-1", "–", null, null, null));
             shop.waitUntilJudged();
             assertThat(gravest(shop.book())).isEqualTo(findings);
@@ -180,6 +197,9 @@ class CustomerPagesTest {
                     .as("that there was an e-mail stays")
                     .singleElement()
                     .satisfies(mail -> assertThat(mail.last().outcome()).isEqualTo(Outcome.REFUSED));
+            assertThat(shop.book().bills().of(last(car()).id()).getLast().why(Reader.DEFAULT))
+                    .as("the numbered paper stays as it is")
+                    .isEqualTo("a complaint was settled");
             assertThat(shop.book().search().find("ottilie", 0, 10).cars()).isEmpty();
             assertThat(shop.get("/cars/demo-08").statusCode()).isEqualTo(200);
         }
@@ -190,6 +210,7 @@ class CustomerPagesTest {
         assertThat(inFiles("ottilie")).as("words by which cars are found").isEmpty();
         assertThat(inFiles("hears a scraping")).isEmpty();
         assertThat(inFiles("hears enough of us")).isEmpty();
+        assertThat(inFiles("did not like the sound")).isEmpty();
         assertThat(inFiles("Bonjour Ottilie")).isEmpty();
         assertThat(inFiles("no mailbox")).isEmpty();
         assertThat(inFiles(plate)).isEmpty();

@@ -142,6 +142,16 @@ class DayWishPagesTest {
                 .contains("The next day with room: 27 Nov 2026, from 08:00");
     }
 
+    /** The car of today came without appointment: it takes its time of the day as one with an appointment does. */
+    @Test
+    void whoCameWithoutAppointmentCountsInTheLoad() throws Exception {
+        assertThat(shop.book().appointments().list(ServedShop.TODAY, ServedShop.TODAY))
+                .isEmpty();
+        for (var page : List.of(Links.days(), Links.weeks())) {
+            assertThat(shop.get(page).body()).contains("2 h 5");
+        }
+    }
+
     private HttpResponse<String> pick(String address, String what) throws Exception {
         return shop.post(address, Map.of("id", UUID.randomUUID().toString(), "pick", what));
     }

@@ -234,6 +234,28 @@ class StorePagesTest {
         assertThat(shop.get(Links.receipt("nobody", "nothing")).statusCode()).isEqualTo(404);
     }
 
+    /** The set that comes off is on its car yet: its labels and its receipt name the place that is free for it. */
+    @Test
+    void labelsAndReceiptNameThePlaceThatIsProposed() throws Exception {
+        assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
+        var comesOff = set(ServedShop.car("demo-08")
+                .getVisit("demo-08-v7")
+                .arrivedOn()
+                .values()
+                .iterator()
+                .next());
+        assertThat(comesOff.lies()).isFalse();
+        try (var labels = Loader.loadPDF(shop.getBytes("/wheel-tags.pdf?visit=demo-08-v7&paper=ROLL_62&first=1"));
+                var tags = Loader.loadPDF(shop.getBytes(Links.tags("demo-08-v7")));
+                var receipt = Loader.loadPDF(shop.getBytes(
+                        Links.receipt("demo-08", comesOff.key().setId())))) {
+            var text = new PDFTextStripper();
+            assertThat(text.getText(labels)).containsPattern("lay at K-\\d-\\d\\d");
+            assertThat(text.getText(tags)).containsPattern("Lay it at K-\\d-\\d\\d");
+            assertThat(text.getText(receipt)).containsPattern("It is laid at place K-\\d-\\d\\d of the store");
+        }
+    }
+
     private static String depthOf(String tag) {
         return ServedShop.car("demo-03").visits().reversed().stream()
                 .flatMap(visit -> visit.readings().stream())

@@ -50,7 +50,7 @@ class LabelsTest {
                     i % 4 == 0 ? null : Corner.LR,
                     Corner.RF,
                     List.of(OptionalDouble.of(15.25), OptionalDouble.of(15.25), OptionalDouble.of(15.25)),
-                    "Hall 12 shelf 34-56",
+                    new StorePlace("Hall 12 shelf 34-56", i % 2 == 1),
                     "LT275/65R18 C"))
             .toList();
 

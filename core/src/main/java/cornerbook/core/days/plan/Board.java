@@ -55,7 +55,7 @@ public record Board(List<Station> stations, List<Kept> kept, Map<String, Slipped
             if (place.isPresent()) {
                 kept.add(take(free, place.get(), visit));
             } else {
-                slipped.put(visit.id(), why(stations, agreed(visit)));
+                slipped.put(visit.id(), why(stations, visit));
             }
         }
         free.removeIf(stretch -> stretch.minutes() < SHORTEST_STRETCH);
@@ -66,7 +66,7 @@ public record Board(List<Station> stations, List<Kept> kept, Map<String, Slipped
     private static Optional<Stretch> find(List<Stretch> free, Wanted visit) {
         var agreed = agreed(visit);
         return free.stream()
-                .filter(stretch -> stretch.day().equals(agreed.day()))
+                .filter(stretch -> stretch.day().equals(agreed.day()) && !isTooSoon(visit))
                 .filter(stretch -> agreed.person() == null
                         || agreed.person().equals(stretch.station().person()))
                 .filter(stretch -> takes(stretch, start(visit), visit.minutes()))
@@ -104,7 +104,16 @@ public record Board(List<Station> stations, List<Kept> kept, Map<String, Slipped
         return new Kept(visit, from.station(), start(visit));
     }
 
-    private static Slipped why(List<Station> stations, Agreed agreed) {
+    /** What is agreed cannot be: what the visit needs is not there yet. */
+    static boolean isTooSoon(Wanted visit) {
+        return agreed(visit).day().isBefore(visit.earliest());
+    }
+
+    private static Slipped why(List<Station> stations, Wanted visit) {
+        var agreed = agreed(visit);
+        if (isTooSoon(visit)) {
+            return new PlanSaid.SetIsNotThere(visit.earliest());
+        }
         var ofDay = stations.stream()
                 .filter(station -> station.day().equals(agreed.day()))
                 .toList();

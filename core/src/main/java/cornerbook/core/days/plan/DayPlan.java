@@ -95,6 +95,9 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
         if (slipped != null) {
             return slipped;
         }
+        if (Board.isTooSoon(visit)) {
+            return new PlanSaid.SetIsNotThere(visit.earliest());
+        }
         return problem.board().minutes(agreed.day()) == 0
                 ? new PlanSaid.NobodyWorks(agreed.day())
                 : new PlanSaid.DayIsTooFull(agreed.day());

@@ -20,6 +20,9 @@ public interface PlanSaid extends Said {
     /** The day has no room for it, or needs it for others that have nowhere else to go. */
     record DayIsTooFull(LocalDate day) implements Slipped {}
 
+    /** The set that goes on lies elsewhere, and can be there from a day on. */
+    record SetIsNotThere(LocalDate from) implements Slipped {}
+
     record StaysAsAgreed() implements PlanSaid {}
 
     /** The day stays, a time is new. */

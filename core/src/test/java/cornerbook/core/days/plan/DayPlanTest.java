@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What stays, what slips and why, on days of an invented shop. */
@@ -78,6 +79,24 @@ class DayPlanTest {
                 .containsValue(new PlanSaid.IsAway("Bo", MONDAY));
         assertThat(Board.of(List.of(), List.of(booked("car", TEN, 60, "Bo"))).slipped())
                 .containsValue(new PlanSaid.NobodyWorks(MONDAY));
+    }
+
+    /** What goes on the car lies elsewhere until Tuesday: neither a booked time nor a booked day before it stays. */
+    @Test
+    void aDayBeforeTheSetIsThereSlips() {
+        var stations = stations(Map.of("Ada", WHOLE), "H-1");
+        var timed = new Wanted(
+                "timed", 60, TUESDAY, null, Set.of(), Set.of(), new Agreed(MONDAY, TEN, "Ada", null));
+        var daily = new Wanted("daily", 60, TUESDAY, null, Set.of(), Set.of(), new Agreed(MONDAY, null, null, null));
+        assertThat(Board.of(stations, List.of(timed)).slipped())
+                .containsExactly(Map.entry("timed", new PlanSaid.SetIsNotThere(TUESDAY)));
+        var both = Station.of(TUESDAY, new TreeMap<>(Map.of("Ada", WHOLE)), List.of("H-1"), Map.of());
+        var problem = PlanProblem.of(
+                Stream.concat(stations.stream(), both.stream()).toList(), List.of(timed, daily), 0);
+        assertThat(problem.allowed(0)).isEqualTo(problem.allowed(1)).containsExactly(1);
+        assertThat(DayPlan.of(problem, List.of(1, 1)).placements())
+                .extracting(Placement::why)
+                .containsOnly(new PlanSaid.Moved(new PlanSaid.SetIsNotThere(TUESDAY)));
     }
 
     @Test
