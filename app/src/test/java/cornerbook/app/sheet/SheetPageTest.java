@@ -188,8 +188,8 @@ class SheetPageTest {
                 Said.verbatim("house rule"));
         assertThat(page(SheetCars.withFindings(base, List.of(finding))))
                 .contains("Summer set, LF: Worn unevenly.")
-                .containsPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d\u00a0mm"))
-                .doesNotContainPattern(Pattern.compile("Car from above[^\"]*LF \\d\\.\\d\u00a0mm \\p{Lu}\\w+: "));
+                .containsPattern(Pattern.compile("Car from above[^\"]*LF tread \\d\\.\\d\u00a0mm"))
+                .doesNotContainPattern(Pattern.compile("Car from above[^\"]*LF tread \\d\\.\\d\u00a0mm \\p{Lu}\\w+: "));
     }
 
     @Test
