@@ -8,6 +8,7 @@ import com.microsoft.playwright.options.Media;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.bill.AgreedWork;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.BillLedger.NewBill;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.desk.Links;
@@ -64,7 +65,7 @@ class EveryPageTest {
         var now = ServedShop.CLOCK.instant();
         var matters = List.of("Pads", "Wipers");
         book.bills().make(new NewBill("b1", BILLED, matters, List.of(), ServedShop.TODAY, "Ida", now));
-        book.bills().credit("c1", 1, "Wipers were not fitted", ServedShop.TODAY, "Ida", now);
+        book.bills().credit("c1", 1, CreditReason.OTHER, "Wipers were not fitted", ServedShop.TODAY, "Ida", now);
         book.bills().make(new NewBill("b2", BILLED, List.of("Pads"), List.of(), ServedShop.TODAY, "Ida", now));
     }
 

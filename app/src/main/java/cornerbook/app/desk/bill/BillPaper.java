@@ -37,10 +37,9 @@ final class BillPaper {
                         bill.taxes().stream().map(Estimate.Named::registration).toList(),
                         reader),
                 Stream.concat(
-                                notes(balance, history.getVisit(bill.visitId()).odometerKm(), w).stream(),
+                                notes(balance, history.getVisit(bill.visitId()).odometerKm(), reader, w).stream(),
                                 agreed.stream().map(reader::say))
                         .toList(),
-                notes(bill, history.getVisit(bill.visitId()).odometerKm(), reader, w),
                 "");
     }
 
@@ -61,9 +60,8 @@ final class BillPaper {
         return new PricedSheet.Row(line.words(), line.detail(), price(reader, line.amount()));
     }
 
-    private static List<String> notes(Balance balance, double odometerKm, Labels w) {
+    private static List<String> notes(Balance balance, double odometerKm, Reader reader, Labels w) {
         var bill = balance.bill();
-    private static List<String> notes(Bill bill, double odometerKm, Reader reader, Labels w) {
         var notes = new ArrayList<String>();
         if (bill.isCredit()) {
             notes.add(w.of(
