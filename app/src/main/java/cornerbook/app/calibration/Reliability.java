@@ -120,18 +120,20 @@ final class Reliability {
                         .mapToDouble(other -> products[one][other])
                         .sum())
                 .sum();
+        double meanSaid =
+                IntStream.rangeClosed(first, last).mapToDouble(tenth -> said[tenth]).sum() / all;
+        // Where all came true or none, cars differ by nothing but what was said: honest chances scatter by this at least, and the
+        // error is the one that they have (Agresti and Coull 1998, The American Statistician 52:119, score against Wald).
+        double ofHonest = Math.sqrt(meanSaid * (1 - meanSaid) / all);
         return Optional.of(new Stretch(
                 first / (double) TENTHS,
                 (last + 1) / (double) TENTHS,
                 all,
-                IntStream.rangeClosed(first, last)
-                                .mapToDouble(tenth -> said[tenth])
-                                .sum()
-                        / all,
+                meanSaid,
                 (double) IntStream.rangeClosed(first, last)
                                 .map(tenth -> came[tenth])
                                 .sum()
                         / all,
-                Math.sqrt(Math.max(0, square)) / all));
+                Math.max(ofHonest, Math.sqrt(Math.max(0, square)) / all)));
     }
 }

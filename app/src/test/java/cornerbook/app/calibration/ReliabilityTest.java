@@ -49,6 +49,18 @@ class ReliabilityTest {
         assertThat(reliability.tenths().getFirst().sd()).isCloseTo(Math.sqrt(0.25 * 0.75 / 40), within(1e-12));
     }
 
+    /** 33 of 33 of which 0.82 was said: honest chances do so once in 700 times, and no surer is it called off. */
+    @Test
+    void whereAllCameTrueTheErrorIsThatOfHonestChances() {
+        var reliability = new Reliability();
+        for (int car = 0; car < 33; car++) {
+            reliability.add(0.82, true);
+            reliability.endCar();
+        }
+
+        assertThat(reliability.tenths().getFirst().sd()).isCloseTo(Math.sqrt(0.82 * 0.18 / 33), within(1e-12));
+    }
+
     @Test
     void theStretchThatIsOffIsFound() {
         var reliability = new Reliability();

@@ -2,7 +2,6 @@ package cornerbook.core.tread;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Objects;
 
 /**
  * What a book's readings say about wear.
@@ -20,10 +19,10 @@ public record LearnedWear(
         standardErrors = Map.copyOf(standardErrors);
     }
 
-    /** The same with a parameter as surely known as in another. */
-    public LearnedWear withErrorOf(WearParameter parameter, LearnedWear other) {
+    /** The same with a parameter that is known so surely. */
+    public LearnedWear withError(WearParameter parameter, double standardError) {
         var errors = new EnumMap<>(standardErrors);
-        errors.put(parameter, Objects.requireNonNull(other.standardErrors.get(parameter)));
+        errors.put(parameter, standardError);
         return new LearnedWear(parameters, errors, cars, readings, widening);
     }
 

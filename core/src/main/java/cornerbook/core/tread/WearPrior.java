@@ -35,11 +35,11 @@ public record WearPrior(WearParameters centre, Map<WearParameter, Double> spread
         return new WearPrior(centre, spreads);
     }
 
-    /** The same with a parameter as it was learned. */
-    public WearPrior knowing(WearParameter parameter, LearnedWear learned) {
+    /** The same with a parameter that is known. */
+    public WearPrior knowing(WearParameter parameter, double value) {
         var known = new EnumMap<>(spreads);
         known.put(parameter, ALL_BUT_KNOWN);
-        return new WearPrior(centre.with(parameter, learned.parameters().of(parameter)), known);
+        return new WearPrior(centre.with(parameter, value), known);
     }
 
     public double spread(WearParameter parameter) {

@@ -1,12 +1,15 @@
 package cornerbook.core.tread.learn;
 
+import cornerbook.core.tread.SlowingSlope;
 import cornerbook.core.tread.WearHistory;
 import cornerbook.core.tread.WearParameters;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** The wheel sets of cars that are taken to be alike, car by car, summed up once for all places. */
@@ -103,6 +106,17 @@ final class AlikeCars {
             sums.addCar(ofCar);
         }
         return sums;
+    }
+
+    /** By car, the slope of the slowing that its readings ask for ({@link SlowingSlope}). */
+    Map<String, Double> slowingSlopes(double[] at) {
+        var slope = new SlowingSlope(LearningScale.parameters(at));
+        return cars.parallelStream()
+                .collect(Collectors.toMap(
+                        car -> car.getFirst().car(),
+                        car -> car.stream()
+                                .mapToDouble(set -> set.slowingSlope(slope))
+                                .sum()));
     }
 
     /** Second derivatives of the sum with their sign turned, row-major, from its slopes beside the place. */

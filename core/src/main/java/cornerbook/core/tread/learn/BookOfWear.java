@@ -16,9 +16,30 @@ import java.util.Objects;
 public final class BookOfWear {
     private BookOfWear() {}
 
+    /** Sets of cars that are alike, with where the search of their parameters begins. */
+    private record Alike(
+            DriveLayout drive,
+            SeasonKind season,
+            List<WearHistory> histories,
+            AlikeCars cars,
+            WearPrior prior,
+            WearLearner.Place near) {
+        static Alike of(DriveLayout drive, SeasonKind season, List<WearHistory> histories) {
+            var prior = WearPrior.about(WearParameters.defaults(drive));
+            var near = new WearLearner(AlikeCars.of(histories, prior.centre()), prior).maximise();
+            return new Alike(
+                    drive,
+                    season,
+                    histories,
+                    AlikeCars.of(histories, LearningScale.parameters(near.at())),
+                    prior,
+                    near);
+        }
+    }
+
     /** Learns from all sets of a book. */
     public static WearKnowledge learn(List<WearHistory> histories) {
-        var rows = new ArrayList<WearKnowledge.Row>();
+        var kinds = new ArrayList<Alike>();
         for (var drive : DriveLayout.values()) {
             for (var season : SeasonKind.values()) {
                 var alike = histories.stream()
@@ -26,20 +47,23 @@ public final class BookOfWear {
                         .filter(history -> !history.readings().isEmpty())
                         .toList();
                 if (!alike.isEmpty()) {
-                    addRows(alike, rows);
+                    kinds.add(Alike.of(drive, season, alike));
                 }
             }
         }
+        var slowing = new Slowing();
+        kinds.forEach(kind -> slowing.add(kind.cars.with(SetLikelihood::cameNew), kind.prior, kind.near));
+        var found = slowing.find();
+        var rows = new ArrayList<WearKnowledge.Row>();
+        kinds.forEach(kind -> addRows(kind, found, rows));
         return new WearKnowledge(rows);
     }
 
-    private static void addRows(List<WearHistory> alike, List<WearKnowledge.Row> rows) {
-        var drive = alike.getFirst().drive();
-        var season = alike.getFirst().season();
-        var prior = WearPrior.about(WearParameters.defaults(drive));
-        var first = new WearLearner(AlikeCars.of(alike, prior.centre()), prior).maximise();
-        var cars = AlikeCars.of(alike, LearningScale.parameters(first.at()));
-        var all = learn(cars, prior, first);
+    private static void addRows(Alike kind, Slowing.Found slowing, List<WearKnowledge.Row> rows) {
+        var drive = kind.drive;
+        var season = kind.season;
+        var alike = kind.histories;
+        var all = learn(kind.cars, kind.prior, slowing, kind.near);
         double widening = Widening.of(alike, all.learned().parameters(), 1);
         rows.add(new WearKnowledge.Row(drive, season, null, all.learned().widenedBy(widening)));
         var learned = all.learned().parameters();
@@ -51,7 +75,7 @@ public final class BookOfWear {
                 .sorted()
                 .forEach(model -> {
                     var ofModel = carsOfModels.with(set -> model.equals(set.tyreModel()));
-                    var row = learn(ofModel, WearPrior.ofModel(learned), all.place());
+                    var row = learn(ofModel, WearPrior.ofModel(learned), slowing, all.place());
                     var sets = alike.stream()
                             .filter(history -> model.equals(history.tyreModel()))
                             .toList();
@@ -67,19 +91,19 @@ public final class BookOfWear {
     private record Found(LearnedWear learned, WearLearner.Place place) {}
 
     /**
-     * The slowing from the sets that came new alone, all else from all sets. A set that came used tells of it falsely: it has
-     * little tread left because its car wears it fast, so that worn treads seem to wear faster.
+     * All but the slowing, which is known from the sets that came new alone, of all cars and models. A set that came used tells of it
+     * falsely: it has little tread left because its car wears it fast, so that worn treads seem to wear faster.
      *
      * @param start near the maximum
      */
-    private static Found learn(AlikeCars cars, WearPrior prior, WearLearner.Place start) {
-        var cameNew = new WearLearner(cars.with(SetLikelihood::cameNew), prior);
-        var placeOfNew = cameNew.maximise(start);
-        var ofNew = cameNew.learned(placeOfNew);
-        var all = new WearLearner(cars, prior.knowing(WearParameter.SLOWING, ofNew));
-        var place = all.maximise(placeOfNew);
+    private static Found learn(AlikeCars cars, WearPrior prior, Slowing.Found slowing, WearLearner.Place start) {
+        var learner = new WearLearner(cars, prior.knowing(WearParameter.SLOWING, slowing.value()));
+        var place = learner.maximise(start);
         return new Found(
-                all.learned(place).withErrorOf(WearParameter.SLOWING, ofNew),
+                learner.learned(place)
+                        .withError(
+                                WearParameter.SLOWING,
+                                Math.min(slowing.standardError(), prior.spread(WearParameter.SLOWING))),
                 new WearLearner(cars, prior).withCurvature(place));
     }
 }

@@ -4,6 +4,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.tread.CornerDistances;
 import cornerbook.core.tread.NewDepth;
+import cornerbook.core.tread.SlowingSlope;
 import cornerbook.core.tread.TreadReading;
 import cornerbook.core.tread.TreadScale;
 import cornerbook.core.tread.WearHistory;
@@ -236,6 +237,14 @@ final class SetLikelihood {
     /** Whether the depth of all its tyres is known from when they were new. */
     boolean cameNew() {
         return history.newDepths().stream().allMatch(NewDepth::known);
+    }
+
+    String car() {
+        return history.car();
+    }
+
+    double slowingSlope(SlowingSlope slope) {
+        return slope.of(history);
     }
 
     /** Slope of the bend at each reading. */
