@@ -11,13 +11,19 @@ import cornerbook.core.tread.WearPrior;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /** All wheel sets of a book, to learn from. */
 public final class BookOfWear {
     private BookOfWear() {}
 
-    /** Learns from all sets of a book. */
+    /** Learns from all sets of a book, from what is usual. */
     public static WearKnowledge learn(List<WearHistory> histories) {
+        return learn(histories, WearKnowledge.NONE);
+    }
+
+    /** Learns from all sets of a book, from what others' cars taught where they taught something. */
+    public static WearKnowledge learn(List<WearHistory> histories, WearKnowledge others) {
         var rows = new ArrayList<WearKnowledge.Row>();
         for (var drive : DriveLayout.values()) {
             for (var season : SeasonKind.values()) {
@@ -26,21 +32,26 @@ public final class BookOfWear {
                         .filter(history -> !history.readings().isEmpty())
                         .toList();
                 if (!alike.isEmpty()) {
-                    addRows(alike, rows);
+                    addRows(alike, others, rows);
                 }
             }
         }
         return new WearKnowledge(rows);
     }
 
-    private static void addRows(List<WearHistory> alike, List<WearKnowledge.Row> rows) {
+    private static void addRows(List<WearHistory> alike, WearKnowledge others, List<WearKnowledge.Row> rows) {
         var drive = alike.getFirst().drive();
         var season = alike.getFirst().season();
-        var prior = WearPrior.about(WearParameters.defaults(drive));
+        var there = others.find(drive, season, null).map(WearKnowledge.Row::learned);
+        var prior = there.map(learned -> WearPrior.ofOthers(learned.parameters(), learned, false))
+                .orElseGet(() -> WearPrior.about(WearParameters.defaults(drive)));
         var first = new WearLearner(AlikeCars.of(alike, prior.centre()), prior).maximise();
         var cars = AlikeCars.of(alike, LearningScale.parameters(first.at()));
         var all = learn(cars, prior, first);
-        double widening = Widening.of(alike, all.learned().parameters(), 1);
+        double widening = Widening.of(
+                alike,
+                all.learned().parameters(),
+                there.map(LearnedWear::widening).orElse(1.0));
         rows.add(new WearKnowledge.Row(drive, season, null, all.learned().widenedBy(widening)));
         var learned = all.learned().parameters();
         var carsOfModels = AlikeCars.of(alike, learned);
@@ -51,7 +62,7 @@ public final class BookOfWear {
                 .sorted()
                 .forEach(model -> {
                     var ofModel = carsOfModels.with(set -> model.equals(set.tyreModel()));
-                    var row = learn(ofModel, WearPrior.ofModel(learned), all.place());
+                    var row = learn(ofModel, priorOfModel(others, drive, season, model, learned), all.place());
                     var sets = alike.stream()
                             .filter(history -> model.equals(history.tyreModel()))
                             .toList();
@@ -62,6 +73,15 @@ public final class BookOfWear {
                             row.learned()
                                     .widenedBy(Widening.of(sets, row.learned().parameters(), widening))));
                 });
+    }
+
+    private static WearPrior priorOfModel(
+            WearKnowledge others, DriveLayout drive, SeasonKind season, String model, WearParameters allHere) {
+        return others.find(drive, season, model)
+                .filter(row -> row.tyreModel() != null)
+                .map(row -> WearPrior.ofOthers(
+                        others.expected(drive, season, row, Optional.of(allHere)), row.learned(), true))
+                .orElseGet(() -> WearPrior.ofModel(allHere));
     }
 
     private record Found(LearnedWear learned, WearLearner.Place place) {}
