@@ -14,19 +14,27 @@ import org.jspecify.annotations.Nullable;
  * @param cars the folder to be judged; null where cars are to be made
  * @param make how many cars are to be made; 0 where a folder is to be judged
  * @param since the folder of tables of a night before, of which is taken over what did not move; null to begin anew
- * @param keepLearned whether is judged by what was learned that night
  * @param calibrate of how many cars forecasts at past visits are held against what came; 0 for none
  * @param climate a climate file; null where the climate of the place is not known
+ * @param key a file with the pair of keys by which is signed what the night learns; null where nothing is signed
  */
 record Arguments(
         @Nullable String cars,
         int make,
         String to,
         LocalDate day,
-        @Nullable String since,
-        boolean keepLearned,
+        @Nullable Since since,
         int calibrate,
-        @Nullable String climate) {
+        @Nullable String climate,
+        @Nullable String key) {
+    /**
+     * The night before.
+     *
+     * @param tables folder of its tables
+     * @param keepLearned whether is judged by what was learned that night
+     */
+    record Since(String tables, boolean keepLearned) {}
+
     private static final String TO = "--to";
     private static final String MAKE = "--make";
     private static final String DAY = "--day";
@@ -34,8 +42,9 @@ record Arguments(
     private static final String KEEP_LEARNED = "--keep-learned";
     private static final String CALIBRATE = "--calibrate";
     private static final String CLIMATE = "--climate";
+    private static final String SIGN_WITH = "--sign-with";
     private static final String LANGUAGE = "--language";
-    private static final Set<String> OPTIONS = Set.of(TO, MAKE, DAY, SINCE, CALIBRATE, CLIMATE, LANGUAGE);
+    private static final Set<String> OPTIONS = Set.of(TO, MAKE, DAY, SINCE, CALIBRATE, CLIMATE, SIGN_WITH, LANGUAGE);
 
     /**
      * Reads the words behind the verb.
@@ -69,6 +78,11 @@ record Arguments(
         if (since == null ? keepLearned : cars == null) {
             throw new Refused(new FleetSaid.Usage());
         }
+        var key = options.get(SIGN_WITH);
+        // What is signed is what was learned tonight.
+        if (key != null && (cars == null || keepLearned)) {
+            throw new Refused(new FleetSaid.Usage());
+        }
         var calibrate = options.get(CALIBRATE);
         if (calibrate != null && (cars == null || !calibrate.matches("[1-9]\\d{0,3}|10000"))) {
             throw new Refused(new FleetSaid.Usage());
@@ -79,10 +93,10 @@ record Arguments(
                 make == null ? 0 : Integer.parseInt(make),
                 to,
                 day == null ? today : day(day),
-                since,
-                keepLearned,
+                since == null ? null : new Since(since, keepLearned),
                 calibrate == null ? 0 : Integer.parseInt(calibrate),
-                options.get(CLIMATE));
+                options.get(CLIMATE),
+                key);
     }
 
     private static LocalDate day(String text) {

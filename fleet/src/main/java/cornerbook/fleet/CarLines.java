@@ -36,6 +36,8 @@ final class CarLines {
     static final String SITE = "site";
     /** The visit file as it is written; null where it is no UTF-8. */
     static final String TEXT = "visit_file";
+    /** Id of a car of a book that cannot be read; null for any other. */
+    static final String UNREAD = "unread_car";
     /** SHA-256 of the text, hexadecimal. */
     static final String DIGEST = "digest";
 
@@ -81,7 +83,11 @@ final class CarLines {
     }
 
     private static Dataset<Row> lines(Dataset<Row> read, Column text, Column site) {
-        return digested(read.select(col("_metadata.file_name").as(FILE), site.as(SITE), text.as(TEXT)));
+        return digested(read.select(
+                col("_metadata.file_name").as(FILE),
+                site.as(SITE),
+                text.as(TEXT),
+                lit(null).cast(DataTypes.StringType).as(UNREAD)));
     }
 
     private static Dataset<Row> digested(Dataset<Row> cars) {

@@ -6,6 +6,7 @@ import cornerbook.app.book.knowledge.InformingCars;
 import cornerbook.app.cli.arguments.LanguageChoice;
 import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.exchange.ClimateFile;
+import cornerbook.app.knowledge.SigningKey;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Refused;
 import cornerbook.words.Language;
@@ -49,6 +50,8 @@ public final class Fleet {
     private static void run(Language language, Terminal terminal, String... words) throws IOException {
         var asked = Arguments.parse(LocalDate.now(ZoneId.systemDefault()), words);
         var climate = climate(asked.climate());
+        var keyFile = asked.key();
+        var key = keyFile == null ? null : SigningKey.read(Path.of(keyFile));
         var cars = asked.cars();
         long begun = System.nanoTime();
         try (var spark = session(new SparkConf())) {
@@ -58,9 +61,10 @@ public final class Fleet {
                 return;
             }
             var since = asked.since();
-            var last = since == null ? null : LastNight.read(spark, since, asked.day());
-            var counts = new Night(asked.day(), climate, language, InformingCars.OF_A_KIND, asked.calibrate())
-                    .run(spark, CarLines.read(spark, cars), last, asked.keepLearned(), asked.to());
+            var last = since == null ? null : LastNight.read(spark, since.tables(), asked.day());
+            boolean keepLearned = since != null && since.keepLearned();
+            var counts = new Night(asked.day(), climate, language, InformingCars.OF_A_KIND, asked.calibrate(), key)
+                    .run(spark, CarLines.read(spark, cars), last, keepLearned, asked.to());
             var time = Amount.of((System.nanoTime() - begun) / NANOSECONDS_PER_SECOND, "s");
             terminal.say(
                     last == null

@@ -30,6 +30,9 @@ sealed interface FleetSaid extends Said {
     /** A file that is no text. */
     record NoText(String file) implements FleetSaid {}
 
+    /** A car of a book that cannot be read. */
+    record Unreadable(String car) implements FleetSaid {}
+
     /** A car that nobody has seen yet. */
     record NoVisit(String car) implements FleetSaid {}
 

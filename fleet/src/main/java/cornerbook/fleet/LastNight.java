@@ -37,7 +37,7 @@ record LastNight(SparkSession spark, String folder, LocalDate day, String progra
     static final String KEPT = "for_next_night";
 
     /** Of what is kept for the next night. */
-    private static final String FORM = "1";
+    private static final String FORM = "2";
 
     static final String LOOKED = "looked";
     static final String JUDGED = "judged";

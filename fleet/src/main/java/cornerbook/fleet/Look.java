@@ -36,6 +36,12 @@ final class Look {
     /** What the car teaches, as {@link ShareBytes}. */
     static final String SHARE = "share";
 
+    static final String VISITS = "visits";
+    /** Day of the first visit. */
+    static final String FIRST = "first_visit";
+    /** Day of the latest visit. */
+    static final String LAST = "latest_visit";
+
     static final String PROBLEMS = "problems";
 
     /** A kind as {@link InformingCars.Kind} has it. */
@@ -58,6 +64,9 @@ final class Look {
             .add(KINDS, new ArrayType(KIND, false))
             .add(MODELS, new ArrayType(DataTypes.StringType, false))
             .add(SHARE, DataTypes.BinaryType)
+            .add(VISITS, DataTypes.IntegerType)
+            .add(FIRST, DataTypes.DateType)
+            .add(LAST, DataTypes.DateType)
             .add(PROBLEMS, new ArrayType(PROBLEM, false));
 
     private Look() {}
@@ -66,6 +75,10 @@ final class Look {
     static Row of(Row line, LocalDate day, Language language) {
         var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
         String file = line.getAs(CarLines.FILE);
+        @Nullable String unread = line.getAs(CarLines.UNREAD);
+        if (unread != null) {
+            return refused(line, unread, List.of(problem("", reader, new FleetSaid.Unreadable(unread))));
+        }
         @Nullable String text = line.getAs(CarLines.TEXT);
         if (text == null) {
             return refused(line, null, List.of(problem("", reader, new FleetSaid.NoText(file))));
@@ -99,6 +112,9 @@ final class Look {
                             .toArray(),
                     models(car).toArray(),
                     ShareBytes.of(CarShare.of(car)),
+                    car.visits().size(),
+                    car.visits().getFirst().date(),
+                    car.visits().getLast().date(),
                     new Row[0]);
         } catch (RuntimeException fault) {
             return refused(line, id, List.of(fault(car, reader, fault)));
@@ -158,6 +174,9 @@ final class Look {
                 null,
                 new Row[0],
                 new String[0],
+                null,
+                null,
+                null,
                 null,
                 problems.toArray());
     }

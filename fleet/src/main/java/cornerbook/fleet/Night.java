@@ -7,11 +7,11 @@ import static org.apache.spark.sql.functions.explode;
 import static org.apache.spark.sql.functions.row_number;
 import static org.apache.spark.sql.functions.size;
 
-import cornerbook.app.book.knowledge.ShareBytes;
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.exchange.ClimateFile;
+import cornerbook.app.knowledge.KnowledgeFile;
+import cornerbook.app.knowledge.SigningKey;
 import cornerbook.core.assess.Learner;
-import cornerbook.core.finding.Knowledge;
 import cornerbook.core.say.Refused;
 import cornerbook.words.Language;
 import cornerbook.words.Reader;
@@ -25,6 +25,7 @@ import java.util.Optional;
 import java.util.Spliterator;
 import java.util.Spliterators;
 import java.util.stream.StreamSupport;
+import org.apache.hadoop.fs.FileSystem;
 import org.apache.hadoop.fs.Path;
 import org.apache.spark.api.java.function.MapFunction;
 import org.apache.spark.api.java.function.MapPartitionsFunction;
@@ -54,8 +55,15 @@ import scala.reflect.ClassTag;
  * @param language in which it is told why a car was set aside
  * @param ofAKind from how many cars on of a kind some may be left out in learning
  * @param calibrated of how many cars is told whether forecasts at their past visits kept their promise; 0 for none
+ * @param key by which is signed what was learned, for the shops; null where nothing is signed
  */
-record Night(LocalDate day, @Nullable String climate, Language language, int ofAKind, int calibrated) {
+record Night(
+        LocalDate day,
+        @Nullable String climate,
+        Language language,
+        int ofAKind,
+        int calibrated,
+        @Nullable SigningKey key) {
     /** More cars than these stand in the input twice by no mistake of single files. */
     static final int MOST_TWICE = 10_000;
 
@@ -64,6 +72,9 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
 
     /** What one pass leaves for the next, and nobody needs then. */
     private static final String BETWEEN = "between";
+
+    /** What was learned, signed, as a shop's book takes it in. */
+    static final String KNOWLEDGE = "knowledge.txt";
 
     private static final String WANTED = "wanted_digest";
 
@@ -86,9 +97,9 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
             .add(Look.CAR, DataTypes.StringType)
             .add(Look.PROBLEMS, new ArrayType(Look.PROBLEM, false));
 
-    /** A night that asks for no calibration. */
+    /** A night that asks for no calibration, and signs nothing. */
     Night(LocalDate day, @Nullable String climate, Language language, int ofAKind) {
-        this(day, climate, language, ofAKind, 0);
+        this(day, climate, language, ofAKind, 0, null);
     }
 
     /** How many cars have findings, of how many these were reckoned this night, and how many were set aside. */
@@ -123,9 +134,16 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
         var lines = given.inputFiles().length > 0 ? given : kept(given, new Path(between, "lines"));
         var looked = kept(look(lines, last, between), new Path(kept, LastNight.LOOKED));
         var twice = twice(looked);
-        var judgedBy = last != null && keepLearned
-                ? last.judgedBy(climate)
-                : JudgedBy.of(learn(without(looked, twice)), climate);
+        JudgedBy judgedBy;
+        if (last != null && keepLearned) {
+            judgedBy = last.judgedBy(climate);
+        } else {
+            var learned = learn(without(looked, twice));
+            judgedBy = JudgedBy.of(learned.knowledge(), climate);
+            if (key != null) {
+                put(files, new Path(folder, KNOWLEDGE), learned.write(key));
+            }
+        }
         write(
                 spark.createDataFrame(LearnedTable.of(judgedBy.read()), LearnedTable.LEARNED)
                         .coalesce(1),
@@ -198,14 +216,20 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
         files.delete(between, true);
         double seconds = (System.nanoTime() - begun) / NANOSECONDS_PER_SECOND;
         var reader = new Reader(language, UnitSystem.METRIC, ZoneOffset.UTC);
-        try (var out = files.create(new Path(folder, ReportPage.FILE))) {
-            out.write(new ReportPage(spark, folder, reader)
-                    .html(day, judgedBy.read(), counts, last, calibrated > 0, seconds)
-                    .getBytes(UTF_8));
+        put(
+                files,
+                new Path(folder, ReportPage.FILE),
+                new ReportPage(spark, folder, reader)
+                        .html(day, judgedBy.read(), counts, last, calibrated > 0, seconds));
+        return counts;
+    }
+
+    private static void put(FileSystem files, Path file, String text) throws IOException {
+        try (var out = files.create(file)) {
+            out.write(text.getBytes(UTF_8));
         }
         // A folder of this machine gets a sum beside it, which would stand there as a file that nobody knows.
-        files.delete(new Path(folder, "." + ReportPage.FILE + ".crc"), false);
-        return counts;
+        files.delete(new Path(file.getParent(), "." + file.getName() + ".crc"), false);
     }
 
     /** Until when a shop of this place orders that names no day. */
@@ -282,7 +306,7 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
     }
 
     /** What the cars that tell most teach, summed in the order of their ids. */
-    private Knowledge learn(Dataset<Row> looked) {
+    private KnowledgeFile learn(Dataset<Row> looked) {
         var inKind = Window.partitionBy("kind.drive", "kind.season", "kind.tyre_model")
                 .orderBy(col(Look.SCATTERED), col(Look.CAR));
         var chosen = looked.select(
@@ -293,13 +317,13 @@ record Night(LocalDate day, @Nullable String climate, Language language, int ofA
                 .where(col(PLACE).leq(ofAKind))
                 .select(Look.CAR)
                 .distinct();
-        var shares = looked.join(chosen, Look.CAR).select(Look.CAR, Look.SHARE).collectAsList();
-        return Learner.sum(
-                () -> shares.stream()
-                        .sorted(Comparator.comparing(row -> row.<String>getAs(Look.CAR)))
-                        .map(row -> ShareBytes.share(row.getAs(Look.SHARE)))
-                        .iterator(),
-                day);
+        var teaching = looked.join(chosen, Look.CAR).select(Teaching.COLUMNS).collectAsList().stream()
+                .map(Teaching::of)
+                .sorted(Comparator.comparing(Teaching::car))
+                .toList();
+        return KnowledgeFile.of(
+                Teaching.extent(teaching, day),
+                Learner.sum(() -> teaching.stream().map(Teaching::share).iterator(), day));
     }
 
     // What goes to other machines is made without a night around it.

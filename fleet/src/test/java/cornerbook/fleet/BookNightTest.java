@@ -2,6 +2,7 @@ package cornerbook.fleet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.demo.DemoShop;
@@ -13,6 +14,8 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -77,6 +80,22 @@ class BookNightTest {
             assertThat(rows(spark, "of-book", table)).as(table).isEqualTo(rows(spark, "of-files", table));
         }
         assertThat(rows(spark, "of-book", "cars")).hasSize(CARS);
+        aCarThatCannotBeReadIsSetAside(spark, address);
+    }
+
+    private void aCarThatCannotBeReadIsSetAside(SparkSession spark, String address) {
+        try (var connection = DriverManager.getConnection(address);
+                var statement = connection.createStatement()) {
+            assertThat(statement.executeUpdate("update visit set visit_date = 'one day' where vehicle_id = 'demo-03'"))
+                    .isPositive();
+            night(spark, CarLines.read(spark, address), "of-damaged-book");
+        } catch (SQLException | IOException e) {
+            throw new AssertionError(e);
+        }
+        assertThat(rows(spark, "of-damaged-book", "cars")).hasSize(CARS - 1);
+        assertThat(rows(spark, "of-damaged-book", "set_aside"))
+                .singleElement(STRING)
+                .contains("demo-03", "cannot be read from the book");
     }
 
     private void night(SparkSession spark, Dataset<Row> lines, String name) throws IOException {

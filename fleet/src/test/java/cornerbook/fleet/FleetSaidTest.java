@@ -23,6 +23,7 @@ class FleetSaidTest {
             new FleetSaid.NoClimate("climate.csv"),
             new FleetSaid.IsThere("/tables"),
             new FleetSaid.NoText("a.json"),
+            new FleetSaid.Unreadable("car-1"),
             new FleetSaid.NoVisit("car-1"),
             new FleetSaid.Twice("car-1"),
             new FleetSaid.ManyTwice(Night.MOST_TWICE),
@@ -51,11 +52,11 @@ class FleetSaidTest {
     @Test
     void whatWasAskedForIsRead() {
         assertThat(Arguments.parse(TODAY, "cars", "--to", "tables"))
-                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, null, false, 0, null));
+                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, null, 0, null, null));
         assertThat(Arguments.parse(TODAY, "--day", "2026-10-01", "--make", "500", "--to", "cars"))
-                .isEqualTo(new Arguments(null, 500, "cars", LocalDate.of(2026, 10, 1), null, false, 0, null));
+                .isEqualTo(new Arguments(null, 500, "cars", LocalDate.of(2026, 10, 1), null, 0, null, null));
         assertThat(Arguments.parse(TODAY, "cars", "--keep-learned", "--since", "last", "--to", "tables"))
-                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, "last", true, 0, null));
+                .isEqualTo(new Arguments("cars", 0, "tables", TODAY, new Arguments.Since("last", true), 0, null, null));
     }
 
     @Test
@@ -71,6 +72,17 @@ class FleetSaidTest {
         refused(new FleetSaid.Usage(), "cars", "--to", "tables", "--keep-learned");
         refused(new FleetSaid.Usage(), "--make", "5", "--to", "cars", "--since", "last");
         refused(new FleetSaid.Usage(), "cars", "--to", "tables", "--calibrate", "10001");
+        refused(new FleetSaid.Usage(), "--make", "5", "--to", "cars", "--sign-with", "key");
+        refused(
+                new FleetSaid.Usage(),
+                "cars",
+                "--to",
+                "tables",
+                "--since",
+                "last",
+                "--keep-learned",
+                "--sign-with",
+                "key");
         refused(new FleetSaid.NoDay("30.11.2026"), "cars", "--to", "tables", "--day", "30.11.2026");
     }
 

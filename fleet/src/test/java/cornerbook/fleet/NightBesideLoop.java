@@ -19,12 +19,17 @@ import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -35,8 +40,8 @@ import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
 
 /**
- * A night beside the plain loop over the same cars, run by hand: {@code loop CARS} or {@code night CARS NEW-FOLDER}. Cars are a
- * folder of visit files, a folder of Parquet files (for the night), or a number: so many are then invented in the job, in each pass.
+ * A night beside the plain loop over the same cars, run by hand: {@code loop CARS}, {@code night CARS NEW-FOLDER}, or {@code make
+ * NUMBER NEW-FOLDER}, which invents cars into Parquet files. Cars are a folder of visit files or of Parquet files, or a number: so many are then invented in the job, in each pass.
  * The loop keeps no car in memory either, reads each twice, learns from the same cars, and writes nothing.
  */
 final class NightBesideLoop {
@@ -51,7 +56,11 @@ final class NightBesideLoop {
     public static void main(String[] words) throws IOException {
         var machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
         long begun = System.nanoTime();
-        long cars = words[0].equals("loop") ? loop(texts(words[1])) : night(words[1], words[2]);
+        long cars = switch (words[0]) {
+            case "loop" -> loop(texts(words[1]));
+            case "make" -> make(Integer.parseInt(words[1]), words[2]);
+            default -> night(words[1], words[2]);
+        };
         System.out.printf(
                 Locale.ROOT,
                 "%s of %s: %d cars, %.1f s by the clock, %.1f s of processor time with the start of the program, at most %d MB resident%n",
@@ -89,7 +98,49 @@ final class NightBesideLoop {
         try (var found = Files.list(Path.of(cars))) {
             files = found.sorted().toList();
         }
+        if (files.stream().anyMatch(file -> file.toString().endsWith(".parquet"))) {
+            return () -> ofParquet(cars);
+        }
         return () -> files.stream().map(NightBesideLoop::text);
+    }
+
+    /** Row after row by DuckDB, which the loop reads from as it would from any file. */
+    private static Stream<String> ofParquet(String folder) {
+        try {
+            var connection = DriverManager.getConnection("jdbc:duckdb:");
+            var statement = connection.createStatement();
+            statement.execute("set threads = 1");
+            var rows = statement.executeQuery("select visit_file from read_parquet('%s/*.parquet')".formatted(folder));
+            return Stream.generate(() -> next(rows))
+                    .takeWhile(Optional::isPresent)
+                    .map(Optional::get)
+                    .onClose(() -> close(connection));
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Optional<String> next(ResultSet rows) {
+        try {
+            return rows.next() ? Optional.of(rows.getString(1)) : Optional.empty();
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static void close(Connection connection) {
+        try {
+            connection.close();
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static long make(int cars, String target) throws IOException {
+        try (var spark = Fleet.session(new SparkConf())) {
+            Night.write(MadeCars.of(spark, DAY, cars), new org.apache.hadoop.fs.Path(target));
+        }
+        return cars;
     }
 
     private static String text(Path file) {
@@ -105,7 +156,9 @@ final class NightBesideLoop {
                 ? MadeCars.of(spark, DAY, Integer.parseInt(cars))
                         .select(
                                 lit("made").as(CarLines.FILE),
+                                lit(null).cast("string").as(CarLines.SITE),
                                 col(CarLines.TEXT),
+                                lit(null).cast("string").as(CarLines.UNREAD),
                                 sha2(col(CarLines.TEXT), 256).as(CarLines.DIGEST))
                 : CarLines.read(spark, cars);
     }

@@ -10,6 +10,8 @@ import cornerbook.app.book.verdict.Gravest;
 import cornerbook.app.calibration.KeptPromises;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.exchange.VisitFile;
+import cornerbook.app.knowledge.KnowledgeFile;
+import cornerbook.app.knowledge.SigningKey;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.assess.CarShare;
@@ -71,6 +73,7 @@ class NightTest {
     private static Path folder;
 
     private static SparkSession spark;
+    private static SigningKey key;
     private static List<CarHistory> histories;
     private static String night;
     private static Alone alone;
@@ -79,6 +82,7 @@ class NightTest {
 
     @BeforeAll
     static void aNight() throws IOException {
+        key = SigningKey.make(folder.resolve("key"));
         spark = Fleet.session(
                 new SparkConf().set("spark.sql.shuffle.partitions", "2").set("spark.sql.codegen.wholeStage", "false"));
         histories = DemoShop.histories(DAY, 0, CARS)
@@ -141,7 +145,7 @@ class NightTest {
 
     private static String run(String name, Dataset<Row> lines) throws IOException {
         var target = folder.resolve(name).toString();
-        new Night(DAY, null, Language.ENGLISH, OF_A_KIND, name.equals("night") ? CALIBRATED : 0)
+        new Night(DAY, null, Language.ENGLISH, OF_A_KIND, name.equals("night") ? CALIBRATED : 0, key)
                 .run(spark, lines, target);
         return target;
     }
@@ -162,6 +166,33 @@ class NightTest {
 
     private static List<String> texts(List<Row> rows) {
         return rows.stream().map(Row::toString).sorted().toList();
+    }
+
+    /** A shop's book takes in what one process without Spark learns, with how much stands behind it and nothing of a car. */
+    @Test
+    void whatWasLearnedIsSignedForTheShops() throws IOException {
+        var text = Files.readString(Path.of(night, Night.KNOWLEDGE));
+        var read = KnowledgeFile.read(text, key.publicKey()::equals, DAY);
+        assertThat(read.file().knowledge().wear().rows())
+                .isEqualTo(alone.knowledge().wear().rows().stream()
+                        .filter(row -> row.learned().cars() >= 5)
+                        .toList());
+        assertThat(read.file().knowledge().seizing())
+                .isEqualTo(alone.knowledge().seizing());
+        assertThat(read.file().extent().cars()).isBetween(OF_A_KIND, alone.chosen());
+        assertThat(read.file().extent().shops()).isEqualTo(3);
+        assertThat(read.file().extent().from())
+                .isAfterOrEqualTo(histories.stream()
+                        .map(car -> car.visits().getFirst().date())
+                        .min(Comparator.naturalOrder())
+                        .orElseThrow());
+        assertThat(histories)
+                .allSatisfy(car -> assertThat(text)
+                        .doesNotContain(
+                                car.vehicle().id(),
+                                car.vehicle().name(),
+                                car.customer().name()));
+        assertThat(Path.of(night, "." + Night.KNOWLEDGE + ".crc")).doesNotExist();
     }
 
     @Test

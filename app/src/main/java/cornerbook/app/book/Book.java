@@ -18,6 +18,7 @@ import cornerbook.app.book.customer.ContactLedger;
 import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.estimate.EstimateLedger;
 import cornerbook.app.book.knowledge.KnowledgeLedger;
+import cornerbook.app.book.knowledge.OthersLedger;
 import cornerbook.app.book.mail.MailLedger;
 import cornerbook.app.book.move.BookMove;
 import cornerbook.app.book.move.Moved;
@@ -233,6 +234,11 @@ public final class Book implements AutoCloseable {
     /** What was learned from all cars. */
     public KnowledgeLedger knowledge() {
         return new KnowledgeLedger(store);
+    }
+
+    /** What was taken in of other shops' knowledge, and whose keys are trusted. */
+    public OthersLedger others() {
+        return new OthersLedger(store);
     }
 
     /** What lists show of each car, and which of it is old. */

@@ -1,7 +1,11 @@
 package cornerbook.app.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import cornerbook.app.book.Book;
 import cornerbook.app.cli.print.Printed;
 import cornerbook.app.cli.print.Terminal;
+import cornerbook.app.knowledge.SigningKey;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.PadsOfACar;
@@ -16,9 +20,11 @@ import cornerbook.core.say.Said;
 import cornerbook.core.tread.LearnedWear;
 import cornerbook.core.tread.WearKnowledge;
 import cornerbook.core.tread.WearParameter;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** Learns wear rates, distances and the seizing of pads from all cars of the book. */
@@ -36,6 +42,33 @@ final class Learn implements Runnable {
     @CommandLine.Option(names = "--json", descriptionKey = "option-learn-json")
     private boolean json;
 
+    @CommandLine.ArgGroup(exclusive = false)
+    private @Nullable ForOthers forOthers;
+
+    /** Where what this book's own cars teach is written for other shops, and by which keys it is signed. */
+    static final class ForOthers {
+        @CommandLine.Option(
+                names = "--to",
+                required = true,
+                paramLabel = "${bundle:label-file}",
+                descriptionKey = "option-learn-to")
+        private Path to = Path.of("");
+
+        @CommandLine.Option(
+                names = "--sign-with",
+                required = true,
+                paramLabel = "${bundle:label-file}",
+                descriptionKey = "option-sign-with")
+        private Path key = Path.of("");
+
+        private void write(Book book, LocalDate today) {
+            TargetFile.refuse(to, false);
+            var signing = SigningKey.read(key);
+            TargetFile.write(
+                    to, book.knowledge().forOthers(today).write(signing).getBytes(UTF_8), false);
+        }
+    }
+
     Learn(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -44,7 +77,12 @@ final class Learn implements Runnable {
     public void run() {
         Knowledge knowledge;
         try (var book = folder.openExisting()) {
-            knowledge = book.knowledge().learn(LocalDate.now(ZoneId.systemDefault()));
+            var today = LocalDate.now(ZoneId.systemDefault());
+            var others = forOthers;
+            if (others != null) {
+                others.write(book, today);
+            }
+            knowledge = book.knowledge().learn(today);
         }
         if (json) {
             terminal.out().println(Printed.jsonOf(knowledge));

@@ -9,6 +9,7 @@ import cornerbook.app.cli.arguments.Usage;
 import cornerbook.app.cli.arguments.WrongUse;
 import cornerbook.app.cli.bill.BillVerb;
 import cornerbook.app.cli.customer.CustomersVerb;
+import cornerbook.app.cli.knowledge.KnowledgeVerb;
 import cornerbook.app.cli.order.OrderVerb;
 import cornerbook.app.cli.print.Printed;
 import cornerbook.app.cli.print.Terminal;
@@ -40,8 +41,8 @@ import picocli.CommandLine;
 public final class Main {
     static final String VERSION = "Cornerbook 0.1.0";
 
-    /** Some thousand cards without pictures. */
-    private static final int MOST_BYTES = 4 * 1024 * 1024;
+    /** Some thousand cards without pictures, or what was learned of as many tyre models. */
+    private static final int MOST_BYTES = 8 * 1024 * 1024;
 
     private Main() {}
 
@@ -113,6 +114,7 @@ public final class Main {
                 .addSubcommand(new Check(terminal, err))
                 .addSubcommand(new Kinds(terminal))
                 .addSubcommand(order(terminal))
+                .addSubcommand(knowledge(terminal))
                 .addSubcommand(customers(terminal))
                 .addSubcommand(bill(terminal))
                 .addSubcommand(new Schema(terminal))
@@ -123,6 +125,13 @@ public final class Main {
     private static CommandLine.Model.CommandSpec order(Terminal terminal) {
         var folder = new BookFolder();
         return CommandLine.Model.CommandSpec.forAnnotatedObject(new OrderVerb(terminal, folder::openExisting))
+                .addMixin("folder", CommandLine.Model.CommandSpec.forAnnotatedObject(folder));
+    }
+
+    private static CommandLine.Model.CommandSpec knowledge(Terminal terminal) {
+        var folder = new BookFolder();
+        return CommandLine.Model.CommandSpec.forAnnotatedObject(
+                        new KnowledgeVerb(terminal, folder::openExisting, Main::text))
                 .addMixin("folder", CommandLine.Model.CommandSpec.forAnnotatedObject(folder));
     }
 

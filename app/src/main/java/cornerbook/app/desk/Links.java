@@ -66,6 +66,11 @@ public final class Links {
     }
 
     /** The server that takes the shop's e-mails. */
+    /** What other shops' cars taught. */
+    public static String othersKnowledge() {
+        return "/shop/knowledge";
+    }
+
     public static String mailServer() {
         return "/shop/mail";
     }

@@ -27,6 +27,7 @@ import cornerbook.app.desk.days.DaysHandler;
 import cornerbook.app.desk.days.PlanRoom;
 import cornerbook.app.desk.estimate.EstimateHandler;
 import cornerbook.app.desk.findings.FindingsHandler;
+import cornerbook.app.desk.knowledge.OthersHandler;
 import cornerbook.app.desk.order.OrderListHandler;
 import cornerbook.app.desk.out.OutRoom;
 import cornerbook.app.desk.plan.PlanHandler;
@@ -189,6 +190,7 @@ public final class CornerbookServer {
         var storedSet = new SetHandler(desk, pages, letterhead);
         var count = new CountHandler(desk, pages);
         var hours = new HoursHandler(desk, pages, door::publicAddress);
+        var others = new OthersHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
@@ -286,6 +288,12 @@ public final class CornerbookServer {
                 .post("/shop/tools", tools::save)
                 .post("/shop/tools/remove", tools::remove)
                 .get(RereadHandler.PAGE, reread::show)
+                .get(Links.othersKnowledge(), others::show)
+                .post(Links.othersKnowledge(), others::look)
+                .post(Links.othersKnowledge() + "/take", others::take)
+                .post(Links.othersKnowledge() + "/take-back", others::takeBack)
+                .post(Links.othersKnowledge() + "/trust", others::trust)
+                .post(Links.othersKnowledge() + "/distrust", others::distrust)
                 .get(ClimateHandler.PAGE, climate::show)
                 .post(ClimateHandler.PAGE, climate::save)
                 .post(ClimateHandler.PAGE + "/remove", climate::remove)

@@ -84,6 +84,7 @@ class ArchitectureTest {
             .layer("ground")
             .definedBy(
                     "cornerbook.app.file..",
+                    "cornerbook.app.knowledge..",
                     "cornerbook.app.law..",
                     "cornerbook.app.limits..",
                     "cornerbook.app.log..",
@@ -217,6 +218,8 @@ class ArchitectureTest {
                     "book.knowledge.CarShares",
                     "book.knowledge.KnowledgeLedger",
                     "book.knowledge.ShareBytes",
+                    "knowledge.KnowledgeForm",
+                    "desk.knowledge.NumberChanges",
                     "cli.Learn"),
             "what the book knows of those who read",
             List.of("cli.Reread", "desk.shop.RereadHandler", "desk.shop.RereadPage"),

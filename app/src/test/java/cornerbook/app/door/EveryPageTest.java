@@ -151,6 +151,7 @@ class EveryPageTest {
                 Links.storedSet("demo-03", "demo-03-S"),
                 Links.scanOf("03S1"),
                 Links.scanFor("demo-08-v7"),
+                "/shop/knowledge",
                 "/shop/reread",
                 Links.prices(),
                 Links.bills(),

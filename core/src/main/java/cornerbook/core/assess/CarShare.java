@@ -32,6 +32,11 @@ public record CarShare(List<WearHistory> wear, List<PadHistory> pads, Map<Season
         kmPerDay = Map.copyOf(copy);
     }
 
+    /** Whether it says nothing of others. */
+    public boolean isEmpty() {
+        return equals(NONE);
+    }
+
     public static CarShare of(CarHistory car) {
         // What wears a car whose driven axle nobody has told says nothing of another's.
         if (car.visits().isEmpty() || car.vehicle().drive() == null) {

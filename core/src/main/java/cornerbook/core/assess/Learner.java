@@ -6,6 +6,7 @@ import cornerbook.core.brake.seizing.SeizingHazard;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.OthersKnowledge;
 import cornerbook.core.season.DistancePrior;
 import cornerbook.core.tread.WearHistory;
 import cornerbook.core.tread.learn.BookOfWear;
@@ -13,11 +14,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Learns from the cars of a book what each car's forecast starts from. */
 public final class Learner {
     /** The default counts as this many cars. Common practice, no source. */
     private static final double DEFAULT_AS_CARS = 4;
+
+    /** What others' cars taught counts as this many of the shop's own, whose place is another. Common practice, no source. */
+    private static final double OTHERS_AS_CARS = 20;
 
     private Learner() {}
 
@@ -33,11 +38,21 @@ public final class Learner {
     }
 
     /**
-     * Learns from what was taken from cars before.
+     * Learns from what was taken from cars before, from what is usual.
      *
      * @param today the day to note
      */
     public static Knowledge sum(Iterable<CarShare> shares, LocalDate today) {
+        return sum(shares, today, null);
+    }
+
+    /**
+     * The same from what other shops' cars taught.
+     *
+     * @param others null where nothing was taken in and what is usual serves
+     */
+    public static Knowledge sum(Iterable<CarShare> shares, LocalDate today, @Nullable OthersKnowledge others) {
+        var there = others == null ? Knowledge.NONE : others.knowledge();
         var wear = new ArrayList<WearHistory>();
         var seasons = new EnumMap<SeasonKind, List<List<Double>>>(SeasonKind.class);
         var pads = new ArrayList<List<PadHistory>>();
@@ -52,20 +67,23 @@ public final class Learner {
         }
         var distances = new EnumMap<SeasonKind, DistancePrior>(SeasonKind.class);
         seasons.forEach((season, ofCars) -> {
-            var learned = DistancePrior.learn(ofCars, DEFAULT_AS_CARS);
+            var known = there.distance(season);
+            var learned = DistancePrior.learn(
+                    ofCars, known, known.cars() == 0 ? DEFAULT_AS_CARS : Math.min(OTHERS_AS_CARS, known.cars()));
             if (learned.cars() > 0) {
                 distances.put(season, learned);
             }
         });
         return new Knowledge(
-                today,
-                BookOfWear.learn(wear),
-                distances,
-                pads.isEmpty()
-                        ? null
-                        : new LearnedSeizing(
-                                SeizingHazard.learnFrom(pads).fit(),
-                                pads.size(),
-                                pads.stream().mapToInt(List::size).sum()));
+                today, BookOfWear.learn(wear, there.wear()), distances, seizing(pads, there.seizing()), others);
+    }
+
+    private static @Nullable LearnedSeizing seizing(List<List<PadHistory>> pads, @Nullable LearnedSeizing there) {
+        if (pads.isEmpty() && there == null) {
+            return null;
+        }
+        var hazard = there == null ? SeizingHazard.learnFrom(pads) : SeizingHazard.learnFrom(pads, there.fit());
+        return new LearnedSeizing(
+                hazard.fit(), pads.size(), pads.stream().mapToInt(List::size).sum());
     }
 }

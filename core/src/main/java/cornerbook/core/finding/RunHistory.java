@@ -93,14 +93,20 @@ public final class RunHistory {
 
     /** Where the distance per day of a season kind comes from. */
     public DistanceBasis distanceBasis(SeasonKind season) {
-        var prior = knowledge.distance(season);
         int own = seasons(season).size();
+        var others = knowledge.originOfDistance(season);
         if (own > 0) {
-            return new DistanceBasis.OwnSeasons(own);
+            return new DistanceBasis.OwnSeasons(own, others);
         }
-        return prior.cars() > 0
-                ? new DistanceBasis.CarsOfTheBook(prior.cars())
-                : new DistanceBasis.UsualDistance(new PlusMinus(prior.meanKm(), prior.carSdKm(), "km", 0));
+        var ofBook = knowledge.distances().get(season);
+        if (ofBook != null) {
+            return new DistanceBasis.CarsOfTheBook(ofBook.cars(), others);
+        }
+        var prior = knowledge.distance(season);
+        var perDay = new PlusMinus(prior.meanKm(), prior.carSdKm(), "km", 0);
+        return others == null
+                ? new DistanceBasis.UsualDistance(perDay)
+                : new DistanceBasis.CarsOfOthers(perDay, others);
     }
 
     /** Average of each past season of that kind. */

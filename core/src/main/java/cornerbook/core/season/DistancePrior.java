@@ -63,6 +63,16 @@ public record DistancePrior(double meanKm, double carSdKm, double seasonSdKm, in
      * @param defaultAsCars weight of the default, 0 or more
      */
     public static DistancePrior learn(List<List<Double>> seasonsByCar, double defaultAsCars) {
+        return learn(seasonsByCar, DEFAULT, defaultAsCars);
+    }
+
+    /**
+     * The same from what is known in place of the default.
+     *
+     * @param before what is known
+     * @param beforeAsCars its weight, 0 or more
+     */
+    public static DistancePrior learn(List<List<Double>> seasonsByCar, DistancePrior before, double beforeAsCars) {
         var cars = new ArrayList<double[]>();
         for (var seasons : seasonsByCar) {
             if (!seasons.isEmpty()) {
@@ -70,12 +80,12 @@ public record DistancePrior(double meanKm, double carSdKm, double seasonSdKm, in
             }
         }
         if (cars.isEmpty()) {
-            return DEFAULT;
+            return before;
         }
         int seasons = cars.stream().mapToInt(car -> car.length).sum();
-        double mean = DEFAULT.logMean();
-        double carVariance = DEFAULT.logCarVariance();
-        double seasonVariance = DEFAULT.logSeasonVariance();
+        double mean = before.logMean();
+        double carVariance = before.logCarVariance();
+        double seasonVariance = before.logSeasonVariance();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double means = 0;
             double squares = 0;
@@ -89,14 +99,14 @@ public record DistancePrior(double meanKm, double carSdKm, double seasonSdKm, in
                     residuals += variance + (season - own) * (season - own);
                 }
             }
-            double all = defaultAsCars + cars.size();
-            double nextMean = (defaultAsCars * DEFAULT.logMean() + means) / all;
+            double all = beforeAsCars + cars.size();
+            double nextMean = (beforeAsCars * before.logMean() + means) / all;
             double ofCars = squares - 2 * nextMean * means + cars.size() * nextMean * nextMean;
-            double off = DEFAULT.logMean() - nextMean;
-            double ofDefault = defaultAsCars * (DEFAULT.logCarVariance() + off * off);
+            double off = before.logMean() - nextMean;
+            double ofDefault = beforeAsCars * (before.logCarVariance() + off * off);
             double nextCarVariance = (ofCars + ofDefault) / all;
             double nextSeasonVariance =
-                    (residuals + defaultAsCars * DEFAULT.logSeasonVariance()) / (defaultAsCars + seasons);
+                    (residuals + beforeAsCars * before.logSeasonVariance()) / (beforeAsCars + seasons);
             boolean settled = Math.abs(nextMean - mean) < PRECISE
                     && Math.abs(nextCarVariance - carVariance) < PRECISE * carVariance
                     && Math.abs(nextSeasonVariance - seasonVariance) < PRECISE * seasonVariance;

@@ -44,6 +44,42 @@ public record WearKnowledge(List<Row> rows) {
         }
     }
 
+    /**
+     * The same where other shops' cars were learned from as well; a row of none of the book's own cars is theirs. What they tell of a
+     * tyre model that the book has not is as far from all models as it is there.
+     */
+    public Optional<Row> find(DriveLayout drive, SeasonKind season, @Nullable String tyreModel, WearKnowledge others) {
+        var own = find(drive, season, tyreModel);
+        if (own.isPresent() && Objects.equals(own.get().tyreModel(), tyreModel)) {
+            return own;
+        }
+        var there = others.find(drive, season, tyreModel);
+        if (there.isEmpty() || (own.isPresent() && there.get().tyreModel() == null)) {
+            return own;
+        }
+        var expected = others.expected(
+                drive, season, there.get(), own.map(row -> row.learned().parameters()));
+        var learned = there.get().learned();
+        return Optional.of(new Row(
+                drive,
+                season,
+                there.get().tyreModel(),
+                new LearnedWear(expected, learned.standardErrors(), 0, 0, learned.widening())));
+    }
+
+    /**
+     * What is expected by one of these rows in a book of which something is known of all models.
+     *
+     * @param allHere of all models in the book
+     */
+    public WearParameters expected(DriveLayout drive, SeasonKind season, Row row, Optional<WearParameters> allHere) {
+        var there = row.learned().parameters();
+        var all = find(drive, season, null).map(each -> each.learned().parameters());
+        return allHere.isPresent() && all.isPresent() && row.tyreModel() != null
+                ? there.moved(all.get(), allHere.get())
+                : there;
+    }
+
     /** The row of the tyre model, else of all models; empty when no such car was ever read. */
     public Optional<Row> find(DriveLayout drive, SeasonKind season, @Nullable String tyreModel) {
         return rows.stream()

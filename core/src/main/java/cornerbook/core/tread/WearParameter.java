@@ -25,6 +25,12 @@ public enum WearParameter implements Said {
     /** How much slower a worn tread wears than a new one, see {@link TreadScale}; the only one that may be below 0. */
     SLOWING(0.2, 0.1);
 
+    /** Below the limits of {@link WearParameters}, which are no values themselves. */
+    private static final double MOST_OF_LIMIT = 0.99;
+
+    private static final double LEAST = 1e-6;
+    private static final double MOST = 9.9;
+
     private final double spread;
     private final double spreadOfModel;
 
@@ -46,6 +52,13 @@ public enum WearParameter implements Said {
     /** The scale on which it is learned: its logarithm, or itself. */
     public double onScale(double value) {
         return this == SLOWING ? value : Math.log(value);
+    }
+
+    /** The nearest value that it may have. */
+    double within(double value) {
+        return this == SLOWING
+                ? Math.clamp(value, -MOST_OF_LIMIT * TreadScale.MOST_SLOWING, MOST_OF_LIMIT * TreadScale.MOST_SLOWING)
+                : Math.clamp(value, LEAST, MOST);
     }
 
     public double fromScale(double place) {

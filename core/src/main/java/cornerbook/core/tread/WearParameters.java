@@ -67,6 +67,15 @@ public record WearParameters(Map<WearParameter, Double> values) {
         return new WearParameters(wider);
     }
 
+    /** The same as far from a place as it was from another, each parameter on its scale and within what it may be. */
+    WearParameters moved(WearParameters from, WearParameters to) {
+        var there = new EnumMap<>(values);
+        there.replaceAll((parameter, value) -> parameter.within(parameter.fromScale(parameter.onScale(value)
+                - parameter.onScale(from.of(parameter))
+                + parameter.onScale(to.of(parameter)))));
+        return new WearParameters(there);
+    }
+
     public double of(WearParameter parameter) {
         return Objects.requireNonNull(values.get(parameter));
     }

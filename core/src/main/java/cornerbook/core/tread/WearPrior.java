@@ -27,6 +27,22 @@ public record WearPrior(WearParameters centre, Map<WearParameter, Double> spread
         return of(allModels, true);
     }
 
+    /**
+     * About what other shops' cars taught. A shop is taken to differ from others no more than a tyre model differs from all models:
+     * common practice, no source. To that comes how surely it is known there; never wider than what is usual.
+     *
+     * @param centre what is expected here
+     * @param there how surely it is known elsewhere
+     */
+    public static WearPrior ofOthers(WearParameters centre, LearnedWear there, boolean ofModel) {
+        var spreads = new EnumMap<WearParameter, Double>(WearParameter.class);
+        for (var parameter : WearParameter.values()) {
+            double error = Objects.requireNonNull(there.standardErrors().get(parameter));
+            spreads.put(parameter, Math.min(parameter.spread(ofModel), Math.hypot(error, parameter.spread(true))));
+        }
+        return new WearPrior(centre, spreads);
+    }
+
     private static WearPrior of(WearParameters centre, boolean ofModel) {
         var spreads = new EnumMap<WearParameter, Double>(WearParameter.class);
         for (var parameter : WearParameter.values()) {

@@ -162,7 +162,7 @@ class ArchitectureTest {
             "the answers that an assessment hands out beside its findings",
             List.of("assess.Assessment"),
             "what the book learns of all cars",
-            List.of("assess.CarShare", "assess.Learner", "finding.Knowledge"),
+            List.of("assess.CarShare", "assess.Learner", "finding.Knowledge", "finding.OthersKnowledge"),
             "what an entry must not contradict",
             List.of("assess.IdentityRules", "assess.VisitRules"),
             "how far a tyre ran at each corner, as the tread counts it",

@@ -5,6 +5,7 @@ import static cornerbook.app.book.store.Transactions.within;
 import cornerbook.app.book.bay.BayRows;
 import cornerbook.app.book.bay.RivalReading;
 import cornerbook.app.book.car.CarReader;
+import cornerbook.app.book.knowledge.OthersLedger;
 import cornerbook.app.book.photo.PhotoLedger;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.store.BookStore;
@@ -41,6 +42,7 @@ public final class BookCheck {
         }
         var problems = new ArrayList<Said>(store.loosePointers(handle));
         problems.addAll(new PhotoLedger(within(handle)).problems());
+        problems.addAll(new OthersLedger(within(handle)).problems());
         for (var id : handle.select("select id from vehicle order by id")
                 .mapTo(String.class)
                 .list()) {

@@ -28,6 +28,13 @@ public final class CarLedger {
         this.store = store;
     }
 
+    /** The ids of all cars, those that cannot be read among them, in the order in which cars are listed. */
+    public List<String> listIds() {
+        return store.read(handle -> handle.select("select id from vehicle order by name, id")
+                .mapTo(String.class)
+                .list());
+    }
+
     /** All cars by name. */
     public List<VehicleSummary> list() {
         return store.read(handle -> handle.select("select " + VehicleSummary.COLUMNS

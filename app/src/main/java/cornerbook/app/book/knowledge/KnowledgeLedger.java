@@ -6,13 +6,18 @@ import cornerbook.app.book.shop.ClimateLedger;
 import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.verdict.JudgedBy;
+import cornerbook.app.knowledge.Extent;
+import cornerbook.app.knowledge.KnowledgeFile;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.WeibullFit;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Knowledge;
+import cornerbook.core.finding.KnowledgeOrigin;
+import cornerbook.core.finding.OthersKnowledge;
 import cornerbook.core.reread.ReadTwice;
+import cornerbook.core.say.Refused;
 import cornerbook.core.season.DistancePrior;
 import cornerbook.core.tread.LearnedWear;
 import cornerbook.core.tread.WearKnowledge;
@@ -24,6 +29,7 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -44,20 +50,66 @@ public final class KnowledgeLedger {
         return store.read(KnowledgeLedger::read);
     }
 
-    /** Learns from the cars and keeps it, in place of what was learned before. */
+    /** Learns from the cars, beside what counts of other shops' knowledge, and keeps it in place of what was learned before. */
     public Knowledge learn(LocalDate today) {
-        var knowledge = Learner.sum(
+        while (true) {
+            var taken = store.read(OthersLedger::find);
+            var knowledge = learn(today, taken.map(TakenKnowledge::others).orElse(null));
+            boolean kept = store.write(handle -> keep(handle, knowledge, taken));
+            if (kept) {
+                return knowledge;
+            }
+        }
+    }
+
+    /** Not what was learned beside something that was taken in or back meanwhile. */
+    private static boolean keep(Handle handle, Knowledge knowledge, Optional<TakenKnowledge> taken) {
+        if (!OthersLedger.find(handle).equals(taken)) {
+            return false;
+        }
+        if (differs(knowledge, read(handle))) {
+            JudgedBy.countChange(handle);
+        }
+        replace(handle, knowledge, taken.map(TakenKnowledge::id).orElse(null));
+        return true;
+    }
+
+    /** What would be learned beside other shops' knowledge; nothing of it is kept. */
+    public Knowledge learn(LocalDate today, @Nullable OthersKnowledge others) {
+        return Learner.sum(
                 () -> new CarShares(store)
                         .learning(informing(InformingCars.OF_A_KIND))
                         .iterator(),
-                today);
-        return store.write(handle -> {
-            if (differs(knowledge, read(handle))) {
-                JudgedBy.countChange(handle);
-            }
-            replace(handle, knowledge);
-            return knowledge;
-        });
+                today,
+                others);
+    }
+
+    /**
+     * What the cars of this book alone teach, for other shops.
+     *
+     * @throws Refused when they are too few
+     */
+    public KnowledgeFile forOthers(LocalDate today) {
+        var ids = informing(InformingCars.OF_A_KIND);
+        var shares = new CarShares(store).learning(ids).toList();
+        int cars = (int) shares.stream().filter(share -> !share.isEmpty()).count();
+        var extent = store.read(handle -> extent(handle, ids, cars, today));
+        return KnowledgeFile.of(extent, Learner.sum(shares, today));
+    }
+
+    private static Extent extent(Handle handle, List<String> ids, int cars, LocalDate today) {
+        var known = Set.copyOf(ids);
+        var days = handle
+                .select("select vehicle_id, visit_date from visit where cancelled = 0 order by visit_date")
+                .map((row, context) -> known.contains(row.getString("vehicle_id")) ? row.getString("visit_date") : "")
+                .stream()
+                .filter(day -> !day.isEmpty())
+                .map(LocalDate::parse)
+                .filter(day -> !day.isAfter(today))
+                .toList();
+        return days.isEmpty()
+                ? new Extent(0, 1, 0, today, today)
+                : new Extent(cars, 1, days.size(), days.getFirst(), days.getLast());
     }
 
     /** What cars are judged by beside their own history, as it stands at one moment. */
@@ -69,10 +121,17 @@ public final class KnowledgeLedger {
     /** Whether cars may be judged otherwise; the day on which the same was learned again is no reason, nor the order of its rows. */
     private static boolean differs(Knowledge now, Knowledge before) {
         return before.learnedOn() == null
+                || !Objects.equals(origin(now), origin(before))
                 || !Set.copyOf(now.wear().rows())
                         .equals(Set.copyOf(before.wear().rows()))
                 || !now.distances().equals(before.distances())
                 || !Objects.equals(now.seizing(), before.seizing());
+    }
+
+    /** It is told with each number. */
+    private static @Nullable KnowledgeOrigin origin(Knowledge knowledge) {
+        var others = knowledge.others();
+        return others == null ? null : others.origin();
     }
 
     private List<String> informing(int mostOfAKind) {
@@ -105,7 +164,16 @@ public final class KnowledgeLedger {
         var wear = handle.select("select * from learned_wear order by drive, season, tyre_model")
                 .map((row, context) -> wear(handle, row))
                 .list();
-        return new Knowledge(learnedOn.get(), new WearKnowledge(wear), distances, seizing(handle));
+        return new Knowledge(learnedOn.get(), new WearKnowledge(wear), distances, seizing(handle), others(handle));
+    }
+
+    private static @Nullable OthersKnowledge others(Handle handle) {
+        return handle.select("select taken_id, signed_by from learned where taken_id is not null")
+                .map((row, context) ->
+                        OthersLedger.ofLearning(handle, row.getString("taken_id"), row.getString("signed_by")))
+                .findFirst()
+                .flatMap(found -> found)
+                .orElse(null);
     }
 
     private static @Nullable LearnedSeizing seizing(Handle handle) {
@@ -202,16 +270,20 @@ public final class KnowledgeLedger {
         }
     }
 
-    private static void replace(Handle handle, Knowledge knowledge) {
+    private static void replace(Handle handle, Knowledge knowledge, @Nullable String takenId) {
         handle.execute("delete from learned");
         handle.execute("delete from learned_wear_parameter");
         handle.execute("delete from learned_wear");
         handle.execute("delete from learned_distance");
         handle.execute("delete from learned_seizing");
         handle.execute("delete from learned_seizing_number");
-        handle.execute(
-                "insert into learned (only_row, learned_on) values (1, ?)",
-                Objects.requireNonNull(knowledge.learnedOn()).toString());
+        var origin = origin(knowledge);
+        new TableRow("learned")
+                .set("only_row", 1)
+                .set("learned_on", Objects.requireNonNull(knowledge.learnedOn()))
+                .set("taken_id", takenId)
+                .set("signed_by", origin == null ? null : origin.signedBy())
+                .insert(handle);
         knowledge
                 .distances()
                 .forEach((season, distance) -> handle.execute(

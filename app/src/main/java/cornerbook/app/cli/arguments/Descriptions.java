@@ -19,6 +19,7 @@ public final class Descriptions extends ResourceBundle {
 
     /** What stands for a value, as ${bundle:label-file} at an option or a parameter. */
     private static final List<String> LABELS = List.of(
+            "label-action",
             "label-address",
             "label-count",
             "label-day",

@@ -32,8 +32,9 @@ public final class SeizingHazard {
     /** Fewer cars do not tell how their pads hang together. Common practice, no source. */
     private static final int FEWEST_CARS = 20;
 
-    private static final WeibullRegression REGRESSION =
-            new WeibullRegression(List.of(LOG_LIFE_MONTHS, SALT, GARAGE, DISTANCE, FRICTION), LOG_SCALE);
+    private static final List<NormalPrior> COEFFICIENTS = List.of(LOG_LIFE_MONTHS, SALT, GARAGE, DISTANCE, FRICTION);
+
+    private static final WeibullRegression REGRESSION = new WeibullRegression(COEFFICIENTS, LOG_SCALE);
 
     private final WeibullFit fit;
 
@@ -48,6 +49,27 @@ public final class SeizingHazard {
 
     /** The same of the pads of many cars, which hang together car by car. */
     public static SeizingHazard learnFrom(List<List<PadHistory>> cars) {
+        return learnFrom(cars, REGRESSION);
+    }
+
+    /** The same about what other shops' cars taught in place of the priors; without pads, as they taught it. */
+    public static SeizingHazard learnFrom(List<List<PadHistory>> cars, WeibullFit others) {
+        var priors = new ArrayList<NormalPrior>();
+        for (int j = 0; j < COEFFICIENTS.size(); j++) {
+            priors.add(about(others.coefficients().get(j), others.standardError(j), COEFFICIENTS.get(j)));
+        }
+        return learnFrom(
+                cars,
+                new WeibullRegression(
+                        priors, about(Math.log(others.scale()), others.standardErrorOfLogScale(), LOG_SCALE)));
+    }
+
+    /** A shop is taken to differ from others half as much as is believed of any: common practice, no source. */
+    private static NormalPrior about(double mean, double error, NormalPrior usual) {
+        return new NormalPrior(mean, Math.min(usual.sd(), Math.hypot(error, usual.sd() / 2)));
+    }
+
+    private static SeizingHazard learnFrom(List<List<PadHistory>> cars, WeibullRegression regression) {
         var pads = cars.stream().flatMap(List::stream).toList();
         var groups = new ArrayList<int[]>();
         int row = 0;
@@ -55,7 +77,7 @@ public final class SeizingHazard {
             groups.add(IntStream.range(row, row + car.size()).toArray());
             row += car.size();
         }
-        return new SeizingHazard(REGRESSION.fit(
+        return new SeizingHazard(regression.fit(
                 pads.stream().map(PadHistory::seized).toList(),
                 pads.stream().map(pad -> pad.exposure().covariates()).toList(),
                 cars.size() < FEWEST_CARS ? List.of() : groups));

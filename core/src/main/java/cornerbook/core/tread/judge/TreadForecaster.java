@@ -104,7 +104,7 @@ public final class TreadForecaster {
     }
 
     private Optional<WearKnowledge.Row> learned(WheelSet set) {
-        return knowledge.wear().find(history.vehicle().wearsAs(), set.season(), model(set));
+        return knowledge.wear(history.vehicle().wearsAs(), set.season(), model(set));
     }
 
     private static @Nullable String model(WheelSet set) {
@@ -116,16 +116,24 @@ public final class TreadForecaster {
     }
 
     private Said wearBasis(WheelSet set) {
-        return learned(set)
-                .<Said>map(row -> new TreadSaid.LearnedFrom(
-                        row.learned().readings(),
-                        row.learned().cars(),
+        return learned(set).map(row -> wearBasis(set, row)).orElse(TreadSaid.Label.WEAR_NOT_LEARNED);
+    }
+
+    private Said wearBasis(WheelSet set, WearKnowledge.Row row) {
+        var learned = row.learned();
+        var others = knowledge.originOfWear(row.drive(), set.season(), row.tyreModel());
+        var widened = learned.widening() > 1 ? new Amount(learned.widening(), "", 1) : null;
+        return others != null && learned.cars() == 0
+                ? new TreadSaid.LearnedElsewhere(others, set.season(), row.drive(), row.tyreModel(), widened)
+                : new TreadSaid.LearnedFrom(
+                        learned.readings(),
+                        learned.cars(),
                         set.season(),
                         row.drive(),
                         row.tyreModel(),
                         Objects.requireNonNull(knowledge.learnedOn()),
-                        row.learned().widening() > 1 ? new Amount(row.learned().widening(), "", 1) : null))
-                .orElse(TreadSaid.Label.WEAR_NOT_LEARNED);
+                        widened,
+                        others);
     }
 
     /** All readings of the set until this visit, as the wear model takes them. */

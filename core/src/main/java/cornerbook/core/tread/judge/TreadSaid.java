@@ -5,6 +5,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.KnowledgeOrigin;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
@@ -140,6 +141,16 @@ public interface TreadSaid extends Said {
             DriveLayout drive,
             @Nullable String tyreModel,
             LocalDate learnedOn,
+            @Nullable Amount widened,
+            @Nullable KnowledgeOrigin others)
+            implements TreadSaid {}
+
+    /** No car of the book is like this one. */
+    record LearnedElsewhere(
+            KnowledgeOrigin others,
+            SeasonKind season,
+            DriveLayout drive,
+            @Nullable String tyreModel,
             @Nullable Amount widened)
             implements TreadSaid {}
 

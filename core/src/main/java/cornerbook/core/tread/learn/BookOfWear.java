@@ -11,6 +11,7 @@ import cornerbook.core.tread.WearPrior;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /** All wheel sets of a book, to learn from. */
 public final class BookOfWear {
@@ -40,6 +41,14 @@ public final class BookOfWear {
     /** Learns from all sets of a book. */
     public static WearKnowledge learn(List<WearHistory> histories) {
         var kinds = new ArrayList<Alike>();
+    /** Learns from all sets of a book, from what is usual. */
+    public static WearKnowledge learn(List<WearHistory> histories) {
+        return learn(histories, WearKnowledge.NONE);
+    }
+
+    /** Learns from all sets of a book, from what others' cars taught where they taught something. */
+    public static WearKnowledge learn(List<WearHistory> histories, WearKnowledge others) {
+        var rows = new ArrayList<WearKnowledge.Row>();
         for (var drive : DriveLayout.values()) {
             for (var season : SeasonKind.values()) {
                 var alike = histories.stream()
@@ -48,6 +57,7 @@ public final class BookOfWear {
                         .toList();
                 if (!alike.isEmpty()) {
                     kinds.add(Alike.of(drive, season, alike));
+                    addRows(alike, others, rows);
                 }
             }
         }
@@ -65,6 +75,19 @@ public final class BookOfWear {
         var alike = kind.histories;
         var all = learn(kind.cars, kind.prior, slowing, kind.near);
         double widening = Widening.of(alike, all.learned().parameters(), 1);
+    private static void addRows(List<WearHistory> alike, WearKnowledge others, List<WearKnowledge.Row> rows) {
+        var drive = alike.getFirst().drive();
+        var season = alike.getFirst().season();
+        var there = others.find(drive, season, null).map(WearKnowledge.Row::learned);
+        var prior = there.map(learned -> WearPrior.ofOthers(learned.parameters(), learned, false))
+                .orElseGet(() -> WearPrior.about(WearParameters.defaults(drive)));
+        var first = new WearLearner(AlikeCars.of(alike, prior.centre()), prior).maximise();
+        var cars = AlikeCars.of(alike, LearningScale.parameters(first.at()));
+        var all = learn(cars, prior, first);
+        double widening = Widening.of(
+                alike,
+                all.learned().parameters(),
+                there.map(LearnedWear::widening).orElse(1.0));
         rows.add(new WearKnowledge.Row(drive, season, null, all.learned().widenedBy(widening)));
         var learned = all.learned().parameters();
         var carsOfModels = AlikeCars.of(alike, learned);
@@ -76,6 +99,7 @@ public final class BookOfWear {
                 .forEach(model -> {
                     var ofModel = carsOfModels.with(set -> model.equals(set.tyreModel()));
                     var row = learn(ofModel, WearPrior.ofModel(learned), slowing, all.place());
+                    var row = learn(ofModel, priorOfModel(others, drive, season, model, learned), all.place());
                     var sets = alike.stream()
                             .filter(history -> model.equals(history.tyreModel()))
                             .toList();
@@ -86,6 +110,15 @@ public final class BookOfWear {
                             row.learned()
                                     .widenedBy(Widening.of(sets, row.learned().parameters(), widening))));
                 });
+    }
+
+    private static WearPrior priorOfModel(
+            WearKnowledge others, DriveLayout drive, SeasonKind season, String model, WearParameters allHere) {
+        return others.find(drive, season, model)
+                .filter(row -> row.tyreModel() != null)
+                .map(row -> WearPrior.ofOthers(
+                        others.expected(drive, season, row, Optional.of(allHere)), row.learned(), true))
+                .orElseGet(() -> WearPrior.ofModel(allHere));
     }
 
     private record Found(LearnedWear learned, WearLearner.Place place) {}

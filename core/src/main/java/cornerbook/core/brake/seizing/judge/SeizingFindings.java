@@ -4,7 +4,6 @@ import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.brake.seizing.CarUse;
 import cornerbook.core.brake.seizing.CensoredTime;
 import cornerbook.core.brake.seizing.Chance;
-import cornerbook.core.brake.seizing.LearnedSeizing;
 import cornerbook.core.brake.seizing.PadsOfACar;
 import cornerbook.core.brake.seizing.SaltClock;
 import cornerbook.core.brake.seizing.SeizingExposure;
@@ -16,6 +15,7 @@ import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
+import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
@@ -90,7 +90,7 @@ public final class SeizingFindings {
                                                         PERCENT * pads.chance(nextVisit, PadsTogether.UPPER),
                                                         "%",
                                                         0)),
-                                        basis(knowledge.seizing(), knowledge.learnedOn(), seen.size())),
+                                        basis(knowledge, seen.size())),
                                 new Evidence(
                                         Label.INTERVAL,
                                         new SeizingSaid.Months((int) Math.max(1, Math.round(interval))),
@@ -118,10 +118,16 @@ public final class SeizingFindings {
         return Amount.of(PERCENT * share, "%");
     }
 
-    private static Said basis(@Nullable LearnedSeizing learned, @Nullable LocalDate learnedOn, int ofThisCar) {
-        return learned == null || learnedOn == null
-                ? new SeizingSaid.FromThisCar(ofThisCar)
-                : new SeizingSaid.FromTheBook(learned.padTimes(), learned.cars(), learnedOn);
+    private static Said basis(Knowledge knowledge, int ofThisCar) {
+        var learned = knowledge.seizing();
+        var learnedOn = knowledge.learnedOn();
+        if (learned == null || learnedOn == null) {
+            return new SeizingSaid.FromThisCar(ofThisCar);
+        }
+        var others = knowledge.originOfSeizing();
+        return others != null && learned.cars() == 0
+                ? new SeizingSaid.FromOthers(others)
+                : new SeizingSaid.FromTheBook(learned.padTimes(), learned.cars(), learnedOn, others);
     }
 
     /** Pads that move today, each with the day of its last service. */

@@ -1,10 +1,12 @@
 package cornerbook.core.brake.seizing.judge;
 
+import cornerbook.core.finding.KnowledgeOrigin;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /** What is said of the chance that a pad seizes. */
 public interface SeizingSaid extends Said {
@@ -44,7 +46,14 @@ public interface SeizingSaid extends Said {
 
     record FromThisCar(int padTimes) implements SeizingSaid {}
 
-    record FromTheBook(int padTimes, int cars, LocalDate learnedOn) implements SeizingSaid {}
+    record FromTheBook(
+            int padTimes,
+            int cars,
+            LocalDate learnedOn,
+            @Nullable KnowledgeOrigin others) implements SeizingSaid {}
+
+    /** No pad of the book has a time. */
+    record FromOthers(KnowledgeOrigin others) implements SeizingSaid {}
 
     record Months(int months) implements SeizingSaid {}
 
