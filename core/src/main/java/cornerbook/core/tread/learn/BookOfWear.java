@@ -24,9 +24,12 @@ public final class BookOfWear {
             List<WearHistory> histories,
             AlikeCars cars,
             WearPrior prior,
+            double leastWidening,
             WearLearner.Place near) {
-        static Alike of(DriveLayout drive, SeasonKind season, List<WearHistory> histories) {
-            var prior = WearPrior.about(WearParameters.defaults(drive));
+        static Alike of(DriveLayout drive, SeasonKind season, List<WearHistory> histories, WearKnowledge others) {
+            var there = others.find(drive, season, null).map(WearKnowledge.Row::learned);
+            var prior = there.map(learned -> WearPrior.ofOthers(learned.parameters(), learned, false))
+                    .orElseGet(() -> WearPrior.about(WearParameters.defaults(drive)));
             var near = new WearLearner(AlikeCars.of(histories, prior.centre()), prior).maximise();
             return new Alike(
                     drive,
@@ -34,13 +37,11 @@ public final class BookOfWear {
                     histories,
                     AlikeCars.of(histories, LearningScale.parameters(near.at())),
                     prior,
+                    there.map(LearnedWear::widening).orElse(1.0),
                     near);
         }
     }
 
-    /** Learns from all sets of a book. */
-    public static WearKnowledge learn(List<WearHistory> histories) {
-        var kinds = new ArrayList<Alike>();
     /** Learns from all sets of a book, from what is usual. */
     public static WearKnowledge learn(List<WearHistory> histories) {
         return learn(histories, WearKnowledge.NONE);
@@ -48,7 +49,7 @@ public final class BookOfWear {
 
     /** Learns from all sets of a book, from what others' cars taught where they taught something. */
     public static WearKnowledge learn(List<WearHistory> histories, WearKnowledge others) {
-        var rows = new ArrayList<WearKnowledge.Row>();
+        var kinds = new ArrayList<Alike>();
         for (var drive : DriveLayout.values()) {
             for (var season : SeasonKind.values()) {
                 var alike = histories.stream()
@@ -56,8 +57,7 @@ public final class BookOfWear {
                         .filter(history -> !history.readings().isEmpty())
                         .toList();
                 if (!alike.isEmpty()) {
-                    kinds.add(Alike.of(drive, season, alike));
-                    addRows(alike, others, rows);
+                    kinds.add(Alike.of(drive, season, alike, others));
                 }
             }
         }
@@ -65,29 +65,17 @@ public final class BookOfWear {
         kinds.forEach(kind -> slowing.add(kind.cars.with(SetLikelihood::cameNew), kind.prior, kind.near));
         var found = slowing.find();
         var rows = new ArrayList<WearKnowledge.Row>();
-        kinds.forEach(kind -> addRows(kind, found, rows));
+        kinds.forEach(kind -> addRows(kind, others, found, rows));
         return new WearKnowledge(rows);
     }
 
-    private static void addRows(Alike kind, Slowing.Found slowing, List<WearKnowledge.Row> rows) {
+    private static void addRows(
+            Alike kind, WearKnowledge others, Slowing.Found slowing, List<WearKnowledge.Row> rows) {
         var drive = kind.drive;
         var season = kind.season;
         var alike = kind.histories;
         var all = learn(kind.cars, kind.prior, slowing, kind.near);
-        double widening = Widening.of(alike, all.learned().parameters(), 1);
-    private static void addRows(List<WearHistory> alike, WearKnowledge others, List<WearKnowledge.Row> rows) {
-        var drive = alike.getFirst().drive();
-        var season = alike.getFirst().season();
-        var there = others.find(drive, season, null).map(WearKnowledge.Row::learned);
-        var prior = there.map(learned -> WearPrior.ofOthers(learned.parameters(), learned, false))
-                .orElseGet(() -> WearPrior.about(WearParameters.defaults(drive)));
-        var first = new WearLearner(AlikeCars.of(alike, prior.centre()), prior).maximise();
-        var cars = AlikeCars.of(alike, LearningScale.parameters(first.at()));
-        var all = learn(cars, prior, first);
-        double widening = Widening.of(
-                alike,
-                all.learned().parameters(),
-                there.map(LearnedWear::widening).orElse(1.0));
+        double widening = Widening.of(alike, all.learned().parameters(), kind.leastWidening);
         rows.add(new WearKnowledge.Row(drive, season, null, all.learned().widenedBy(widening)));
         var learned = all.learned().parameters();
         var carsOfModels = AlikeCars.of(alike, learned);
@@ -98,8 +86,7 @@ public final class BookOfWear {
                 .sorted()
                 .forEach(model -> {
                     var ofModel = carsOfModels.with(set -> model.equals(set.tyreModel()));
-                    var row = learn(ofModel, WearPrior.ofModel(learned), slowing, all.place());
-                    var row = learn(ofModel, priorOfModel(others, drive, season, model, learned), all.place());
+                    var row = learn(ofModel, priorOfModel(others, drive, season, model, learned), slowing, all.place());
                     var sets = alike.stream()
                             .filter(history -> model.equals(history.tyreModel()))
                             .toList();

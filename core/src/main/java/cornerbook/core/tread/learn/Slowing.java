@@ -34,8 +34,8 @@ final class Slowing {
     private static final int MOST_STEPS = 20;
 
     private final List<Kind> kinds = new ArrayList<>();
-    private final double centre = WearParameters.defaults(DriveLayout.ALL).of(WearParameter.SLOWING);
-    private final double spread = WearParameter.SLOWING.spread(false);
+    private double centre = WearParameters.defaults(DriveLayout.ALL).of(WearParameter.SLOWING);
+    private double spread = WearParameter.SLOWING.spread(false);
 
     /** Cars that are alike, and where the search of their other parameters ended last. */
     private static final class Kind {
@@ -71,13 +71,18 @@ final class Slowing {
     }
 
     /**
-     * Adds the sets of cars that are alike.
+     * Adds the sets of cars that are alike. Of their priors the surest is weighed with what is found: other shops' cars, too,
+     * taught one slowing for all, so that no two priors tell different things.
      *
      * @param cameNew their sets that came new
      * @param start near their likeliest parameters
      */
     void add(AlikeCars cameNew, WearPrior prior, WearLearner.Place start) {
         kinds.add(new Kind(cameNew, prior, start));
+        if (prior.spread(WearParameter.SLOWING) < spread) {
+            spread = prior.spread(WearParameter.SLOWING);
+            centre = prior.centre().of(WearParameter.SLOWING);
+        }
     }
 
     /** From all sets that were added. */
