@@ -102,7 +102,9 @@ final class WorkAsked {
                 total == null
                         ? null
                         : BayReader.forAll(bay -> bay.say(new BaySaid.WithTaxes(new Price(total.total())))),
-                total == null ? null : Objects.requireNonNull(offer.line().amount()).toString(),
+                total == null
+                        ? null
+                        : Objects.requireNonNull(offer.line().amount()).toString(),
                 settled.map(said -> BayReader.forAll(bay -> bay.say(said))).orElse(null),
                 free.isPresent());
     }
@@ -154,7 +156,6 @@ final class WorkAsked {
     }
 
     private static ChargedWork work(Entry entry) {
-        return ChargedWork.find(entry.text("work"))
-                .orElseThrow(() -> entry.refused("work", BaySaid.Wanted.WORK));
+        return ChargedWork.find(entry.text("work")).orElseThrow(() -> entry.refused("work", BaySaid.Wanted.WORK));
     }
 }

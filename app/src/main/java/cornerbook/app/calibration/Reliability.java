@@ -120,10 +120,14 @@ final class Reliability {
                         .mapToDouble(other -> products[one][other])
                         .sum())
                 .sum();
-        double meanSaid =
-                IntStream.rangeClosed(first, last).mapToDouble(tenth -> said[tenth]).sum() / all;
-        // Where all came true or none, cars differ by nothing but what was said: honest chances scatter by this at least, and the
-        // error is the one that they have (Agresti and Coull 1998, The American Statistician 52:119, score against Wald).
+        double meanSaid = IntStream.rangeClosed(first, last)
+                        .mapToDouble(tenth -> said[tenth])
+                        .sum()
+                / all;
+        // Where all came true or none, cars differ by nothing but what was said: honest chances scatter by this at
+        // least, and the
+        // error is the one that they have (Agresti and Coull 1998, The American Statistician 52:119, score against
+        // Wald).
         double ofHonest = Math.sqrt(meanSaid * (1 - meanSaid) / all);
         return Optional.of(new Stretch(
                 first / (double) TENTHS,

@@ -129,9 +129,13 @@ public record Desk(Book book, Learning learning, CarLists lists, Clock clock) {
 
     private List<OpenPoint> openPoints(OpenVisit open, List<Finding> findings) {
         var notes = book.bay().read(open.visit().id());
-        var held = book.estimates().of(open.visit().id()).held(open.visit()).stream().map(ChargedWork::notAgreed);
+        var held = book.estimates().of(open.visit().id()).held(open.visit()).stream()
+                .map(ChargedWork::notAgreed);
         return Stream.concat(
-                        new LeavingCheck(open.visit(), notes.ticks(), notes.authors().values())
+                        new LeavingCheck(
+                                        open.visit(),
+                                        notes.ticks(),
+                                        notes.authors().values())
                                 .open(leavingRules(open), findings).stream(),
                         held)
                 .toList();

@@ -25,8 +25,7 @@ public final class ShopMailer {
             if (!server.login().isEmpty() && password.isEmpty()) {
                 throw new Refused(new MailSaid.PasswordMissing(MailPassword.VARIABLE, MailPassword.FILE_VARIABLE));
             }
-            return new Mailer(
-                    server, password.orElse(null), shop, (SSLSocketFactory) SSLSocketFactory.getDefault());
+            return new Mailer(server, password.orElse(null), shop, (SSLSocketFactory) SSLSocketFactory.getDefault());
         });
     }
 }

@@ -222,8 +222,7 @@ public final class KindFile {
         if (root.has("vin")) {
             findVin(text(root, "vin"))
                     .ifPresentOrElse(
-                            vin -> {},
-                            () -> problems.add(new Problem(VIN, new FileSaid.KindVin(shown(root, "vin")))));
+                            vin -> {}, () -> problems.add(new Problem(VIN, new FileSaid.KindVin(shown(root, "vin")))));
         } else if (text(root, "name").split("[^\\p{L}\\p{N}]+", -1).length < WORDS_OF_NAME) {
             problems.add(new Problem(NAME, new FileSaid.KindName(shown(root, "name"))));
         }

@@ -28,7 +28,12 @@ public final class HandoverSheet {
      * @param reader who takes it home
      */
     public static byte[] render(
-            Assessment assessment, Letterhead letterhead, Instant madeAt, VisitNotes notes, List<Said> agreed, Reader reader) {
+            Assessment assessment,
+            Letterhead letterhead,
+            Instant madeAt,
+            VisitNotes notes,
+            List<Said> agreed,
+            Reader reader) {
         try {
             for (var first : SheetRoom.TRIED) {
                 try (var sheet = layOut(assessment, letterhead, madeAt, notes, agreed, first, reader)) {

@@ -142,7 +142,8 @@ class NotAgreedBrowserTest {
                         ServedShop.TODAY,
                         "CA-QC",
                         CurrencyUnit.CAD,
-                        List.of(new EstimateLine("OWN.Wipers", "", null, "Wipers", "", "", false, Money.parse("CAD 20.00"))),
+                        List.of(new EstimateLine(
+                                "OWN.Wipers", "", null, "Wipers", "", "", false, Money.parse("CAD 20.00"))),
                         List.of(
                                 new Estimate.Named(new Tax(TaxCode.GST, new BigDecimal("5")), "1 RT"),
                                 new Estimate.Named(new Tax(TaxCode.QST, new BigDecimal("9.975")), "2 TQ")),
@@ -182,7 +183,8 @@ class NotAgreedBrowserTest {
             assertThat(below.locator("a[href^='tel:']")).isVisible();
             assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
                     .isLessThanOrEqualTo(0);
-            page.evaluate("document.querySelectorAll('.bar, #steps, .next').forEach(bar => bar.style.position = 'static')");
+            page.evaluate(
+                    "document.querySelectorAll('.bar, #steps, .next').forEach(bar => bar.style.position = 'static')");
             Axe.assertNoViolation(page, "work that is held at " + width);
             below.getByText("Agreed by telephone: $114.98 with taxes").tap();
             assertThat(below).containsText("agreed, by telephone");
@@ -192,8 +194,7 @@ class NotAgreedBrowserTest {
             assertThat(work.held(shop.visit(VISIT))).isEmpty();
             assertThat(work.agreements())
                     .singleElement()
-                    .satisfies(kept -> assertThat(kept.words())
-                            .contains("$114.98"));
+                    .satisfies(kept -> assertThat(kept.words()).contains("$114.98"));
         }
     }
 
@@ -243,7 +244,8 @@ class NotAgreedBrowserTest {
             assertThat(page.locator("#needs")).isHidden();
             assertThat(page.locator("#link")).hasText("All in the book");
             pads(page).locator("button[value='done']").tap();
-            below.locator("button", new Locator.LocatorOptions().setHasText("Typed wrong")).tap();
+            below.locator("button", new Locator.LocatorOptions().setHasText("Typed wrong"))
+                    .tap();
             below.getByText("Show the estimate here").tap();
             assertThat(page.locator("main")).containsText("Brake pads, front axle");
             assertThat(page).hasURL(Pattern.compile(".*/visits/" + VISIT + "/agree"));

@@ -117,7 +117,9 @@ class NotAgreedTest extends TabletEntries {
     }
 
     private JsonNode work() throws Exception {
-        return state().path("asking").path("works").valueStream()
+        return state().path("asking")
+                .path("works")
+                .valueStream()
                 .filter(each -> each.path("key").stringValue().equals(PADS))
                 .findFirst()
                 .orElseThrow();
@@ -136,8 +138,7 @@ class NotAgreedTest extends TabletEntries {
     void theDoorSaysWhatIsStillNotAgreed() throws Exception {
         estimate("e", ADVICE, ADVICE, "89.00");
         assertThat(statuses(done("PADS_REPLACED", "LF"))).containsExactly("stored");
-        var closing = List.of(
-                done("CALIPER_CLOSED", "LF"), done("PEDAL_PUMPED", null));
+        var closing = List.of(done("CALIPER_CLOSED", "LF"), done("PEDAL_PUMPED", null));
         assertThat(statuses(closing)).containsOnly("stored");
         leave();
         var reasons = new LinkedHashMap<String, String>();
@@ -289,7 +290,9 @@ class NotAgreedTest extends TabletEntries {
         estimate("e", "OWN.Front pads", null, "80.00");
         agree("yes", true);
         assertThat(statuses(done("PADS_REPLACED", "LF"))).containsExactly("stored");
-        assertThat(state().path("asking").path("lines").valueStream()
+        assertThat(state().path("asking")
+                        .path("lines")
+                        .valueStream()
                         .map(line -> line.path("key").stringValue()))
                 .containsExactly("OWN.Front pads");
         var named = entry("work", Map.of("work", PADS, "answer", "AS_LINE", "line", "OWN.Front pads"));

@@ -95,7 +95,8 @@ class MoveTest {
                             "Ida",
                             AgreedWork.NOW));
             book.orders().keep("level", new OrderLevel(null, "40", "2,50"), "Ida", AgreedWork.NOW);
-            book.bills().credit("back", 1, CreditReason.WRONG_CAR, "wrong car", AgreedWork.TODAY, "Ida", AgreedWork.NOW);
+            book.bills()
+                    .credit("back", 1, CreditReason.WRONG_CAR, "wrong car", AgreedWork.TODAY, "Ida", AgreedWork.NOW);
             book.prices()
                     .keep(
                             "place",

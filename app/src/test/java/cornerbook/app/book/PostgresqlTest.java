@@ -207,8 +207,7 @@ class PostgresqlTest {
                         by);
         book.bringing().say("room", "Annex", new Bringing(1, LocalTime.of(14, 0)), by);
         book.stock().put("away", "07S1", "R-02", by, day);
-        book.bringing()
-                .ask("asked", book.stock().find("07S1").orElseThrow().key(), day.plusDays(1), by, day);
+        book.bringing().ask("asked", book.stock().find("07S1").orElseThrow().key(), day.plusDays(1), by, day);
         book.counts().begin("count", by);
         book.counts().scan("s1", "count", "K-02", "03S2", by);
         book.counts().scan("s2", "count", "K-02", "strange", by);

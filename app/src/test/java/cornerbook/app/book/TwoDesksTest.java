@@ -79,7 +79,15 @@ class TwoDesksTest {
             } catch (BookException expected) {
                 assertThat(expected.isFailure()).isFalse();
             }
-            book.bills().credit(car + round + ".c", number, CreditReason.OTHER, "Again", AgreedWork.TODAY, "", AgreedWork.NOW);
+            book.bills()
+                    .credit(
+                            car + round + ".c",
+                            number,
+                            CreditReason.OTHER,
+                            "Again",
+                            AgreedWork.TODAY,
+                            "",
+                            AgreedWork.NOW);
         }
     }
 

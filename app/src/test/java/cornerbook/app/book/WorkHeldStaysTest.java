@@ -93,8 +93,7 @@ class WorkHeldStaysTest {
     }
 
     private static WorkAnswer free(String id, ChargedWork work, String reason) {
-        return new WorkAnswer(
-                id, VISIT, work, WorkAnswer.Kind.WITHOUT_CHARGE, null, reason, "Ida", AgreedWork.NOW);
+        return new WorkAnswer(id, VISIT, work, WorkAnswer.Kind.WITHOUT_CHARGE, null, reason, "Ida", AgreedWork.NOW);
     }
 
     private static Visit visit(Book book) {
@@ -111,9 +110,7 @@ class WorkHeldStaysTest {
             for (var book : List.of(server, file)) {
                 var work = book.estimates().of(VISIT);
                 assertThat(work.held(visit(book))).isEmpty();
-                assertThat(work.free(visit(book)))
-                        .extracting(WorkAnswer::work)
-                        .containsExactlyInAnyOrder(PADS, HOSE);
+                assertThat(work.free(visit(book))).extracting(WorkAnswer::work).containsExactlyInAnyOrder(PADS, HOSE);
                 book.estimates()
                         .answer(new WorkAnswer(
                                 "again", VISIT, HOSE, WorkAnswer.Kind.ASKED_AGAIN, null, "", "Ida", AgreedWork.NOW));

@@ -8,8 +8,8 @@ import com.microsoft.playwright.options.Media;
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
 import cornerbook.app.book.bill.AgreedWork;
-import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.BillLedger.NewBill;
+import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.desk.Links;
 import cornerbook.app.exchange.KindFile;
@@ -201,8 +201,10 @@ class EveryPageTest {
         page.setViewportSize(PAPER_PX, 900);
         page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
         assertFits(page, address + " on paper");
-        assertThat((Boolean) page.evaluate(
-                        "[...document.querySelectorAll('.scroll')].every(each => each.scrollWidth <= each.clientWidth)"))
+        assertThat(
+                        (Boolean)
+                                page.evaluate(
+                                        "[...document.querySelectorAll('.scroll')].every(each => each.scrollWidth <= each.clientWidth)"))
                 .as(address + " has its tables whole on paper")
                 .isTrue();
         assertThat((String) page.evaluate("document.querySelector('main').innerText"))

@@ -113,10 +113,7 @@ class KindFileTest {
                 .extracting(CarField::pointer)
                 .contains("/vehicle/fastener/torque", "/vehicle/rearAxle/brake/discMinimum", "/vehicle/body/kerbMass")
                 .doesNotContain(
-                        "/vehicle/plate",
-                        "/vehicle/use/saltShare",
-                        "/vehicle/battery/installedOn",
-                        "/customer/name");
+                        "/vehicle/plate", "/vehicle/use/saltShare", "/vehicle/battery/installedOn", "/customer/name");
         assertThat(KindFile.read(KindFile.values(kind), TODAY)).isEqualTo(new KindFile.Read(kind));
     }
 

@@ -282,7 +282,14 @@ class HandoverPagesTest {
     }
 
     private static List<String> open(Assessment assessment, VisitNotes notes) {
-        return new SheetPage(assessment, SheetCars.SHOP, SheetCars.NOW, notes, List.of(), SheetRoom.TRIED.getFirst(), TORONTO)
+        return new SheetPage(
+                        assessment,
+                        SheetCars.SHOP,
+                        SheetCars.NOW,
+                        notes,
+                        List.of(),
+                        SheetRoom.TRIED.getFirst(),
+                        TORONTO)
                 .open();
     }
 

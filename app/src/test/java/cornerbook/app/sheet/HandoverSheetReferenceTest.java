@@ -74,7 +74,8 @@ class HandoverSheetReferenceTest {
         var plan = assessor.plan(history, visit.id());
         var stored = assessor.planStored(history, visit.id());
         assertConforms(WheelTags.render(history, visit, plan, stored, Map.of(), WheelTags.Paper.ROLL, FRENCH), flavour);
-        assertConforms(WheelTags.render(history, visit, plan, stored, Map.of(), WheelTags.Paper.A4, Reader.DEFAULT), flavour);
+        assertConforms(
+                WheelTags.render(history, visit, plan, stored, Map.of(), WheelTags.Paper.A4, Reader.DEFAULT), flavour);
         var tag = new WheelLabels.Tag(
                 "08W1",
                 "QX 0008",

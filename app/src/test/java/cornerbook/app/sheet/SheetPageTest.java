@@ -268,8 +268,7 @@ class SheetPageTest {
                         Agreement.Way.TELEPHONE,
                         "555 0100",
                         moment),
-                new WorkTold.Free(
-                        ChargedWork.find("BRAKE_HOSE.LF").orElseThrow(), FreeReason.SAFETY, "Ada", moment));
+                new WorkTold.Free(ChargedWork.find("BRAKE_HOSE.LF").orElseThrow(), FreeReason.SAFETY, "Ada", moment));
         var page = new SheetPage(
                 SheetCars.finished(),
                 SheetCars.SHOP,

@@ -90,7 +90,8 @@ public record ChargedWork(
                 || (part.equals(Subject.Part.TYRE_DAMAGE.name()) && words.contains(Todo.Action.REPAIR.name()))) {
             return Optional.of(Job.TYRE_REPAIR);
         }
-        return Stream.of(Todo.Action.REPLACE, Todo.Action.REPLACE_PAIR).anyMatch(action -> words.contains(action.name()))
+        return Stream.of(Todo.Action.REPLACE, Todo.Action.REPLACE_PAIR)
+                        .anyMatch(action -> words.contains(action.name()))
                 ? REPLACED.entrySet().stream()
                         .filter(each -> each.getKey().name().equals(part))
                         .map(Map.Entry::getValue)
@@ -102,9 +103,10 @@ public record ChargedWork(
     public static List<ChargedWork> possible(Vehicle vehicle) {
         return Arrays.stream(Job.values())
                 .flatMap(job -> of(job, List.of()).stream())
-                .filter(work -> work.measures().anyMatch(measure -> work.corners().stream()
-                        .anyMatch(corner -> measure.isOn(
-                                vehicle, measure.carrier() == Measure.Carrier.VEHICLE ? null : corner.axle()))))
+                .filter(work -> work.measures()
+                        .anyMatch(measure -> work.corners().stream()
+                                .anyMatch(corner -> measure.isOn(
+                                        vehicle, measure.carrier() == Measure.Carrier.VEHICLE ? null : corner.axle()))))
                 .toList();
     }
 
@@ -113,8 +115,7 @@ public record ChargedWork(
         return new StandingReadings(visit)
                 .all().stream()
                         .filter(reading -> DONE_BY.containsKey(reading.measure()) && !isNotDone(reading))
-                        .map(reading -> at(
-                                Objects.requireNonNull(DONE_BY.get(reading.measure())), reading.corner()))
+                        .map(reading -> at(Objects.requireNonNull(DONE_BY.get(reading.measure())), reading.corner()))
                         .distinct()
                         .toList();
     }

@@ -34,7 +34,8 @@ public record Bringing(int workingDays, @Nullable LocalTime lastHour) {
      * @param works whether somebody works on a day
      */
     public LocalDate comes(LocalDateTime asked, Predicate<LocalDate> works) {
-        boolean late = lastHour != null && asked.toLocalTime().truncatedTo(ChronoUnit.MINUTES).isAfter(lastHour);
+        boolean late = lastHour != null
+                && asked.toLocalTime().truncatedTo(ChronoUnit.MINUTES).isAfter(lastHour);
         var day = first(late ? asked.toLocalDate().plusDays(1) : asked.toLocalDate(), 1, works);
         for (int worked = 0; worked < workingDays; worked++) {
             day = first(day.plusDays(1), 1, works);

@@ -41,7 +41,10 @@ public record PlaceChoice(StoreMap map, Map<String, Integer> lying, Set<String> 
      * @return empty when nothing is free
      */
     public Optional<Place> propose(@Nullable String before, boolean soon) {
-        var own = Optional.ofNullable(before).flatMap(map::find).filter(this::isFree).filter(place -> !soon || isHere(place));
+        var own = Optional.ofNullable(before)
+                .flatMap(map::find)
+                .filter(this::isFree)
+                .filter(place -> !soon || isHere(place));
         if (own.isPresent()) {
             return own;
         }

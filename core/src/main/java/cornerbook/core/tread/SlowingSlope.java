@@ -41,7 +41,8 @@ public final class SlowingSlope {
         int at = 0;
         double slope = 0;
         for (var ofVisit : byVisit.values()) {
-            slope += ofVisit(design, posterior, ofVisit, model.shared(design.occasions().get(at++)));
+            slope += ofVisit(
+                    design, posterior, ofVisit, model.shared(design.occasions().get(at++)));
         }
         return slope;
     }
@@ -68,8 +69,8 @@ public final class SlowingSlope {
         double sum = 0;
         for (int i = 0; i < count; i++) {
             var scale = scale(design, readings.get(i));
-            double own = posterior.covariance(weights[i], weights[i])
-                    - shared * posterior.covariance(weights[i], together);
+            double own =
+                    posterior.covariance(weights[i], weights[i]) - shared * posterior.covariance(weights[i], together);
             sum += (left[i] - shared * all) * TreadScale.bend(depth[i], scale.newDepthMm())
                     - TreadScale.bendSlope(depth[i], scale.newDepthMm()) / scale.slope(depth[i]) * own;
         }

@@ -20,17 +20,21 @@ class ChargedWorkTest {
                     assertThat(work.key()).isEqualTo("PADS.FRONT");
                     assertThat(work.places()).containsExactly("PADS_REPLACED.LF", "PADS_REPLACED.RF");
                 });
-        assertThat(ChargedWork.of(Measure.BRAKE_HOSE_REPLACED, Corner.LR).orElseThrow().key())
+        assertThat(ChargedWork.of(Measure.BRAKE_HOSE_REPLACED, Corner.LR)
+                        .orElseThrow()
+                        .key())
                 .isEqualTo("BRAKE_HOSE.LR");
-        assertThat(ChargedWork.of(Measure.BRAKE_FLUID_REPLACED, null).orElseThrow().places())
+        assertThat(ChargedWork.of(Measure.BRAKE_FLUID_REPLACED, null)
+                        .orElseThrow()
+                        .places())
                 .containsExactly("BRAKE_FLUID_REPLACED.");
     }
 
     /** What is measured, and what a visit does of itself, is never charged by itself. */
     @Test
     void measuringAndTheServiceItselfAreNone() {
-        assertThat(List.of(Measure.values()).stream().filter(measure -> ChargedWork.of(measure, Corner.LF)
-                        .isPresent()))
+        assertThat(List.of(Measure.values()).stream()
+                        .filter(measure -> ChargedWork.of(measure, Corner.LF).isPresent()))
                 .containsExactlyInAnyOrder(
                         Measure.PADS_REPLACED,
                         Measure.DISC_REPLACED,
@@ -68,6 +72,8 @@ class ChargedWorkTest {
             }
         }
         assertThat(ChargedWork.find("PADS")).isEmpty();
-        assertThat(ChargedWork.of(Job.WHEELS, List.of())).as("the visit's own work").isEmpty();
+        assertThat(ChargedWork.of(Job.WHEELS, List.of()))
+                .as("the visit's own work")
+                .isEmpty();
     }
 }

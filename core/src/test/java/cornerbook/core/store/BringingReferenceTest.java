@@ -54,7 +54,8 @@ class BringingReferenceTest {
                 var needed = LocalDate.of(2026, 10, 20).plusDays(i);
                 var asked = bringing.askBy(needed, WORKS);
                 assertThat(bringing.comes(asked.atTime(12, 0), WORKS)).isBeforeOrEqualTo(needed);
-                assertThat(bringing.comes(asked.plusDays(1).atTime(12, 0), WORKS)).isAfter(needed);
+                assertThat(bringing.comes(asked.plusDays(1).atTime(12, 0), WORKS))
+                        .isAfter(needed);
             }
         }
     }

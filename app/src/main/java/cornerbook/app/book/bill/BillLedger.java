@@ -263,18 +263,11 @@ public final class BillLedger {
      * @throws BookException when there is no such bill, or it was given back already
      */
     public int credit(
-            String id,
-            int number,
-            CreditReason reason,
-            String words,
-            LocalDate day,
-            String person,
-            Instant madeAt) {
+            String id, int number, CreditReason reason, String words, LocalDate day, String person, Instant madeAt) {
         if (words.length() > LONGEST_WORDS) {
             throw refused(new BillBookSaid.WordsTooLong(LONGEST_WORDS));
         }
-        return store.write(handle ->
-                findNumber(handle, id).orElseGet(() -> {
+        return store.write(handle -> findNumber(handle, id).orElseGet(() -> {
             int note = credit(handle, id, number, reason, day, person, madeAt);
             if (!words.isBlank()) {
                 new TableRow("credit_words")

@@ -174,8 +174,8 @@ public final class CustomerLedger {
     /** What was written of credit notes, which bear a reason of the list for good; of older notes the reason itself. */
     private static void eraseCreditWords(Handle handle, String customerId) {
         handle.execute(
-                "update credit_words set words = ? where bill_number in (select number from bill where visit_id" + OF_CUSTOMER
-                        + ")",
+                "update credit_words set words = ? where bill_number in (select number from bill where visit_id"
+                        + OF_CUSTOMER + ")",
                 ERASED,
                 customerId);
         var listed = Arrays.stream(CreditReason.values())
@@ -190,16 +190,18 @@ public final class CustomerLedger {
 
     /** Notes of visits, and why something was put right, left undone or let go: whoever wrote it may have named the person. */
     private static void eraseReasons(Handle handle, String customerId) {
-        handle.execute(
-                "update visit set notes = ? where notes <> '' and id" + OF_CUSTOMER, ERASED, customerId);
+        handle.execute("update visit set notes = ? where notes <> '' and id" + OF_CUSTOMER, ERASED, customerId);
         handle.execute("update visit_change set reason = ? where visit_id" + OF_CUSTOMER, ERASED, customerId);
         handle.execute(
-                "update visit_change set before_text = ?, after_text = ? where what = 'NOTES' and visit_id" + OF_CUSTOMER,
+                "update visit_change set before_text = ?, after_text = ? where what = 'NOTES' and visit_id"
+                        + OF_CUSTOMER,
                 ERASED,
                 ERASED,
                 customerId);
         handle.execute(
-                "update work_tick set reason = ? where reason is not null and visit_id" + OF_CUSTOMER, ERASED, customerId);
+                "update work_tick set reason = ? where reason is not null and visit_id" + OF_CUSTOMER,
+                ERASED,
+                customerId);
         handle.execute(
                 "update departure_reason set reason = ? where departure_id in (select id from departure where visit_id"
                         + OF_CUSTOMER + ")",

@@ -378,7 +378,9 @@ public final class EstimateLedger {
             throw refused(new EstimateBookSaid.NameMissing());
         }
         var spoken = RepairLaw.of(estimate.place()).spoken();
-        if (spoken != null && agreement.way() == Agreement.Way.TELEPHONE && agreement.contact().isBlank()) {
+        if (spoken != null
+                && agreement.way() == Agreement.Way.TELEPHONE
+                && agreement.contact().isBlank()) {
             throw refused(new EstimateBookSaid.NumberMissing(spoken));
         }
         if (agreement.name().length() > LONGEST_NAME || agreement.contact().length() > LONGEST_NAME) {

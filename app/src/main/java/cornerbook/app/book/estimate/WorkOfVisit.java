@@ -143,7 +143,8 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements, 
         return estimates.isEmpty()
                 ? List.of()
                 : ChargedWork.done(visit).stream()
-                        .filter(work -> findAgreed(work).isEmpty() && findFree(work).isEmpty())
+                        .filter(work ->
+                                findAgreed(work).isEmpty() && findFree(work).isEmpty())
                         .toList();
     }
 

@@ -19,8 +19,12 @@ public sealed interface WorkTold extends Said {
      * @param contact the number or place; null where none was noted
      */
     record Agreed(
-            Said work, Price total, String name, Agreement.Way way, @Nullable String contact, Instant moment)
-            implements WorkTold {}
+            Said work,
+            Price total,
+            String name,
+            Agreement.Way way,
+            @Nullable String contact,
+            Instant moment) implements WorkTold {}
 
     /** What one person declined. */
     record NotWanted(Said work, String name, Agreement.Way way, Instant moment) implements WorkTold {}
@@ -73,15 +77,14 @@ public sealed interface WorkTold extends Said {
                             .toList();
                     return of.isEmpty()
                             ? Stream.<Said>empty()
-                            : Stream.<Said>of(new NotWanted(
-                                    words(of), agreement.name(), agreement.way(), agreement.madeAt()));
+                            : Stream.<Said>of(
+                                    new NotWanted(words(of), agreement.name(), agreement.way(), agreement.madeAt()));
                 })
                 .toList();
     }
 
     private static Said words(List<WorkOfVisit.Standing> lines) {
-        return Listed.commas(lines.stream()
-                .map(each -> Said.verbatim(each.line().words()))
-                .toList());
+        return Listed.commas(
+                lines.stream().map(each -> Said.verbatim(each.line().words())).toList());
     }
 }

@@ -95,8 +95,7 @@ public final class BringingLedger {
         }
         var map = RackLedger.map(handle);
         var brought = handle
-                .select(
-                        """
+                .select("""
                         select set_bringing.* from set_bringing
                         where place_in_list = (select max(place_in_list) from set_bringing as later
                             where later.vehicle_id = set_bringing.vehicle_id and later.set_id = set_bringing.set_id)
@@ -111,9 +110,10 @@ public final class BringingLedger {
                 .filter(KeptSet::lies)
                 .flatMap(set -> map.find(Objects.requireNonNull(set.place())).stream()
                         .flatMap(place -> Optional.ofNullable(rooms.get(StoreMap.key(place.room()))).stream()
-                                .map(room -> new SetElsewhere(
-                                        set, place, room, standing(set, brought.get(set.key()))))))
-                .sorted(Comparator.comparing((SetElsewhere each) -> each.set().owner().vehicleName())
+                                .map(room ->
+                                        new SetElsewhere(set, place, room, standing(set, brought.get(set.key()))))))
+                .sorted(Comparator.comparing(
+                                (SetElsewhere each) -> each.set().owner().vehicleName())
                         .thenComparing(each -> each.set().key().vehicleId())
                         .thenComparing(each -> each.set().key().setId()))
                 .toList();
@@ -179,13 +179,7 @@ public final class BringingLedger {
     }
 
     private static Arrival add(
-            Handle handle,
-            String id,
-            KeptSet.Key key,
-            Step step,
-            @Nullable LocalDate comesOn,
-            By by,
-            LocalDate today) {
+            Handle handle, String id, KeptSet.Key key, Step step, @Nullable LocalDate comesOn, By by, LocalDate today) {
         if (TableRow.count(handle, "set_bringing where id = ?", id) > 0) {
             return Arrival.ALREADY;
         }

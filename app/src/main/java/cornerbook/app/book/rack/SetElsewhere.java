@@ -14,7 +14,11 @@ import org.jspecify.annotations.Nullable;
  * @param place where it lies there
  * @param last what became of bringing it; null where nobody has asked for it yet
  */
-public record SetElsewhere(KeptSet set, Place place, Bringing bringing, @Nullable Brought last) {
+public record SetElsewhere(
+        KeptSet set,
+        Place place,
+        Bringing bringing,
+        @Nullable Brought last) {
     /** How far it is. */
     public enum Step implements Said {
         /** It was asked for. */
@@ -30,8 +34,7 @@ public record SetElsewhere(KeptSet set, Place place, Bringing bringing, @Nullabl
      *
      * @param comesOn when it was to come; null where it was not asked for
      */
-    public record Brought(
-            Step step, @Nullable LocalDate comesOn, By by) {}
+    public record Brought(Step step, @Nullable LocalDate comesOn, By by) {}
 
     /** As it stands: nobody has asked for it where nobody said otherwise. */
     public Step step() {

@@ -46,7 +46,14 @@ record Balance(Bill bill, Money owed) {
         }
         var cash = new Price(bill.total().inCash().abs());
         return owed.isNegative()
-                ? w.of("to-give-back", "amount", back(), "whole", owed.equals(bill.total().total()), "cash", cash)
+                ? w.of(
+                        "to-give-back",
+                        "amount",
+                        back(),
+                        "whole",
+                        owed.equals(bill.total().total()),
+                        "cash",
+                        cash)
                 : w.of("to-pay", "amount", new Price(owed), "cash", cash);
     }
 

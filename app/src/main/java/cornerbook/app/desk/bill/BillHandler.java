@@ -127,9 +127,7 @@ public final class BillHandler {
                             typed.identity("id"),
                             open.visit().id(),
                             matters,
-                            Stream.concat(
-                                            FreeLines.of(desk.book(), open.visit()).stream(),
-                                            more(open, typed).stream())
+                            Stream.concat(FreeLines.of(desk.book(), open.visit()).stream(), more(open, typed).stream())
                                     .toList(),
                             desk.today(),
                             person(typed),

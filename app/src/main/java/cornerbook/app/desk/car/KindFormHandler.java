@@ -63,8 +63,7 @@ public final class KindFormHandler {
         var typed = form.fields();
         var was = form.get(WAS);
         var car = form.get(CAR);
-        switch (KindFile.read(
-                CarDataUnits.of(typed).meant(typed, values(was, car), KindFile.fields()), desk.today())) {
+        switch (KindFile.read(CarDataUnits.of(typed).meant(typed, values(was, car), KindFile.fields()), desk.today())) {
             case KindFile.Faulty faulty ->
                 send(response, 422, was, car, new CarFields(typed, byField(faulty.problems())));
             case KindFile.Read read -> {
@@ -108,8 +107,7 @@ public final class KindFormHandler {
                 KindFile.fields()));
         problems.stream()
                 .filter(problem -> KindFile.OWN.contains(problem.where()))
-                .forEach(problem ->
-                        errors.putIfAbsent(problem.where(), Typed.sentence(Told.say(problem.message()))));
+                .forEach(problem -> errors.putIfAbsent(problem.where(), Typed.sentence(Told.say(problem.message()))));
         return errors;
     }
 

@@ -75,15 +75,11 @@ public final class ComingHandler {
         var typed = Form.read(request);
         var person = typed.person();
         var answer = new CallAnswer(CallAnswer.Kind.WILL_COME, person == null ? "" : person, desk.now());
-        change(
-                typed,
-                response,
-                typed.get("day"),
-                () -> {
-                    var day = day(typed.get("day"));
-                    refuseTooSoon(matters(typed), day);
-                    desk.book().coming().comes(typed.identity("id"), matters(typed), answer, day, desk.today());
-                });
+        change(typed, response, typed.get("day"), () -> {
+            var day = day(typed.get("day"));
+            refuseTooSoon(matters(typed), day);
+            desk.book().coming().comes(typed.identity("id"), matters(typed), answer, day, desk.today());
+        });
     }
 
     /** The set of a car lies elsewhere and is not there on that day: sooner is agreed where its appointment is made by itself. */

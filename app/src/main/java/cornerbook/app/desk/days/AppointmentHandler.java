@@ -181,8 +181,7 @@ public final class AppointmentHandler {
     private Plan inTime(Plan plan, String carId, Form typed) {
         var wanting = SetsThere.of(desk.book(), carId, desk.localNow()).wanting(carId, plan);
         if (wanting != null && !typed.has("sooner")) {
-            throw new Refused(
-                    new DaysSaid.SetComesLater(wanting.set().place().room(), wanting.day()));
+            throw new Refused(new DaysSaid.SetComesLater(wanting.set().place().room(), wanting.day()));
         }
         return plan;
     }
@@ -276,7 +275,9 @@ public final class AppointmentHandler {
                         typed,
                         choices(),
                         desk.book().skills().list(),
-                        SetsThere.of(desk.book(), car.id(), desk.localNow()).byCar().get(car.id()),
+                        SetsThere.of(desk.book(), car.id(), desk.localNow())
+                                .byCar()
+                                .get(car.id()),
                         error));
     }
 }

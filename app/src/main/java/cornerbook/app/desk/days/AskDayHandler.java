@@ -71,11 +71,7 @@ public final class AskDayHandler {
                         typed.person(),
                         desk.now());
         response.header(HeaderNames.CACHE_CONTROL, "no-store");
-        pages.send(
-                response,
-                200,
-                "desk/days/asked",
-                asked(history, work, until, address(request), secret));
+        pages.send(response, 200, "desk/days/asked", asked(history, work, until, address(request), secret));
     }
 
     /** What stands before the secret. */

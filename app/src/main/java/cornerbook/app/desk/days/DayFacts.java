@@ -70,9 +70,7 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
         return new Wanted(
                 appointment.id(),
                 plan.minutes(),
-                appointment.state().isOpen()
-                        ? there.earliest(appointment.car().id(), plan.work(), earliest)
-                        : earliest,
+                appointment.state().isOpen() ? there.earliest(appointment.car().id(), plan.work(), earliest) : earliest,
                 null,
                 isWish ? Set.of(plan.day()) : Set.of(),
                 skills.asked(Skill.of(plan.work(), appointment.car().mayHaveHighVoltage())),

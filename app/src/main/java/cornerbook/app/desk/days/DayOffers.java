@@ -66,10 +66,7 @@ public final class DayOffers {
         return new DayOffers(
                 facts,
                 Openings.beside(
-                        facts.stations(),
-                        visits,
-                        today,
-                        Objects.requireNonNull(DayFacts.minuteOf(now.toLocalTime()))),
+                        facts.stations(), visits, today, Objects.requireNonNull(DayFacts.minuteOf(now.toLocalTime()))),
                 today,
                 last);
     }

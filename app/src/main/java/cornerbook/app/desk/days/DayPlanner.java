@@ -103,8 +103,7 @@ public final class DayPlanner {
                         id,
                         car.minutes(),
                         facts.there()
-                                .earliest(
-                                        car.car().carId(), car.work(), earliest.isBefore(first) ? first : earliest),
+                                .earliest(car.car().carId(), car.work(), earliest.isBefore(first) ? first : earliest),
                         car.due(),
                         Set.of(),
                         facts.skills()

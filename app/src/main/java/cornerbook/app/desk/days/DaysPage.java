@@ -79,8 +79,7 @@ public record DaysPage(
      *
      * @param walkIns how long each car takes that came without appointment, min
      */
-    static DayLoad load(
-            LocalDate day, List<Appointment> appointments, List<Integer> walkIns, int capacityMinutes) {
+    static DayLoad load(LocalDate day, List<Appointment> appointments, List<Integer> walkIns, int capacityMinutes) {
         var counted = appointments.stream()
                 .filter(each -> each.plan().day().equals(day) && counts(each))
                 .toList();

@@ -55,7 +55,8 @@ public final class PlanRoom implements Room {
             if (!(work.state() instanceof PlanState.Proposed proposed)) {
                 throw new BookException(new DaysSaid.NothingProposed());
             }
-            if (!DayPlanner.gather(desk.book(), proposed.asked(), desk.localNow()).isSame(proposed.from())) {
+            if (!DayPlanner.gather(desk.book(), proposed.asked(), desk.localNow())
+                    .isSame(proposed.from())) {
                 throw new BookException(new DaysSaid.DaysHaveChanged());
             }
             var changes = proposed.changes().stream()

@@ -65,8 +65,7 @@ final class Draft {
             var charge = asked.flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
                     .orElse(null);
             var works = asked.map(JobOf::works).orElseGet(() -> ChargedWork.ofAdvice(advice.key()));
-            boolean again = asked
-                    .map(JobOf::job)
+            boolean again = asked.map(JobOf::job)
                     .filter(job -> job.per() == Job.Per.CAR)
                     .map(job -> !once.add(job))
                     .orElse(false);

@@ -25,8 +25,7 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
     static Optional<JobOf> find(Advice advice) {
         return advice.todo()
                 .flatMap(todo -> find(advice.first().subject().part(), todo.action()))
-                .map(job -> new JobOf(
-                        job, times(job, corners(advice)), ChargedWork.of(job, corners(advice))));
+                .map(job -> new JobOf(job, times(job, corners(advice)), ChargedWork.of(job, corners(advice))));
     }
 
     private static Optional<Job> find(Subject.Part part, Todo.Action action) {

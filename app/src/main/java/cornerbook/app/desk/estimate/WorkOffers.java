@@ -91,8 +91,7 @@ public final class WorkOffers {
                 .filter(each -> each.amount() != null && each.oneOf().isEmpty())
                 .reduce((before, after) -> after)
                 .orElseGet(() -> listed(asked));
-        return new Offer(
-                asked, line, total(line), standing.stream().anyMatch(WorkOfVisit.Standing::isDeclined));
+        return new Offer(asked, line, total(line), standing.stream().anyMatch(WorkOfVisit.Standing::isDeclined));
     }
 
     /** By the price list; as the findings ask for it, where they do. */

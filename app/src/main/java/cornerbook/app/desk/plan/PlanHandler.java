@@ -56,10 +56,7 @@ public final class PlanHandler {
     /** Where the sets of the car lie or are to be laid. */
     private Map<String, StorePlace> places(OpenVisit open) {
         var car = open.history().vehicle().id();
-        return FreePlaces.of(desk)
-                .forLabels(set -> set.key().vehicleId().equals(car))
-                .entrySet()
-                .stream()
+        return FreePlaces.of(desk).forLabels(set -> set.key().vehicleId().equals(car)).entrySet().stream()
                 .collect(Collectors.toMap(each -> each.getKey().setId(), Map.Entry::getValue));
     }
 
@@ -69,13 +66,7 @@ public final class PlanHandler {
         var stored = desk.assessor().planStored(open.history(), visit.id());
         return goingOn.isEmpty() && stored.isEmpty()
                 ? Optional.empty()
-                : Optional.of(WheelTags.render(
-                        open.history(),
-                        visit,
-                        goingOn,
-                        stored,
-                        places(open),
-                        paper,
-                        Told.reader()));
+                : Optional.of(
+                        WheelTags.render(open.history(), visit, goingOn, stored, places(open), paper, Told.reader()));
     }
 }

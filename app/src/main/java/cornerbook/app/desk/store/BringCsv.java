@@ -31,8 +31,7 @@ final class BringCsv {
                         "column-comes")
                 .map(labels::of)
                 .toList();
-        return Stream.concat(
-                        Stream.of(names), page.rows().stream().map(row -> fields(row, reader)))
+        return Stream.concat(Stream.of(names), page.rows().stream().map(row -> fields(row, reader)))
                 .map(CsvLine::of)
                 .collect(Collectors.joining());
     }

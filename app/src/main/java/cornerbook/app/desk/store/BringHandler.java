@@ -67,8 +67,7 @@ public final class BringHandler {
             return new BringPage(today, until, List.of(), error);
         }
         var next = desk.book().appointments().list(today, until.isBefore(today) ? today : until).stream()
-                .filter(each ->
-                        each.state().isOpen() && each.plan().work().changesWheels())
+                .filter(each -> each.state().isOpen() && each.plan().work().changesWheels())
                 .collect(Collectors.toMap(each -> each.car().id(), each -> each, (first, later) -> first));
         // Days before today count, too: by then it should have been asked for.
         var works = desk.book().hours().workingDays(today.minusDays(2L * Bringing.MOST_WORKING_DAYS));
@@ -95,7 +94,9 @@ public final class BringHandler {
         return new BringPage.Row(
                 set,
                 appointment,
-                appointment == null ? null : set.bringing().askBy(appointment.plan().day(), works),
+                appointment == null
+                        ? null
+                        : set.bringing().askBy(appointment.plan().day(), works),
                 set.comes(desk.localNow(), works),
                 set.last() == null ? null : free.proposeHere(set.set()).orElse(null));
     }
@@ -159,8 +160,7 @@ public final class BringHandler {
     /** The day that was named, else as long as it takes from there. */
     private LocalDate comesOn(SetElsewhere set, String text) {
         if (text.isEmpty()) {
-            return set.bringing()
-                    .comes(desk.localNow(), desk.book().hours().workingDays(desk.today()));
+            return set.bringing().comes(desk.localNow(), desk.book().hours().workingDays(desk.today()));
         }
         try {
             return LocalDate.parse(text);

@@ -55,9 +55,7 @@ public record BringPage(LocalDate today, LocalDate until, List<Row> rows, String
 
     /** Those that have to be asked for on a day. */
     public List<Row> rows(LocalDate day) {
-        return rows(Step.NOT_ASKED).stream()
-                .filter(row -> day(row).equals(day))
-                .toList();
+        return rows(Step.NOT_ASKED).stream().filter(row -> day(row).equals(day)).toList();
     }
 
     private LocalDate day(Row row) {

@@ -51,12 +51,9 @@ public record FetchPage(
             @Nullable SetElsewhere bringing) {}
 
     static FetchPage of(
-            LocalDate day,
-            int carried,
-            List<Appointment> appointments,
-            Shelves shelves,
-            List<SetElsewhere> away) {
-        var awayBySet = away.stream().collect(Collectors.toMap(each -> each.set().key(), each -> each));
+            LocalDate day, int carried, List<Appointment> appointments, Shelves shelves, List<SetElsewhere> away) {
+        var awayBySet =
+                away.stream().collect(Collectors.toMap(each -> each.set().key(), each -> each));
         List<Stop> elsewhere = new ArrayList<>();
         List<Stop> onMap = new ArrayList<>();
         List<Stop> offMap = new ArrayList<>();
@@ -70,7 +67,8 @@ public record FetchPage(
                         ? shelves.map().find(String.valueOf(set.place())).orElse(null)
                         : null;
                 var bringing = awayBySet.get(set.key());
-                (bringing != null ? elsewhere : place != null ? onMap : set.lies() ? offMap : notHere).add(new Stop(each, set, place, bringing));
+                (bringing != null ? elsewhere : place != null ? onMap : set.lies() ? offMap : notHere)
+                        .add(new Stop(each, set, place, bringing));
             }
         }
         var walk = Walk.of(

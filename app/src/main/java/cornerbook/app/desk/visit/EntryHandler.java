@@ -259,9 +259,7 @@ public final class EntryHandler {
 
     private List<Said> agreed(Visit visit) {
         var work = desk.book().estimates().of(visit.id());
-        return Stream.of(
-                        WorkTold.agreedAndFree(work, visit),
-                        WorkTold.declined(work, work.standing().stream()))
+        return Stream.of(WorkTold.agreedAndFree(work, visit), WorkTold.declined(work, work.standing().stream()))
                 .flatMap(List::stream)
                 .toList();
     }

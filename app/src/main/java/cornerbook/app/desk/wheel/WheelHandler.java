@@ -123,7 +123,8 @@ public final class WheelHandler {
     private Stream<WheelLabels.Tag> tags(OfCar car, Map<KeptSet.Key, StorePlace> places) {
         var history = car.history();
         var plans = WheelPage.plans(history, desk.assessor());
-        return car.sets().stream().flatMap(set -> set.wheels().stream())
+        return car.sets().stream()
+                .flatMap(set -> set.wheels().stream())
                 .map(wheel -> WheelPage.of(history, wheel.tag(), plans))
                 .map(page -> new WheelLabels.Tag(
                         page.wheel().tag(),

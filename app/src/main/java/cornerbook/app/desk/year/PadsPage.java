@@ -33,8 +33,7 @@ public record PadsPage(LocalDate since, List<PadsOfMonth> months) {
                 months.stream()
                         .map(month -> {
                             double percent = PERCENT * month.stuck() / month.tried();
-                            return new Lengths.Line(
-                                    name(month), percent, Told.say(new Amount(percent, "%", 1)), false);
+                            return new Lengths.Line(name(month), percent, Told.say(new Amount(percent, "%", 1)), false);
                         })
                         .toList());
     }

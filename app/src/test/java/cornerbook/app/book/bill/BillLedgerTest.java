@@ -90,14 +90,18 @@ class BillLedgerTest {
     @Test
     void aCreditNoteGivesABillBackAndItIsBilledAnew() {
         bill("a", List.of("Pads", "Fluid"));
-        assertThat(book.bills().credit("c", 1, CreditReason.WRONG_CAR, "Wrong car", TODAY, "Ida", NOW)).isEqualTo(2);
-        assertThat(book.bills().credit("c", 1, CreditReason.WRONG_CAR, "Wrong car", TODAY, "Ida", NOW)).isEqualTo(2);
+        assertThat(book.bills().credit("c", 1, CreditReason.WRONG_CAR, "Wrong car", TODAY, "Ida", NOW))
+                .isEqualTo(2);
+        assertThat(book.bills().credit("c", 1, CreditReason.WRONG_CAR, "Wrong car", TODAY, "Ida", NOW))
+                .isEqualTo(2);
         var bills = book.bills().of(VISIT);
         assertThat(bills.getFirst().creditedBy()).isEqualTo(2);
         assertThat(bills.getLast().credits()).isEqualTo(1);
         assertThat(bills.getFirst().total().total().plus(bills.getLast().total().total()))
                 .isEqualTo(cad("0.00"));
-        refused("has given bill 1 back already", () -> book.bills().credit("d", 1, CreditReason.OTHER, "Again", TODAY, "", NOW));
+        refused(
+                "has given bill 1 back already",
+                () -> book.bills().credit("d", 1, CreditReason.OTHER, "Again", TODAY, "", NOW));
         refused("2 is a credit note", () -> book.bills().credit("d", 2, CreditReason.OTHER, "Again", TODAY, "", NOW));
         refused("no bill 9", () -> book.bills().credit("d", 9, CreditReason.OTHER, "Why", TODAY, "", NOW));
         assertThat(bill("b", List.of("Pads"))).isEqualTo(3);

@@ -250,7 +250,6 @@ class EstimateLedgerTest {
     void workIsWithoutChargeWithItsReasonUntilItIsAskedAboutAgain() {
         book.estimates().keep(estimate("e", line("A", "", null, "10.00")));
         assertThatThrownBy(() -> book.estimates().answer(answer("f", WorkAnswer.Kind.WITHOUT_CHARGE, null, " ")))
-                
                 .extracting(InEnglish::told, InstanceOfAssertFactories.STRING)
                 .contains("needs a reason");
         var free = answer("f", WorkAnswer.Kind.WITHOUT_CHARGE, null, "SAFETY");
@@ -275,7 +274,9 @@ class EstimateLedgerTest {
         book.estimates().answer(named);
         assertThat(book.estimates().of(VISIT).held(withPads())).isEmpty();
         agree("no", "e", Map.of(0, false));
-        assertThat(book.estimates().of(VISIT).held(withPads())).as("declined after all").containsExactly(PADS);
+        assertThat(book.estimates().of(VISIT).held(withPads()))
+                .as("declined after all")
+                .containsExactly(PADS);
     }
 
     /** An advice for several corners is kept with all of them, whatever its key names. */
@@ -292,7 +293,13 @@ class EstimateLedgerTest {
                 Money.parse("CAD 60.00"),
                 ChargedWork.of(Job.BRAKE_HOSE, List.of(Corner.LF, Corner.RF)));
         book.estimates().keep(estimate("e", hoses));
-        assertThat(book.estimates().of(VISIT).estimates().getFirst().lines().getFirst().works())
+        assertThat(book.estimates()
+                        .of(VISIT)
+                        .estimates()
+                        .getFirst()
+                        .lines()
+                        .getFirst()
+                        .works())
                 .extracting(ChargedWork::key)
                 .containsExactly("BRAKE_HOSE.LF", "BRAKE_HOSE.RF");
     }
@@ -303,7 +310,6 @@ class EstimateLedgerTest {
         book.estimates().keep(estimate("e", line("A", "", null, "10.00")));
         assertThatThrownBy(() -> book.estimates()
                         .agree(agreement("t", "e", Agreement.Way.TELEPHONE, null, Map.of(0, true)), TODAY))
-                
                 .extracting(InEnglish::told, InstanceOfAssertFactories.STRING)
                 .contains("number that was called");
     }

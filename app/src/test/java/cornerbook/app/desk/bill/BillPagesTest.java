@@ -76,7 +76,8 @@ class BillPagesTest {
         page.getByLabel("More about it").fill("Ottilie came twice");
         page.getByText("Make the credit note").click();
         page.getByText("Credit note 2 of").waitFor();
-        assertThat(text(shop.getBytes(Links.billPdf(2)))).contains("Gives back bill 1: the wrong car or customer", "−$114.98")
+        assertThat(text(shop.getBytes(Links.billPdf(2))))
+                .contains("Gives back bill 1: the wrong car or customer", "−$114.98")
                 .doesNotContain("Ottilie");
         assertThat(page.locator("main").innerText()).contains("Ottilie came twice");
         assertThat(shop.get(Links.bills()).body()).contains("Credit note 2", "Bill 1", "given back by credit note 2");
@@ -175,9 +176,7 @@ class BillPagesTest {
     }
 
     private void fitted(String id, Measure measure, Corner corner) {
-        shop.book()
-                .readings()
-                .add(VISIT, List.of(new Reading(id, measure, corner, null, null, 1, "done", null, null)));
+        shop.book().readings().add(VISIT, List.of(new Reading(id, measure, corner, null, null, 1, "done", null, null)));
     }
 
     /** What nobody agreed to is on no bill; what was done without charge stands there at nothing, with its reason, once. */
@@ -212,7 +211,9 @@ class BillPagesTest {
                         Money.parse("CAD 0.00")));
         var paper = text(shop.getBytes(Links.billPdf(1)));
         assertThat(paper).contains("Brake hose, right front", "$0.00", "agreed", "Done without charge");
-        assertThat(page.locator("#make ~ *, section[aria-labelledby=make]").first().innerText())
+        assertThat(page.locator("#make ~ *, section[aria-labelledby=make]")
+                        .first()
+                        .innerText())
                 .as("it is on a bill")
                 .doesNotContain("Brake hose");
     }

@@ -93,9 +93,7 @@ class KindFormBrowserTest {
         var example = Files.readString(EXAMPLE);
         shop.post(Links.kinds(), Map.of("file", example));
         var before = kept(NAME);
-        page.context()
-                .addCookies(List.of(new Cookie("units", "us")
-                        .setUrl(shop.address("/"))));
+        page.context().addCookies(List.of(new Cookie("units", "us").setUrl(shop.address("/"))));
         page.navigate(shop.address(Links.kind(NAME)));
         assertThat(field("/vehicle/frontAxle/placardPressure")).not().hasValue("250");
         keep();
@@ -137,7 +135,8 @@ class KindFormBrowserTest {
         assertThat(field(KindFile.NAME)).hasValue(kind);
         assertThat(field("/vehicle/plate")).hasCount(0);
         Vehicle vehicle = shop.book().cars().find(car.id()).orElseThrow().vehicle();
-        assertThat(field("/vehicle/frontAxle/tyreSize")).hasValue(vehicle.front().tyreSize());
+        assertThat(field("/vehicle/frontAxle/tyreSize"))
+                .hasValue(vehicle.front().tyreSize());
         assertThat(page.content()).doesNotContain(vehicle.plate());
         field(KindFile.SOURCE).fill("Handbook of the maker (invented)");
         keep();

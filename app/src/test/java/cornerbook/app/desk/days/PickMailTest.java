@@ -90,7 +90,9 @@ class PickMailTest {
                     .startsWith("Bonjour " + ServedShop.car(CAR).customer().name())
                     .contains(Links.PICK + "…", "Répondez ARRÊT");
         });
-        assertThat(shop.get(Links.sentMail()).body()).contains("one@example.org").doesNotContain(secret);
+        assertThat(shop.get(Links.sentMail()).body())
+                .contains("one@example.org")
+                .doesNotContain(secret);
         assertThat(shop.get(Links.PICK + secret).statusCode()).isEqualTo(200);
         shop.close();
         try (var files = Files.walk(folder)) {

@@ -72,19 +72,21 @@ class SetsElsewherePagesTest {
     private void rack(String id, String room, String pattern) {
         shop.book()
                 .racks()
-                .name(
-                        id,
-                        new Rack(room, new Naming(pattern, 1, 10), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 1),
-                        BY);
+                .name(id, new Rack(room, new Naming(pattern, 1, 10), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 1), BY);
     }
 
     private HttpResponse<String> agree(LocalDate day, String work, Map<String, String> more) throws Exception {
         var fields = new HashMap<>(Map.of(
-                "id", UUID.randomUUID().toString(),
-                "car", CAR,
-                "day", day.toString(),
-                "work", work,
-                "state", "BOOKED"));
+                "id",
+                UUID.randomUUID().toString(),
+                "car",
+                CAR,
+                "day",
+                day.toString(),
+                "work",
+                work,
+                "state",
+                "BOOKED"));
         fields.putAll(more);
         return shop.post(Links.appointments(), fields);
     }
@@ -170,7 +172,8 @@ class SetsElsewherePagesTest {
         assertThat(say("ASKED", Map.of("comes", FIRST.plusDays(1).toString())).statusCode())
                 .isEqualTo(303);
         assertThat(shop.get(Links.bring()).body()).contains("too late: here on 5 Dec 2026");
-        assertThat(say("ASKED", Map.of("comes", FRIDAY.toString())).statusCode()).isEqualTo(303);
+        assertThat(say("ASKED", Map.of("comes", FRIDAY.toString())).statusCode())
+                .isEqualTo(303);
         assertThat(agree(FRIDAY, "WHEELS", Map.of()).statusCode()).isEqualTo(303);
         assertThat(say("NOT_ASKED", Map.of()).statusCode()).isEqualTo(303);
         assertThat(agree(FRIDAY.plusDays(5), "WHEELS", Map.of()).statusCode()).isEqualTo(422);
@@ -199,7 +202,9 @@ class SetsElsewherePagesTest {
             assertThat(shop.post(Links.storeRoom(), fields).statusCode()).isBetween(409, 422);
         }
         assertThat(shop.book().bringing().listRooms()).containsOnlyKeys("annex");
-        assertThat(shop.post(Links.storeRoom(), Map.of("id", UUID.randomUUID().toString(), "room", "Annex", "days", "1"))
+        assertThat(shop.post(
+                                Links.storeRoom(),
+                                Map.of("id", UUID.randomUUID().toString(), "room", "Annex", "days", "1"))
                         .statusCode())
                 .isEqualTo(303);
         assertThat(shop.book().bringing().listRooms()).isEmpty();
@@ -207,10 +212,14 @@ class SetsElsewherePagesTest {
 
     private HttpResponse<String> say(String step, Map<String, String> more) throws Exception {
         var fields = new HashMap<>(Map.of(
-                "step", step,
-                "id.0", UUID.randomUUID().toString(),
-                "car.0", CAR,
-                "set.0", set().key().setId()));
+                "step",
+                step,
+                "id.0",
+                UUID.randomUUID().toString(),
+                "car.0",
+                CAR,
+                "set.0",
+                set().key().setId()));
         fields.putAll(more);
         return shop.post(Links.bring(), fields);
     }

@@ -247,8 +247,8 @@ class StorePagesTest {
         assertThat(comesOff.lies()).isFalse();
         try (var labels = Loader.loadPDF(shop.getBytes("/wheel-tags.pdf?visit=demo-08-v7&paper=ROLL_62&first=1"));
                 var tags = Loader.loadPDF(shop.getBytes(Links.tags("demo-08-v7")));
-                var receipt = Loader.loadPDF(shop.getBytes(
-                        Links.receipt("demo-08", comesOff.key().setId())))) {
+                var receipt = Loader.loadPDF(
+                        shop.getBytes(Links.receipt("demo-08", comesOff.key().setId())))) {
             var text = new PDFTextStripper();
             assertThat(text.getText(labels)).containsPattern("lay at K-\\d-\\d\\d");
             assertThat(text.getText(tags)).containsPattern("Lay it at K-\\d-\\d\\d");

@@ -28,9 +28,7 @@ class EmptyBookTest {
     @Test
     void aBookWithCarsBeginsWithItsDay(@TempDir Path folder) throws Exception {
         try (var shop = new ServedShop(folder, List.of(ServedShop.cars().getFirst()))) {
-            assertThat(shop.get("/").body())
-                    .contains("Re-torques still open")
-                    .doesNotContain("Begin with a car");
+            assertThat(shop.get("/").body()).contains("Re-torques still open").doesNotContain("Begin with a car");
         }
     }
 }

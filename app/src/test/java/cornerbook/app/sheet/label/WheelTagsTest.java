@@ -52,7 +52,8 @@ class WheelTagsTest {
     @Test
     void eachPageOfTheRollIsOneWheelWhoseCodeIsItsTag() throws Exception {
         var free = Map.of(stored.orElseThrow().set().id(), new StorePlace("K-2-05", true));
-        try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, free, Paper.ROLL, Reader.DEFAULT))) {
+        try (var tags =
+                Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, free, Paper.ROLL, Reader.DEFAULT))) {
             assertThat(tags.getNumberOfPages()).isEqualTo(8);
             for (int i = 0; i < 8; i++) {
                 var set = (i < 4 ? stored : goingOn).orElseThrow();
@@ -65,7 +66,9 @@ class WheelTagsTest {
                                 wheel.tag(),
                                 car.vehicle().plate(),
                                 "Came off " + wheel.lastCorner(),
-                                i < 4 ? "Lay it at K-2-05" : "Store place " + set.set().storePlace(),
+                                i < 4
+                                        ? "Lay it at K-2-05"
+                                        : "Store place " + set.set().storePlace(),
                                 i < 4 ? "Next season " + at(set, wheel, 0) : "Goes to now " + at(set, wheel, 0),
                                 "Next season " + at(set, wheel, i < 4 ? 0 : 1));
             }
@@ -81,8 +84,8 @@ class WheelTagsTest {
                 Corner.RF, String.valueOf(planned.get(Corner.RF)),
                 Corner.LR, String.valueOf(planned.get(Corner.LR)),
                 Corner.RR, String.valueOf(planned.get(Corner.LF)));
-        try (var tags = Loader.loadPDF(
-                WheelTags.render(car, visit.withLeftOn(crossed), goingOn, stored, Map.of(), Paper.ROLL, Reader.DEFAULT))) {
+        try (var tags = Loader.loadPDF(WheelTags.render(
+                car, visit.withLeftOn(crossed), goingOn, stored, Map.of(), Paper.ROLL, Reader.DEFAULT))) {
             for (int i = 4; i < 8; i++) {
                 var tag = goingOn.orElseThrow().request().wheels().get(i - 4).tag();
                 var corner = crossed.entrySet().stream()
@@ -100,7 +103,8 @@ class WheelTagsTest {
 
     @Test
     void allTagsOfBothSetsAreOnOneSheetOfA4() throws Exception {
-        try (var tags = Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Map.of(), Paper.A4, Reader.DEFAULT))) {
+        try (var tags =
+                Loader.loadPDF(WheelTags.render(car, visit, goingOn, stored, Map.of(), Paper.A4, Reader.DEFAULT))) {
             assertThat(tags.getNumberOfPages()).isEqualTo(1);
             assertThat(text(tags, 0)).contains("08S1", "08S4", "08W1", "08W4", depthsRead("08S3"));
         }
@@ -135,8 +139,8 @@ class WheelTagsTest {
                 .isGreaterThan(goingOn.orElseThrow().plan().gains().getFirst().gainKm());
         assertThat(plan.plan().wheelAt()).doesNotContainValue("spare 5");
         var open = visit.withLeftOn(Map.of());
-        try (var tags = Loader.loadPDF(
-                WheelTags.render(five, open, Optional.of(plan), Optional.empty(), Map.of(), Paper.ROLL, Reader.DEFAULT))) {
+        try (var tags = Loader.loadPDF(WheelTags.render(
+                five, open, Optional.of(plan), Optional.empty(), Map.of(), Paper.ROLL, Reader.DEFAULT))) {
             assertThat(tags.getNumberOfPages()).isEqualTo(5);
             assertThat(text(tags, 4)).contains("spare 5", "Came off spare", "Goes to now spare", "Next season spare");
         }

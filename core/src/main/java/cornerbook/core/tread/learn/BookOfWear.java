@@ -69,8 +69,7 @@ public final class BookOfWear {
         return new WearKnowledge(rows);
     }
 
-    private static void addRows(
-            Alike kind, WearKnowledge others, Slowing.Found slowing, List<WearKnowledge.Row> rows) {
+    private static void addRows(Alike kind, WearKnowledge others, Slowing.Found slowing, List<WearKnowledge.Row> rows) {
         var drive = kind.drive;
         var season = kind.season;
         var alike = kind.histories;

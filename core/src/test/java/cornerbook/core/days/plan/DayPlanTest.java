@@ -85,14 +85,13 @@ class DayPlanTest {
     @Test
     void aDayBeforeTheSetIsThereSlips() {
         var stations = stations(Map.of("Ada", WHOLE), "H-1");
-        var timed = new Wanted(
-                "timed", 60, TUESDAY, null, Set.of(), Set.of(), new Agreed(MONDAY, TEN, "Ada", null));
+        var timed = new Wanted("timed", 60, TUESDAY, null, Set.of(), Set.of(), new Agreed(MONDAY, TEN, "Ada", null));
         var daily = new Wanted("daily", 60, TUESDAY, null, Set.of(), Set.of(), new Agreed(MONDAY, null, null, null));
         assertThat(Board.of(stations, List.of(timed)).slipped())
                 .containsExactly(Map.entry("timed", new PlanSaid.SetIsNotThere(TUESDAY)));
         var both = Station.of(TUESDAY, new TreeMap<>(Map.of("Ada", WHOLE)), List.of("H-1"), Map.of());
-        var problem = PlanProblem.of(
-                Stream.concat(stations.stream(), both.stream()).toList(), List.of(timed, daily), 0);
+        var problem =
+                PlanProblem.of(Stream.concat(stations.stream(), both.stream()).toList(), List.of(timed, daily), 0);
         assertThat(problem.allowed(0)).isEqualTo(problem.allowed(1)).containsExactly(1);
         assertThat(DayPlan.of(problem, List.of(1, 1)).placements())
                 .extracting(Placement::why)

@@ -43,7 +43,8 @@ class SlowingTest {
     @Test
     void theLikelihoodIsLedAstrayByWhatScattersMoreOnWornTreads() {
         var cars = AlikeCars.of(cars(150, 0.3, 0.35, 1), START);
-        var likeliest = LearningScale.parameters(new WearLearner(cars, PRIOR).maximise().at());
+        var likeliest =
+                LearningScale.parameters(new WearLearner(cars, PRIOR).maximise().at());
         assertThat(likeliest.of(WearParameter.SLOWING)).isLessThan(0.22);
     }
 
