@@ -65,12 +65,12 @@ public final class Links {
         return comingMail() + "/sent";
     }
 
-    /** The server that takes the shop's e-mails. */
     /** What other shops' cars taught. */
     public static String othersKnowledge() {
         return "/shop/knowledge";
     }
 
+    /** The server that takes the shop's e-mails. */
     public static String mailServer() {
         return "/shop/mail";
     }

@@ -38,7 +38,6 @@ class KnowledgeFileTest {
 
     private static final Knowledge LEARNED = withRowOfFewCars(Learner.learn(CARS, DAY));
     private static final Extent EXTENT = new Extent(60, 3, 412, LocalDate.of(2022, 4, 2), LocalDate.of(2026, 11, 29));
-    private static final Predicate<PublicKeyText> ANYBODY = key -> true;
 
     private static Knowledge withRowOfFewCars(Knowledge knowledge) {
         var rows = new ArrayList<>(knowledge.wear().rows());
@@ -99,8 +98,8 @@ class KnowledgeFileTest {
     /** Mail programs change the ends of lines, and editors put a mark before the first. */
     @Test
     void endsOfLinesSayNothing() {
-        var read = KnowledgeFile.read(text(), ANYBODY, DAY);
-        assertThat(KnowledgeFile.read("\uFEFF" + text().replace("\n", "\r\n") + "\r\n", ANYBODY, DAY))
+        var read = KnowledgeFile.read(text(), key -> true, DAY);
+        assertThat(KnowledgeFile.read("\uFEFF" + text().replace("\n", "\r\n") + "\r\n", key -> true, DAY))
                 .isEqualTo(read);
     }
 
@@ -167,13 +166,13 @@ class KnowledgeFileTest {
                         other.publicKey()::equals))
                 .isEqualTo(new KnowledgeSaid.Altered());
         var lines = text();
-        assertThat(refusal(lines.substring(0, lines.lastIndexOf("signature")), ANYBODY))
+        assertThat(refusal(lines.substring(0, lines.lastIndexOf("signature")), key -> true))
                 .isEqualTo(new KnowledgeSaid.NotSigned());
-        assertThat(refusal(lines.replaceFirst("key [^\n]*", "key AAAA"), ANYBODY))
+        assertThat(refusal(lines.replaceFirst("key [^\n]*", "key AAAA"), key -> true))
                 .isEqualTo(new KnowledgeSaid.Altered());
         assertThat(refusal(lines.replaceFirst("key [^\n]*", "key =A="), key -> false))
                 .isEqualTo(new KnowledgeSaid.NotSigned());
-        assertThat(refusal(lines.replaceFirst("signature [^\n]*", "signature =A="), ANYBODY))
+        assertThat(refusal(lines.replaceFirst("signature [^\n]*", "signature =A="), key -> true))
                 .isEqualTo(new KnowledgeSaid.Altered());
     }
 
@@ -195,12 +194,12 @@ class KnowledgeFileTest {
     @ValueSource(
             strings = {"", "{}", "Cornerbook knowledge", "Cornerbook knowledge one\n", "{\"vehicle\": {}}", "PK\u0003"})
     void somethingElseIsNoKnowledge(String text) {
-        assertThat(refusal(text, ANYBODY)).isEqualTo(new KnowledgeSaid.NoKnowledge());
+        assertThat(refusal(text, key -> true)).isEqualTo(new KnowledgeSaid.NoKnowledge());
     }
 
     @Test
     void anotherFormIsToldFromNone() {
-        assertThat(refusal(text().replaceFirst("knowledge 1", "knowledge 2"), ANYBODY))
+        assertThat(refusal(text().replaceFirst("knowledge 1", "knowledge 2"), key -> true))
                 .isEqualTo(new KnowledgeSaid.OtherForm("2", 1));
     }
 
@@ -208,7 +207,7 @@ class KnowledgeFileTest {
     void nothingIsLearnedTomorrow() {
         var tomorrow = DAY.plusDays(1);
         var file = KnowledgeFile.of(EXTENT, Learner.learn(CARS, tomorrow)).write(key);
-        assertThat(refusal(file, ANYBODY)).isEqualTo(new KnowledgeSaid.NotYet(new Day(tomorrow)));
+        assertThat(refusal(file, key -> true)).isEqualTo(new KnowledgeSaid.NotYet(new Day(tomorrow)));
     }
 
     /** The same file with a piece replaced, signed again by a key that is trusted: a trusted signer may be mistaken. */
@@ -254,7 +253,7 @@ class KnowledgeFileTest {
                 "\"release\" : \"[^\"]+\" | \"release\" : \"\"",
             })
     void aNumberThatCannotBeIsRefusedWithItsPlace(String pattern, String replacement) {
-        assertThat(refusal(signedAnew(pattern, replacement), ANYBODY))
+        assertThat(refusal(signedAnew(pattern, replacement), key -> true))
                 .isInstanceOfSatisfying(
                         KnowledgeSaid.Impossible.class,
                         impossible -> assertThat(impossible.place()).startsWith("/"));
@@ -273,6 +272,6 @@ class KnowledgeFileTest {
                 "\\{ | [",
             })
     void anotherShapeIsRefused(String pattern, String replacement) {
-        assertThat(refusal(signedAnew(pattern, replacement), ANYBODY)).isInstanceOf(KnowledgeSaid.Misshapen.class);
+        assertThat(refusal(signedAnew(pattern, replacement), key -> true)).isInstanceOf(KnowledgeSaid.Misshapen.class);
     }
 }

@@ -12,6 +12,7 @@ import cornerbook.core.car.Customer;
 import cornerbook.words.Reader;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -61,6 +62,6 @@ public class SheetBenchmark {
     @Benchmark
     public byte[] pdf() {
         return HandoverSheet.render(
-                assessment, Letterhead.ofInvented(DemoShop.NAME), NOW, VisitNotes.NONE, Reader.DEFAULT);
+                assessment, Letterhead.ofInvented(DemoShop.NAME), NOW, VisitNotes.NONE, List.of(), Reader.DEFAULT);
     }
 }

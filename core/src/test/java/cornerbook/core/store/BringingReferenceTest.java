@@ -13,7 +13,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 
 /** Working days as a general library counts them: numpy 2.4.6, {@code busday_offset}. */
@@ -24,8 +23,9 @@ class BringingReferenceTest {
             LocalDate.of(2026, 12, 28),
             LocalDate.of(2027, 1, 1));
 
-    private static final Predicate<LocalDate> WORKS =
-            day -> day.getDayOfWeek().compareTo(DayOfWeek.FRIDAY) <= 0 && !CLOSED.contains(day);
+    private static boolean works(LocalDate day) {
+        return day.getDayOfWeek().compareTo(DayOfWeek.FRIDAY) <= 0 && !CLOSED.contains(day);
+    }
 
     @Test
     void daysAreAsThatLibraryCountsThem() throws IOException {
@@ -38,9 +38,9 @@ class BringingReferenceTest {
                     .toList();
             assertThat(rows).hasSize(60).allSatisfy(row -> {
                 var bringing = new Bringing(Integer.parseInt(row[1]), null);
-                assertThat(bringing.comes(LocalDate.parse(row[0]).atTime(9, 0), WORKS))
+                assertThat(bringing.comes(LocalDate.parse(row[0]).atTime(9, 0), BringingReferenceTest::works))
                         .isEqualTo(row[2]);
-                assertThat(bringing.askBy(LocalDate.parse(row[3]), WORKS)).isEqualTo(row[4]);
+                assertThat(bringing.askBy(LocalDate.parse(row[3]), BringingReferenceTest::works)).isEqualTo(row[4]);
             });
         }
     }
@@ -52,9 +52,9 @@ class BringingReferenceTest {
             var bringing = new Bringing(days, null);
             for (int i = 0; i < 120; i++) {
                 var needed = LocalDate.of(2026, 10, 20).plusDays(i);
-                var asked = bringing.askBy(needed, WORKS);
-                assertThat(bringing.comes(asked.atTime(12, 0), WORKS)).isBeforeOrEqualTo(needed);
-                assertThat(bringing.comes(asked.plusDays(1).atTime(12, 0), WORKS))
+                var asked = bringing.askBy(needed, BringingReferenceTest::works);
+                assertThat(bringing.comes(asked.atTime(12, 0), BringingReferenceTest::works)).isBeforeOrEqualTo(needed);
+                assertThat(bringing.comes(asked.plusDays(1).atTime(12, 0), BringingReferenceTest::works))
                         .isAfter(needed);
             }
         }
@@ -64,9 +64,9 @@ class BringingReferenceTest {
     void whoAsksAfterTheLastHourHasAskedOnTheNextWorkingDay() {
         var friday = LocalDate.of(2026, 11, 27);
         var bringing = new Bringing(1, LocalTime.of(14, 0));
-        assertThat(bringing.comes(friday.atTime(14, 0, 59), WORKS)).isEqualTo("2026-11-30");
-        assertThat(bringing.comes(friday.atTime(14, 1), WORKS)).isEqualTo("2026-12-01");
-        assertThat(new Bringing(0, LocalTime.of(23, 59)).comes(friday.atTime(23, 59, 59), WORKS))
+        assertThat(bringing.comes(friday.atTime(14, 0, 59), BringingReferenceTest::works)).isEqualTo("2026-11-30");
+        assertThat(bringing.comes(friday.atTime(14, 1), BringingReferenceTest::works)).isEqualTo("2026-12-01");
+        assertThat(new Bringing(0, LocalTime.of(23, 59)).comes(friday.atTime(23, 59, 59), BringingReferenceTest::works))
                 .isEqualTo(friday);
     }
 

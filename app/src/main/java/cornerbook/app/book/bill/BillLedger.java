@@ -181,7 +181,6 @@ public final class BillLedger {
     /**
      * Makes a bill of what was agreed, and takes the next number for it.
      *
-     * @param words beside the reason, may be empty; they stand on no paper
      * @return its number; the one that it has where it was made already, by its id
      * @throws BookException when a line was not agreed, or all of it goes beyond what the place allows
      */

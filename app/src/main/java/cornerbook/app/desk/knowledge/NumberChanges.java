@@ -116,7 +116,7 @@ public final class NumberChanges {
 
     /** The error is on the parameter's own scale. */
     private static Said number(WearParameter parameter, double value, double error) {
-        return new OthersPageSaid.Number(
+        return new OthersPageSaid.WithSpread(
                 switch (parameter) {
                     case READING_SD, VISIT_SD, NEW_DEPTH_SD -> new PlusMinus(value, value * error, "mm", 3);
                     case FRONT_RATE, REAR_RATE, SEASON_SD -> new PlusMinus(value, value * error, "mm/1000 km", 3);
@@ -128,7 +128,7 @@ public final class NumberChanges {
 
     private static Said distance(Knowledge knowledge, SeasonKind season) {
         var distance = knowledge.distance(season);
-        return new OthersPageSaid.Number(new PlusMinus(distance.meanKm(), distance.carSdKm(), "km", 0));
+        return new OthersPageSaid.WithSpread(new PlusMinus(distance.meanKm(), distance.carSdKm(), "km", 0));
     }
 
     private static Said chance(@Nullable LearnedSeizing seizing) {

@@ -24,7 +24,7 @@ public sealed interface OthersPageSaid extends Said {
     record OneYear(Amount distancePerYear) implements OthersPageSaid {}
 
     /** A number with how surely it is known. */
-    record Number(PlusMinus value) implements OthersPageSaid {}
+    record WithSpread(PlusMinus value) implements OthersPageSaid {}
 
     record Chance(Amount chance, Between limits) implements OthersPageSaid {}
 

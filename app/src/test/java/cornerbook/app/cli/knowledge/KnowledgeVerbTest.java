@@ -21,7 +21,7 @@ import picocli.CommandLine;
 
 /** From the book that taught to the one that takes in. All cars are invented. */
 class KnowledgeVerbTest {
-    private static final LocalDate TODAY = LocalDate.now(ZoneId.systemDefault());
+    private final LocalDate today = LocalDate.now(ZoneId.systemDefault());
 
     @TempDir
     private Path folder;
@@ -59,8 +59,8 @@ class KnowledgeVerbTest {
         var pub = Files.writeString(folder.resolve("pub"), made).toString();
         var file = folder.resolve("knowledge.txt");
         try (var book = Book.open(folder.resolve("many"))) {
-            book.records().addCars(DemoShop.histories(TODAY, 0, 30).toList());
-            Files.writeString(file, book.knowledge().forOthers(TODAY).write(SigningKey.read(Path.of(key))));
+            book.records().addCars(DemoShop.histories(today, 0, 30).toList());
+            Files.writeString(file, book.knowledge().forOthers(today).write(SigningKey.read(Path.of(key))));
         }
         assertThat(run()).contains("Nothing was taken in");
         assertThat(run("take", file.toString())).contains("NotTrusted");

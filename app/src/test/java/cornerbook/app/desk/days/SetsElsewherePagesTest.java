@@ -41,7 +41,7 @@ class SetsElsewherePagesTest {
     /** Asked for on Wednesday noon counts for Friday; then Wednesday, then Friday. */
     private static final LocalDate FIRST = ServedShop.TODAY.plusDays(9);
 
-    private static final By BY = new By("Ida", ServedShop.CLOCK.instant());
+    private final By by = new By("Ida", ServedShop.CLOCK.instant());
     private static final Pattern ADDRESS = Pattern.compile("(/pick/[^<\"]+)");
 
     @RegisterExtension
@@ -65,14 +65,14 @@ class SetsElsewherePagesTest {
                                 WorkHours.parse("8:00-16:30")));
         rack("annex", "Annex", "R-##");
         rack("cellar", "Cellar", "K-##");
-        shop.book().stock().put("put", "03S1", "R-05", BY, ServedShop.TODAY);
-        shop.book().bringing().say("room", " annex ", new Bringing(2, LocalTime.of(11, 0)), BY);
+        shop.book().stock().put("put", "03S1", "R-05", by, ServedShop.TODAY);
+        shop.book().bringing().say("room", " annex ", new Bringing(2, LocalTime.of(11, 0)), by);
     }
 
     private void rack(String id, String room, String pattern) {
         shop.book()
                 .racks()
-                .name(id, new Rack(room, new Naming(pattern, 1, 10), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 1), BY);
+                .name(id, new Rack(room, new Naming(pattern, 1, 10), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 1), by);
     }
 
     private HttpResponse<String> agree(LocalDate day, String work, Map<String, String> more) throws Exception {
@@ -188,7 +188,7 @@ class SetsElsewherePagesTest {
             assertThat(say("ASKED", Map.of("comes", comes)).statusCode()).isEqualTo(409);
         }
         assertThat(say("HERE", Map.of("place", "nowhere")).body()).contains("The store has no place");
-        shop.book().stock().put("back", "03S1", "K-07", BY, ServedShop.TODAY);
+        shop.book().stock().put("back", "03S1", "K-07", by, ServedShop.TODAY);
         assertThat(say("ASKED", Map.of()).body()).contains("does not lie in another store any more");
         assertThat(shop.book().bringing().list()).isEmpty();
 
