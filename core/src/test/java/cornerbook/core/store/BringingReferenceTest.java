@@ -40,7 +40,8 @@ class BringingReferenceTest {
                 var bringing = new Bringing(Integer.parseInt(row[1]), null);
                 assertThat(bringing.comes(LocalDate.parse(row[0]).atTime(9, 0), BringingReferenceTest::works))
                         .isEqualTo(row[2]);
-                assertThat(bringing.askBy(LocalDate.parse(row[3]), BringingReferenceTest::works)).isEqualTo(row[4]);
+                assertThat(bringing.askBy(LocalDate.parse(row[3]), BringingReferenceTest::works))
+                        .isEqualTo(row[4]);
             });
         }
     }
@@ -53,7 +54,8 @@ class BringingReferenceTest {
             for (int i = 0; i < 120; i++) {
                 var needed = LocalDate.of(2026, 10, 20).plusDays(i);
                 var asked = bringing.askBy(needed, BringingReferenceTest::works);
-                assertThat(bringing.comes(asked.atTime(12, 0), BringingReferenceTest::works)).isBeforeOrEqualTo(needed);
+                assertThat(bringing.comes(asked.atTime(12, 0), BringingReferenceTest::works))
+                        .isBeforeOrEqualTo(needed);
                 assertThat(bringing.comes(asked.plusDays(1).atTime(12, 0), BringingReferenceTest::works))
                         .isAfter(needed);
             }
@@ -64,8 +66,10 @@ class BringingReferenceTest {
     void whoAsksAfterTheLastHourHasAskedOnTheNextWorkingDay() {
         var friday = LocalDate.of(2026, 11, 27);
         var bringing = new Bringing(1, LocalTime.of(14, 0));
-        assertThat(bringing.comes(friday.atTime(14, 0, 59), BringingReferenceTest::works)).isEqualTo("2026-11-30");
-        assertThat(bringing.comes(friday.atTime(14, 1), BringingReferenceTest::works)).isEqualTo("2026-12-01");
+        assertThat(bringing.comes(friday.atTime(14, 0, 59), BringingReferenceTest::works))
+                .isEqualTo("2026-11-30");
+        assertThat(bringing.comes(friday.atTime(14, 1), BringingReferenceTest::works))
+                .isEqualTo("2026-12-01");
         assertThat(new Bringing(0, LocalTime.of(23, 59)).comes(friday.atTime(23, 59, 59), BringingReferenceTest::works))
                 .isEqualTo(friday);
     }
