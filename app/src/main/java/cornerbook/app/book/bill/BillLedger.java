@@ -258,6 +258,7 @@ public final class BillLedger {
     /**
      * Gives a bill back by a credit note, and takes the next number for it.
      *
+     * @param words beside the reason, may be empty; they stand on no paper
      * @return its number; the one that it has where it was made already, by its id
      * @throws BookException when there is no such bill, or it was given back already
      */
