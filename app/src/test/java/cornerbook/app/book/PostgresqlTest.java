@@ -16,6 +16,7 @@ import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.coming.ComingCustomer;
 import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.book.photo.PhotoSaid;
+import cornerbook.app.book.rack.Bringing;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.book.rack.Intake;
 import cornerbook.app.book.rack.StockDifference;
@@ -29,7 +30,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.coming.Matter;
 import cornerbook.core.days.PlannedWork;
-import cornerbook.core.store.Bringing;
+import cornerbook.core.store.OnTheWay;
 import cornerbook.core.store.FloorPoint;
 import cornerbook.core.store.Lying;
 import cornerbook.core.store.Naming;
@@ -205,7 +206,7 @@ class PostgresqlTest {
                         "annex",
                         new Rack("Annex", new Naming("R-##", 1, 4), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 1),
                         by);
-        book.bringing().say("room", "Annex", new Bringing(1, LocalTime.of(14, 0)), by);
+        book.bringing().say("room", "Annex", new Bringing(new OnTheWay(1), LocalTime.of(14, 0)), by);
         book.stock().put("away", "07S1", "R-02", by, day);
         book.bringing().ask("asked", book.stock().find("07S1").orElseThrow().key(), day.plusDays(1), by, day);
         book.counts().begin("count", by);

@@ -10,12 +10,13 @@ import cornerbook.app.bench.Questions;
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.bill.BillLedger.NewBill;
 import cornerbook.app.book.bill.CreditReason;
+import cornerbook.app.book.rack.Bringing;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.desk.Links;
 import cornerbook.app.exchange.KindFile;
 import cornerbook.core.order.Article;
 import cornerbook.core.order.OrderPart;
-import cornerbook.core.store.Bringing;
+import cornerbook.core.store.OnTheWay;
 import cornerbook.core.store.FloorPoint;
 import cornerbook.core.store.Naming;
 import cornerbook.core.store.Rack;
@@ -90,7 +91,7 @@ class EveryPageTest {
                         new Rack("Annex", new Naming("R-##", 1, 14), FloorPoint.DOOR, Rack.Along.RIGHT, 1, 2),
                         by);
         book.stock().put("away", "07S1", "R-03", by, ServedShop.TODAY);
-        book.bringing().say("room", "Annex", new Bringing(1, LocalTime.NOON), by);
+        book.bringing().say("room", "Annex", new Bringing(new OnTheWay(1), LocalTime.NOON), by);
         book.bringing()
                 .ask(
                         "asked",

@@ -1,7 +1,6 @@
 package cornerbook.app.book.rack;
 
 import cornerbook.core.say.Said;
-import cornerbook.core.store.Bringing;
 import cornerbook.core.store.Place;
 import java.time.LocalDate;
 import java.time.LocalDateTime;

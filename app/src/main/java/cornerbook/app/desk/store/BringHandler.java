@@ -3,6 +3,7 @@ package cornerbook.app.desk.store;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.rack.Bringing;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.SetElsewhere;
 import cornerbook.app.book.rack.SetElsewhere.Step;
@@ -17,7 +18,7 @@ import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.core.say.Refused;
-import cornerbook.core.store.Bringing;
+import cornerbook.core.store.OnTheWay;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -70,7 +71,7 @@ public final class BringHandler {
                 .filter(each -> each.state().isOpen() && each.plan().work().changesWheels())
                 .collect(Collectors.toMap(each -> each.car().id(), each -> each, (first, later) -> first));
         // Days before today count, too: by then it should have been asked for.
-        var works = desk.book().hours().workingDays(today.minusDays(2L * Bringing.MOST_WORKING_DAYS));
+        var works = desk.book().hours().workingDays(today.minusDays(2L * OnTheWay.MOST_WORKING_DAYS));
         var free = FreePlaces.of(desk);
         var rows = sets.stream()
                 .filter(set ->
@@ -96,7 +97,7 @@ public final class BringHandler {
                 appointment,
                 appointment == null
                         ? null
-                        : set.bringing().askBy(appointment.plan().day(), works),
+                        : set.bringing().way().askBy(appointment.plan().day(), works),
                 set.comes(desk.localNow(), works),
                 set.last() == null ? null : free.proposeHere(set.set()).orElse(null));
     }
@@ -205,7 +206,7 @@ public final class BringHandler {
         if (!days.matches("\\d{1,4}")) {
             throw new Refused(new StoreSaid.NoWholeNumber(days));
         }
-        return new Bringing(Integer.parseInt(days), lastHour(typed.get("hour")));
+        return new Bringing(new OnTheWay(Integer.parseInt(days)), lastHour(typed.get("hour")));
     }
 
     private static @Nullable LocalTime lastHour(String text) {

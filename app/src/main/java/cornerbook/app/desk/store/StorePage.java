@@ -1,10 +1,10 @@
 package cornerbook.app.desk.store;
 
+import cornerbook.app.book.rack.Bringing;
 import cornerbook.app.book.rack.KeptRack;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.StockLedger;
 import cornerbook.app.desk.Desk;
-import cornerbook.core.store.Bringing;
 import cornerbook.core.store.Naming;
 import cornerbook.core.store.Place;
 import cornerbook.core.store.Rack;

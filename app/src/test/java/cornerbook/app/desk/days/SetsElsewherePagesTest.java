@@ -3,6 +3,7 @@ package cornerbook.app.desk.days;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import cornerbook.app.book.rack.Bringing;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.desk.Links;
@@ -11,7 +12,7 @@ import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.days.WorkHours;
 import cornerbook.core.days.plan.Wanted;
-import cornerbook.core.store.Bringing;
+import cornerbook.core.store.OnTheWay;
 import cornerbook.core.store.FloorPoint;
 import cornerbook.core.store.Naming;
 import cornerbook.core.store.Rack;
@@ -66,7 +67,7 @@ class SetsElsewherePagesTest {
         rack("annex", "Annex", "R-##");
         rack("cellar", "Cellar", "K-##");
         shop.book().stock().put("put", "03S1", "R-05", by, ServedShop.TODAY);
-        shop.book().bringing().say("room", " annex ", new Bringing(2, LocalTime.of(11, 0)), by);
+        shop.book().bringing().say("room", " annex ", new Bringing(new OnTheWay(2), LocalTime.of(11, 0)), by);
     }
 
     private void rack(String id, String room, String pattern) {
