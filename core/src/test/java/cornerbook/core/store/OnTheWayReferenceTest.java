@@ -53,8 +53,7 @@ class OnTheWayReferenceTest {
             for (int i = 0; i < 120; i++) {
                 var needed = LocalDate.of(2026, 10, 20).plusDays(i);
                 var asked = way.askBy(needed, OnTheWayReferenceTest::works);
-                assertThat(way.comes(asked, OnTheWayReferenceTest::works))
-                        .isBeforeOrEqualTo(needed);
+                assertThat(way.comes(asked, OnTheWayReferenceTest::works)).isBeforeOrEqualTo(needed);
                 assertThat(way.comes(asked.plusDays(1), OnTheWayReferenceTest::works))
                         .isAfter(needed);
             }

@@ -48,7 +48,8 @@ public final class BringingLedger {
 
     private static Bringing bringing(ResultSet row) throws SQLException {
         var lastHour = row.getString("last_hour");
-        return new Bringing(new OnTheWay(row.getInt("working_days")), lastHour == null ? null : LocalTime.parse(lastHour));
+        return new Bringing(
+                new OnTheWay(row.getInt("working_days")), lastHour == null ? null : LocalTime.parse(lastHour));
     }
 
     /**
@@ -69,7 +70,9 @@ public final class BringingLedger {
                     .set("room_key", key)
                     .set("turn", TableRow.count(handle, "store_room where room_key = ?", key))
                     .set("elsewhere", bringing != null)
-                    .set("working_days", bringing == null ? null : bringing.way().workingDays())
+                    .set(
+                            "working_days",
+                            bringing == null ? null : bringing.way().workingDays())
                     .set("last_hour", bringing == null ? null : bringing.lastHour())
                     .set("person", by.person())
                     .set("made_at", by.at())
