@@ -58,6 +58,8 @@ class OthersPageTest {
         assertThat(page.locator("#looked").innerText())
                 .contains("60 cars of 12 shops", "signed by Réseau inventé", "500 visits");
         assertThat(page.locator("details.of-others").count()).isGreaterThan(5);
+        page.locator("details.of-others").evaluateAll("all => all.forEach(each => each.open = true)");
+        assertThat(page.evaluate("document.documentElement.scrollWidth")).isEqualTo(390);
         assertThat(shop.book().others().find()).isEmpty();
 
         page.getByText("Take it in", new Page.GetByTextOptions().setExact(true)).click();
