@@ -92,10 +92,10 @@ public final class PadsOverVisits {
                         "limit",
                         limit));
         svg.words(4, 16, 12, Anchor.START, Palette.INK, false, labels.of("thickness", "unit", up.unit()));
-        svg.circle(RIGHT_X - 118, 12, 4.5, Palette.SLATE, Palette.SLATE, 2.2, "");
-        svg.words(RIGHT_X - 108, 16, 12, Anchor.START, Palette.INK, false, reader.say(Spot.OUTER));
-        svg.circle(RIGHT_X - 50, 12, 4.5, Palette.PAPER, Palette.SLATE, 2.2, "");
-        svg.words(RIGHT_X - 40, 16, 12, Anchor.START, Palette.INK, false, reader.say(Spot.INNER));
+        svg.circle(RIGHT_X - 172, 12, 4.5, Palette.SLATE, Palette.SLATE, 2.2, "");
+        svg.words(RIGHT_X - 162, 16, 12, Anchor.START, Palette.INK, false, reader.say(Spot.OUTER));
+        svg.circle(RIGHT_X - 78, 12, 4.5, Palette.PAPER, Palette.SLATE, 2.2, "");
+        svg.words(RIGHT_X - 68, 16, 12, Anchor.START, Palette.INK, false, reader.say(Spot.INNER));
         axes(svg);
         double limitY = up.place(brake.padMinimumMm());
         svg.line(LEFT_X, limitY, RIGHT_X, limitY, Palette.PLUM, 2, "7 3");
