@@ -67,6 +67,8 @@ final class NeverSaid {
     /** What only a drum brake has; a parking brake may have its shoes inside of a disc. */
     private static final Pattern OF_A_DRUM = Pattern.compile(
             "(?iU)(?<![-\\w])(?:drums?|shoe linings?|wheel cylinders?|tambours?|garnitures? des segments|cylindres? de roue)(?![-\\w])");
+    private static final Pattern CAPITAL = Pattern.compile("^(?:[LR][FR]|A[VR][GD]),? \\p{Lu}\\p{Ll}");
+
     /** Of a mark that is for whoever works on the program. */
     private static final Pattern MARK = Pattern.compile("(?iU)\\bfrom memory\\b|\\bde mémoire\\b");
 
@@ -122,6 +124,7 @@ final class NeverSaid {
                     "nobody is told not to drive on wheels that lie in the store",
                     all -> finding -> isStored(all, finding)
                             && (finding.verdict() == Verdict.UNSAFE || said(finding, NOT_TO_DRIVE))),
+            Map.entry("after the corner a title goes on in small letters", all -> finding -> said(finding, CAPITAL)),
             Map.entry("no depth and no pressure is below nothing", all -> finding -> said(finding, NEGATIVE)),
             Map.entry("no number is finer than its tool", all -> finding -> said(finding, TOO_FINE)),
             Map.entry(

@@ -43,6 +43,13 @@ public sealed interface Work extends Said {
 
     record FluidReplaced() implements Work {}
 
+    /**
+     * Tyres with a hole that was repaired from the inside.
+     *
+     * @param wheels their tags: one that came off or went on is found by its tag wherever it is
+     */
+    record PuncturesRepaired(Listed wheels) implements Work {}
+
     /** Work at the brakes of some corners, after which they are to be minded on the first drives. */
     sealed interface AtBrakes extends Work {
         Listed corners();

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -38,6 +39,7 @@ final class WorkDone {
         var work = new WorkDone(history, visit, readings);
         work.addWheels();
         work.addBrakes();
+        work.addPunctures();
         work.addAir();
         work.addTightening();
         visit.card().workDone().forEach(line -> work.done.add(Said.verbatim(line)));
@@ -95,6 +97,18 @@ final class WorkDone {
         return isDone(Measure.PIN_LUBRICANT, corner)
                 || isDone(Measure.ABUTMENT_LUBRICANT, corner)
                 || at(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner).isPresent();
+    }
+
+    private void addPunctures() {
+        var tags = readings.all(Measure.PUNCTURE_REPAIRED).stream()
+                .filter(WorkDone::isYes)
+                .map(Reading::wheelTag)
+                .filter(Objects::nonNull)
+                .map(Said::verbatim)
+                .toList();
+        if (!tags.isEmpty()) {
+            done.add(new Work.PuncturesRepaired(Listed.and(tags)));
+        }
     }
 
     private void addAir() {

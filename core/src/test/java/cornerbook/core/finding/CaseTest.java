@@ -119,6 +119,15 @@ class CaseTest {
                         new Work.FluidReplaced());
     }
 
+    /** The wheel is named by its tag: it may have come off at this visit, and be on no corner of the car that leaves. */
+    @Test
+    void aPunctureThatWasRepairedIsWorkDone() {
+        assertThat(worked(
+                        Cars.reading(Measure.PUNCTURE_REPAIRED, Corner.RR, "W-RR", null, 1),
+                        Cars.reading(Measure.PUNCTURE_REPAIRED, Corner.LF, "W-LF", null, 0)))
+                .containsExactly(new Work.PuncturesRepaired(Listed.and(List.of(Said.verbatim("W-RR")))));
+    }
+
     /** A contact face that got no lubricant was not lubricated; pads that move after service had their guides seen to. */
     @Test
     void cleaningAndLubricatingAreToldApart() {

@@ -55,11 +55,12 @@ public record VehiclePage(
         return assessment == null ? List.of() : assessment.findings();
     }
 
-    /** The first that ask for something; how a wheel wears across stands with its set. */
+    /** The gravest, and what asks for something before what only holds; how a wheel wears across stands with its set. */
     public List<Finding> gravest() {
         return findings().stream()
                 .filter(finding -> finding.subject().part() != Subject.Part.TREAD_PATTERN)
                 .filter(finding -> !finding.subject().part().isOfShop())
+                .sorted(Comparator.comparing(finding -> finding.todo() == null))
                 .limit(GRAVEST)
                 .toList();
     }

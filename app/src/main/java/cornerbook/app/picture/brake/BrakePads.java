@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
 public final class BrakePads {
     private static final int WIDTH = 220;
     private static final int HEIGHT = 150;
+    private static final int HEIGHT_WITH_NOTE = 168;
     static final String ROOM = "app/picture/brake";
     private static final double MIDDLE_X = 110;
     private static final double DISC_HALF_WIDTH = 8;
@@ -40,7 +41,7 @@ public final class BrakePads {
         this.labels = reader.labels(ROOM);
         this.measured = measured;
         this.newMm = measured.brake().padNewMm();
-        this.svg = new Svg(WIDTH, HEIGHT, description());
+        this.svg = new Svg(WIDTH, measured.padsReplaced() ? HEIGHT_WITH_NOTE : HEIGHT, description());
     }
 
     /** Draws them; a pad that was not read is left out. */
@@ -72,6 +73,9 @@ public final class BrakePads {
         svg.words(WIDTH - 4.0, 12, 12, Anchor.END, Palette.SLATE, false, labels.of("new", "thickness", mm(newMm)));
         if (measured.pads().isEmpty()) {
             svg.words(MIDDLE_X, 127, 13, Anchor.MIDDLE, Palette.INK, false, labels.of("pads-not-read"));
+        }
+        if (measured.padsReplaced()) {
+            svg.words(MIDDLE_X, 162, 12, Anchor.MIDDLE, Palette.INK, true, labels.of("found-replaced"));
         }
         return svg.close();
     }
@@ -125,6 +129,10 @@ public final class BrakePads {
     }
 
     private String description() {
+        return measured.padsReplaced() ? found() + "; " + labels.of("found-replaced") : found();
+    }
+
+    private String found() {
         return labels.of(
                 "pads",
                 "corner",

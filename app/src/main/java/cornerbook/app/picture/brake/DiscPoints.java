@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
 public final class DiscPoints {
     private static final int WIDTH = 220;
     private static final int HEIGHT = 200;
+    private static final int HEIGHT_WITH_NOTE = 218;
     private static final double MIDDLE_X = 110;
     private static final double MIDDLE_Y = 84;
     private static final double MEAN_RADIUS = 52;
@@ -32,7 +33,7 @@ public final class DiscPoints {
     public static String svg(BrakeMeasured measured, Reader reader) {
         var labels = reader.labels(BrakePads.ROOM);
         var points = measured.discPointsMm();
-        var svg = new Svg(WIDTH, HEIGHT, description(measured, reader));
+        var svg = new Svg(WIDTH, measured.discReplaced() ? HEIGHT_WITH_NOTE : HEIGHT, description(measured, reader));
         if (points.isEmpty()) {
             svg.circle(MIDDLE_X, MIDDLE_Y, MEAN_RADIUS, Palette.SHADE, Palette.SLATE, 1.5, "");
             words(svg, measured, labels.of("one-place-read"), reader);
@@ -105,9 +106,26 @@ public final class DiscPoints {
                                 "minimum",
                                 thickness(measured.brake().discMinimumMm())));
         svg.words(MIDDLE_X, 193, 11, Anchor.MIDDLE, Palette.INK, false, below);
+        if (measured.discReplaced()) {
+            svg.words(
+                    MIDDLE_X,
+                    211,
+                    12,
+                    Anchor.MIDDLE,
+                    Palette.INK,
+                    true,
+                    reader.labels(BrakePads.ROOM).of("found-replaced"));
+        }
     }
 
     private static String description(BrakeMeasured measured, Reader reader) {
+        var found = found(measured, reader);
+        return measured.discReplaced()
+                ? found + "; " + reader.labels(BrakePads.ROOM).of("found-replaced")
+                : found;
+    }
+
+    private static String found(BrakeMeasured measured, Reader reader) {
         var labels = reader.labels(BrakePads.ROOM);
         var points = measured.discPointsMm();
         var thinnestMm = measured.discMm();

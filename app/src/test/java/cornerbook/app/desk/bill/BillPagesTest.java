@@ -69,7 +69,8 @@ class BillPagesTest {
         var paper = text(shop.getBytes(Links.billPdf(1)));
         assertThat(paper)
                 .contains("Bill 1", "$100.00", "GST 5 % (invented)", "$9.98", "$114.98", "in cash: $115.00")
-                .contains("guaranteed until 25 Feb 2027", "section 176");
+                .contains("guaranteed until 25 Feb 2027", "section 176")
+                .doesNotContainIgnoringCase("from memory");
 
         page.getByText("Give it back").click();
         page.getByLabel("Why").selectOption("WRONG_CAR");

@@ -30,7 +30,9 @@ class BrakePictureTest {
                 BRAKE,
                 List.of(new Pad(Spot.OUTER, 5.5, 5.5, 6.6), new Pad(Spot.INNER, 8.25, 2.75, null)),
                 25.42,
-                List.of(25.430, 25.434, 25.436, 25.434, 25.430, 25.426, 25.420, 25.426));
+                List.of(25.430, 25.434, 25.436, 25.434, 25.430, 25.426, 25.420, 25.426),
+                false,
+                false);
     }
 
     @Test
@@ -39,6 +41,18 @@ class BrakePictureTest {
         assertThat(svg.getAttribute("aria-label"))
                 .isEqualTo(
                         "Brake pads of LF: outer 5.5\u00a0mm, at the visit before 6.6\u00a0mm; inner 8.3\u00a0mm/2.8\u00a0mm; limit 3.0\u00a0mm, new 11.0\u00a0mm");
+    }
+
+    /** What came off is drawn as it was found; nobody may take it for what is on the car now. */
+    @Test
+    void whatWasReplacedIsToldAsFound() throws Exception {
+        var worn = new BrakeMeasured(
+                Corner.LF, BRAKE, List.of(new Pad(Spot.INNER, 1.2, 1.2, null)), 23.4, List.of(), true, true);
+        for (var svg : List.of(BrakePads.svg(worn, Reader.DEFAULT), DiscPoints.svg(worn, Reader.DEFAULT))) {
+            assertThat(svg).contains(">as found, replaced since<");
+            assertThat(parse(svg).getAttribute("aria-label")).endsWith("; as found, replaced since");
+        }
+        assertThat(BrakePads.svg(measured(Corner.LF), Reader.DEFAULT)).doesNotContain("replaced");
     }
 
     /** Half the material of a new pad is half as wide as the way from its plate to the disc. */
@@ -74,7 +88,7 @@ class BrakePictureTest {
                 .startsWith(
                         "Disc of LF: thinnest 25.42\u00a0mm, minimum 24.00\u00a0mm; variation 0.016\u00a0mm over 8 points: 25.430\u00a0mm, ");
         var one =
-                parse(DiscPoints.svg(new BrakeMeasured(Corner.LF, BRAKE, List.of(), 25.42, List.of()), Reader.DEFAULT));
+                parse(DiscPoints.svg(new BrakeMeasured(Corner.LF, BRAKE, List.of(), 25.42, List.of(), false, false), Reader.DEFAULT));
         assertThat(one.getAttribute("aria-label"))
                 .isEqualTo("Disc of LF: thinnest 25.42\u00a0mm, minimum 24.00\u00a0mm");
     }

@@ -21,13 +21,17 @@ import org.jspecify.annotations.Nullable;
  * @param pads outer first; a pad that was not read is left out
  * @param discMm where it is thinnest; null when it was not read
  * @param discPointsMm in their order around the disc, from stud 1; empty when only one value was written
+ * @param padsReplaced at this visit: what was read is what came off
+ * @param discReplaced the same for the disc
  */
 public record BrakeMeasured(
         Corner corner,
         BrakeSpecification brake,
         List<Pad> pads,
         @Nullable Double discMm,
-        List<Double> discPointsMm) {
+        List<Double> discPointsMm,
+        boolean padsReplaced,
+        boolean discReplaced) {
     public BrakeMeasured {
         pads = List.copyOf(pads);
         discPointsMm = List.copyOf(discPointsMm);
@@ -72,7 +76,9 @@ public record BrakeMeasured(
                         .map(side -> pad(at, side, before))
                         .toList(),
                 disc.isPresent() ? (Double) disc.getAsDouble() : null,
-                at.discPoints().orElse(List.of()));
+                at.discPoints().orElse(List.of()),
+                at.done(Measure.PADS_REPLACED),
+                at.done(Measure.DISC_REPLACED));
     }
 
     private static Pad pad(BrakeCorner at, Spot side, List<Visit> before) {

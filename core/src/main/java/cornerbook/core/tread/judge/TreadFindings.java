@@ -108,7 +108,8 @@ public final class TreadFindings {
         var atFitting = span.role() == SetSpan.Role.GOING_ON ? atFitting(given, span) : null;
         boolean lies = span.role() == SetSpan.Role.COMING_OFF
                 && !given.visit().leftOn().isEmpty();
-        findings.add(ofSet(forecast, binding(given, span), lies, atFitting));
+        findings.add(ofSet(
+                forecast, binding(given, span), given.limit(Limit.Kind.TREAD_LEGAL, span), lies, atFitting));
         findings.addAll(TreadPatternFindings.of(forecast));
         return Judgement.of(findings);
     }
@@ -144,9 +145,11 @@ public final class TreadFindings {
     /**
      * The finding on one set.
      *
+     * @param limit the deeper of the season's minimum and the legal one
      * @param lies whether its wheels have come off: nobody drives on them, however worn they are
      */
-    static Finding ofSet(SetForecast forecast, Limit limit, boolean lies, @Nullable Evidence atFitting) {
+    static Finding ofSet(
+            SetForecast forecast, Limit limit, Limit legal, boolean lies, @Nullable Evidence atFitting) {
         var limitSource = limit.citation();
         var weakest = weakest(forecast);
         var groove = lowest(weakest);
@@ -199,7 +202,7 @@ public final class TreadFindings {
                                 depth(groove),
                                 new Chance(forecast.probabilityHolds()),
                                 forecast.until()),
-                plainWords(forecast, verdict, groove, asked(forecast, limit)),
+                plainWords(forecast, verdict, groove, asked(forecast, limit, legal)),
                 below ? null : forecast.horizon(),
                 below ? null : (Double) forecast.probabilityHolds(),
                 lifeLeft,
@@ -247,9 +250,10 @@ public final class TreadFindings {
     }
 
     /** Law and our own rule told apart. */
-    private static Said asked(SetForecast forecast, Limit limit) {
+    private static Said asked(SetForecast forecast, Limit limit, Limit legal) {
         return new TreadSaid.Asked(
                 new Amount(forecast.legalLimitMm(), "mm", 1),
+                !legal.isHouseRule(),
                 forecast.limitMm() > forecast.legalLimitMm() ? minimum(forecast) : null,
                 !limit.isHouseRule());
     }

@@ -67,9 +67,14 @@ public interface TreadSaid extends Said {
     /**
      * What the law asks, and what we advise.
      *
+     * @param legalIsLaw false where nobody knows whose law holds: then it is the least that the house asks
      * @param season null where the law asks as much
      */
-    record Asked(Amount legal, @Nullable Amount season, boolean seasonIsLaw) implements TreadSaid {}
+    record Asked(
+            Amount legal,
+            boolean legalIsLaw,
+            @Nullable Amount season,
+            boolean seasonIsLaw) implements TreadSaid {}
 
     record BelowLegal(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 

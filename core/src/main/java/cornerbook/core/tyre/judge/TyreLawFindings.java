@@ -4,6 +4,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Scale;
 import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
@@ -32,7 +33,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Findings on what the law of the car's place says of winter tyres and studs from this visit to the next, on the tyres that it
  * leaves on. Marks and studs are read at the wheel, and stand until they are read again. A set that the book has as a summer set is
- * no winter set; of any other a mark that nobody read is not judged. Never Unsafe: the law forbids such tyres, the road may not.
+ * no winter set; of any other a mark that nobody read is not judged. That the place itself is not known is said by the car's data. Never Unsafe: the law forbids such tyres, the road may not.
  */
 public final class TyreLawFindings {
     private static final double SNOWFLAKE = 2;
@@ -71,7 +72,7 @@ public final class TyreLawFindings {
         always.ifPresent(law -> winterTyres(law, true));
         inWinterConditions.ifPresent(law -> winterTyres(law, false));
         studs();
-        if (!notOnFile.isEmpty()) {
+        if (!notOnFile.isEmpty() && !place.equals(Vehicle.ANY_PLACE)) {
             notJudged.add(new FittingSaid.NoLawOnFile(PlaceOfLaw.of(place), Listed.and(notOnFile)));
         }
         return new Judgement(findings, notJudged);

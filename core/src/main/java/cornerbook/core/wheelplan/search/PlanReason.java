@@ -11,6 +11,8 @@ public interface PlanReason extends Said {
     /** What needs no number. */
     enum Plainly implements PlanReason {
         NO_MOVE_HELPS,
+        /** The wheels have no corner to go back to. */
+        NONE_RAN_YET,
         FAR_EITHER_WAY,
         /** The other way of moving the wheels: none. */
         WHEELS_LEFT

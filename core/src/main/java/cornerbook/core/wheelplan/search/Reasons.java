@@ -19,12 +19,13 @@ final class Reasons {
 
     private Reasons() {}
 
-    static Said choice(Sequence best, Gain gain, boolean stays) {
+    /** @param ranBefore whether any of the wheels has a corner where it ran */
+    static Said choice(Sequence best, Gain gain, boolean stays, boolean ranBefore) {
         if (stays && gain.likelyKm() > 0) {
             return new PlanReason.MovingGainsLittle(km(gain.likelyKm()), spread(gain.interval()));
         }
         if (stays || best.moves() == 0) {
-            return PlanReason.Plainly.NO_MOVE_HELPS;
+            return ranBefore ? PlanReason.Plainly.NO_MOVE_HELPS : PlanReason.Plainly.NONE_RAN_YET;
         }
         if (gain.gainKm() >= SAME_KM && gain.likelyKm() > 0) {
             return new PlanReason.RunsLonger(km(gain.likelyKm()), spread(gain.interval()));

@@ -68,7 +68,8 @@ public final class WheelPlanner {
                 : best;
         int seasons = request.seasonsThousandKm().size();
         var reasons = new ArrayList<Said>();
-        reasons.add(Reasons.choice(best, gain, stays));
+        boolean ranBefore = request.wheels().stream().anyMatch(wheel -> wheel.lastCorner() != null);
+        reasons.add(Reasons.choice(best, gain, stays, ranBefore));
         if (!stays && best.moves() > 0 && numbers.firstMoves[best.assignments().getFirst()] == 0) {
             int first = 1;
             while (best.assignments().get(first).equals(best.assignments().getFirst())) {

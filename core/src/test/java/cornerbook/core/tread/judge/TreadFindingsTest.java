@@ -32,24 +32,36 @@ class TreadFindingsTest {
     private static final Limit INVENTED =
             new Limit("*", Limit.Kind.TREAD_SEASON, SeasonKind.WINTER, 4, null, null, Said.verbatim("invented"));
     private static final SetOf WINTER_SET = new SetOf(SeasonKind.WINTER);
-    private static final Said MINIMUM = new TreadSaid.Asked(mm(1.6), mm(4), false);
+    private static final Said MINIMUM = new TreadSaid.Asked(mm(1.6), false, mm(4), false);
 
     /** More likely used up than not before the next visit is used up now; surer than asked (90 %) holds. */
     @ParameterizedTest
     @CsvSource({"0.2, SPENT", "0.4, SPENT", "0.49, SPENT", "0.5, RUNS_OUT", "0.89, RUNS_OUT", "0.9, HOLDS", "1, HOLDS"})
     void theChanceUntilTheNextVisitDecides(double chance, Verdict verdict) {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 6.0, 5.0), INVENTED, false, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 6.0, 5.0), INVENTED, INVENTED, false, null);
         assertThat(finding.verdict()).isEqualTo(verdict);
         assertThat(finding.probability()).isEqualTo(chance);
         assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.WHEEL_SET, null, null, "WINTER-set"));
+    }
+
+    /** What the house asks where nobody knows whose law holds is not called law. */
+    @Test
+    void lawIsNamedOnlyWhereItIsOnFile() {
+        var law = new Limit("XX", Limit.Kind.TREAD_LEGAL, null, 1.6, null, null, Said.verbatim("invented"));
+        for (var legal : List.of(law, INVENTED)) {
+            assertThat(TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 6, 6.0), INVENTED, legal, false, null)
+                            .plainWords())
+                    .isEqualTo(new TreadSaid.Lasts(
+                            WINTER_SET, mm(6), new TreadSaid.Asked(mm(1.6), legal.equals(law), mm(4), false)));
+        }
     }
 
     /** By what is usual alone no tyre is condemned, and none is ordered: it is measured again. */
     @ParameterizedTest
     @CsvSource({"0.01, RUNS_OUT", "0.49, RUNS_OUT", "0.89, RUNS_OUT", "0.9, HOLDS"})
     void aSetWhoseWearWasNotSeenIsMeasuredAgain(double chance, Verdict verdict) {
-        var onCar = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 5.0), INVENTED, false, null);
-        var stored = TreadFindings.ofSet(forecast(Role.COMING_OFF, chance, 5, 5.0), INVENTED, true, null);
+        var onCar = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 5.0), INVENTED, INVENTED, false, null);
+        var stored = TreadFindings.ofSet(forecast(Role.COMING_OFF, chance, 5, 5.0), INVENTED, INVENTED, true, null);
         assertThat(onCar.verdict()).isEqualTo(verdict).isEqualTo(stored.verdict());
         if (verdict == Verdict.RUNS_OUT) {
             assertThat(onCar.todo())
@@ -61,7 +73,7 @@ class TreadFindingsTest {
     /** What has worn before its owner's eyes is ordered anew. */
     @Test
     void aSetWhoseWearWasSeenIsOrderedAnew() {
-        assertThat(TreadFindings.ofSet(forecast(Role.COMING_OFF, 0.7, 5, 6.0, 5.0), INVENTED, true, null)
+        assertThat(TreadFindings.ofSet(forecast(Role.COMING_OFF, 0.7, 5, 6.0, 5.0), INVENTED, INVENTED, true, null)
                         .todo())
                 .isEqualTo(new Todo(Todo.Action.ORDER, Todo.When.BEFORE_FITTING));
     }
@@ -70,14 +82,14 @@ class TreadFindingsTest {
     @ParameterizedTest
     @CsvSource({"3.9, 0.95, SPENT", "4.0, 0.95, HOLDS", "1.5, 0.95, UNSAFE", "1.6, 0.95, SPENT", "1.5, 0.1, UNSAFE"})
     void aReadingBelowALimitIsNotTalkedAway(double readMm, double chance, Verdict verdict) {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 4.4, readMm), INVENTED, false, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 4.4, readMm), INVENTED, INVENTED, false, null);
         assertThat(finding.verdict()).isEqualTo(verdict);
     }
 
     /** What was read last counts: a tread does not grow, so the shallower reading before it was wrong. */
     @Test
     void theLastReadingOfAGrooveCounts() {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 5, 3.5, 5.1), INVENTED, false, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 5, 3.5, 5.1), INVENTED, INVENTED, false, null);
         assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
     }
 
@@ -85,7 +97,7 @@ class TreadFindingsTest {
     @ParameterizedTest
     @CsvSource({"3.9, SPENT", "4.0, HOLDS", "1.5, UNSAFE", "1.6, SPENT"})
     void withoutAReadingTheModelIsBelieved(double modelMm, Verdict verdict) {
-        assertThat(TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, modelMm), INVENTED, false, null)
+        assertThat(TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, modelMm), INVENTED, INVENTED, false, null)
                         .verdict())
                 .isEqualTo(verdict);
     }
@@ -93,7 +105,7 @@ class TreadFindingsTest {
     /** 6 mm of a tyre that is 8 mm new and done at 4 mm: half of its life is left. */
     @Test
     void theMarkShowsTheLifeOfTheLowestGroove() {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 6, 6.0), INVENTED, false, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 6, 6.0), INVENTED, INVENTED, false, null);
         assertThat(finding.lifeLeft()).isEqualTo(0.5);
         assertThat(finding.evidence().getFirst().value())
                 .isEqualTo(new TreadSaid.GrooveAt(Corner.RR, "W-RR", Spot.OUTER, new PlusMinus(6, 0.1, "mm", 1)));
@@ -116,7 +128,7 @@ class TreadFindingsTest {
     /** A set above its minimum that will not last is used up by a date, not by its depth. */
     @Test
     void aSetThatWillNotLastIsGivenItsDate() {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.3, 4.3, 5.3, 4.3), INVENTED, false, null);
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.3, 4.3, 5.3, 4.3), INVENTED, INVENTED, false, null);
         assertThat(finding.plainWords())
                 .isEqualTo(new TreadSaid.WillNotLast(WINTER_SET, mm(4.3), MINIMUM, LocalDate.of(2026, 12, 1)));
         assertThat(words(Role.GOING_ON, 0.3, 3.9)).isEqualTo(new TreadSaid.UsedUp(WINTER_SET, mm(3.9), MINIMUM));
@@ -125,10 +137,10 @@ class TreadFindingsTest {
     /** A set that came off is not driven on, however worn: it is to be ordered anew, and the car is not called unsafe for it. */
     @Test
     void aSetThatLiesInTheStoreIsNeverUnsafe() {
-        var finding = TreadFindings.ofSet(forecast(Role.COMING_OFF, 0.1, 1.2, 1.2), INVENTED, true, null);
+        var finding = TreadFindings.ofSet(forecast(Role.COMING_OFF, 0.1, 1.2, 1.2), INVENTED, INVENTED, true, null);
         assertThat(finding.verdict()).isEqualTo(Verdict.SPENT);
         assertThat(finding.todo()).isEqualTo(new Todo(Todo.Action.ORDER, Todo.When.BEFORE_FITTING));
-        assertThat(TreadFindings.ofSet(forecast(Role.COMING_OFF, 0.1, 1.2, 1.2), INVENTED, false, null)
+        assertThat(TreadFindings.ofSet(forecast(Role.COMING_OFF, 0.1, 1.2, 1.2), INVENTED, INVENTED, false, null)
                         .verdict())
                 .as("its wheels are still on the car")
                 .isEqualTo(Verdict.UNSAFE);
@@ -142,7 +154,7 @@ class TreadFindingsTest {
     }
 
     private static Said words(Role role, double chance, double depthMm) {
-        return TreadFindings.ofSet(forecast(role, chance, depthMm, depthMm), INVENTED, false, null)
+        return TreadFindings.ofSet(forecast(role, chance, depthMm, depthMm), INVENTED, INVENTED, false, null)
                 .plainWords();
     }
 

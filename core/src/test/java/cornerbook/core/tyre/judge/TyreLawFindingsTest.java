@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import cornerbook.core.car.Cars;
 import cornerbook.core.car.Measure;
+import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
@@ -160,6 +161,13 @@ class TyreLawFindingsTest {
         assertThat(judge(in("XX", SeasonKind.SUMMER).day(2027, 6, 1)).notJudged())
                 .containsExactly(new FittingSaid.NoLawOnFile(
                         PlaceOfLaw.of("XX"), Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES))));
+    }
+
+    /** That nobody knows whose law holds is said once, by the car's data; there is no place where one could look. */
+    @Test
+    void aPlaceThatIsNotKnownIsNoPlaceToLookTheLawUp() {
+        assertThat(judge(in(Vehicle.ANY_PLACE, SeasonKind.SUMMER).day(2026, 5, 12)).notJudged())
+                .isEmpty();
     }
 
     private static FittedCar car(SeasonKind season) {

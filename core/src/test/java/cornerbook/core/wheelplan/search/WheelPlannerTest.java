@@ -71,6 +71,17 @@ class WheelPlannerTest {
                 .forEach((corner, tag) -> assertThat(Corner.valueOf(tag).axle()).isEqualTo(corner.axle()));
     }
 
+    /** No wheel goes back to where it ran when none ever ran. */
+    @Test
+    void aSetThatNeverRanIsPlacedAndNotSentBack() {
+        var unused = wheels(false, 7, 7, 7, 7).stream()
+                .map(wheel -> new WheelState(wheel.tag(), wheel.tyreSize(), false, wheel.depthsMm(), null))
+                .toList();
+        assertThat(plan(unused, evenRates(0.2, 0.2), ONE_SIZE).reasons())
+                .first()
+                .isEqualTo(PlanReason.Plainly.NONE_RAN_YET);
+    }
+
     @Test
     void evenWheelsAreLeftWhereTheyAre() {
         var plan = plan(wheels(false, 7, 7, 7, 7), evenRates(0.2, 0.2), ONE_SIZE);
