@@ -211,6 +211,8 @@ public final class CornerbookServer {
                 .post(HoursHandler.PAGE, hours::save)
                 .post(HoursHandler.PAGE + "/close", hours::close)
                 .post(HoursHandler.PAGE + "/open", hours::open)
+                .post(HoursHandler.PAGE + "/away", hours::away)
+                .post(HoursHandler.PAGE + "/back", hours::back)
                 .post(HoursHandler.PAGE + "/calendar", hours::makeCalendar)
                 .post(HoursHandler.PAGE + "/calendar/withdraw", hours::withdrawCalendar)
                 .get(Links.CALENDAR + "{file}", calendar::show)

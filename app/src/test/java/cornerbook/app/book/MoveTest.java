@@ -14,6 +14,7 @@ import cornerbook.app.book.price.PriceKey;
 import cornerbook.app.book.price.PriceRow;
 import cornerbook.app.book.price.PriceValue;
 import cornerbook.app.book.price.TaxPlace;
+import cornerbook.app.book.shop.Absence;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
@@ -94,6 +95,9 @@ class MoveTest {
                             "SAFETY",
                             "Ida",
                             AgreedWork.NOW));
+            book.devices().putPerson("Ida", "no hash");
+            book.hours().away(new Absence("away", "Ida", AgreedWork.TODAY, AgreedWork.TODAY), "Ida", AgreedWork.NOW);
+            book.hours().back("away", "Ida", AgreedWork.NOW);
             book.orders().keep("level", new OrderLevel(null, "40", "2,50"), "Ida", AgreedWork.NOW);
             book.bills()
                     .credit("back", 1, CreditReason.WRONG_CAR, "wrong car", AgreedWork.TODAY, "Ida", AgreedWork.NOW);
@@ -170,6 +174,8 @@ class MoveTest {
                         "set_term",
                         "store_room",
                         "set_bringing",
+                        "person_away",
+                        "person_back",
                         "stock_count",
                         "stock_scan",
                         "stock_difference",

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.customer.KeptOfCustomer.Mention;
+import cornerbook.app.book.shop.Absence;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.days.Skill;
@@ -53,6 +54,10 @@ class WishesStayTest {
         book.devices().putPerson("Ida", "no hash");
         book.skills().put("Ida", Set.of(Skill.BRAKES, Skill.HIGH_VOLTAGE), "Ida", NOW);
         book.skills().put("Ida", Set.of(Skill.BRAKES), null, NOW);
+        book.hours().away(new Absence("week", "Ida", TODAY, TODAY.plusDays(4)), "Ida", NOW);
+        book.hours().away(new Absence("ill", "Ida", TODAY.plusDays(9), TODAY.plusDays(9)), null, NOW);
+        book.hours().back("ill", "Ida", NOW);
+        book.hours().back("ill", "Ida", NOW);
         var wishes = book.dayWishes();
         for (var secret : List.of("one", "two")) {
             wishes.ask(secret, CAR, "hash " + secret, PlannedWork.BRAKES, 90, TODAY.plusWeeks(4), "fr", "Ida", NOW);
@@ -77,6 +82,9 @@ class WishesStayTest {
                 assertThat(book.skills().list().of()).isEqualTo(Map.of("Ida", Set.of(Skill.BRAKES)));
                 assertThat(book.skills().list().lacking("Ida", Set.of(Skill.HIGH_VOLTAGE)))
                         .containsExactly(Skill.HIGH_VOLTAGE);
+                assertThat(book.hours().listAway(TODAY.plusDays(4)))
+                        .containsExactly(new Absence("week", "Ida", TODAY, TODAY.plusDays(4)));
+                assertThat(book.hours().listAway(TODAY.plusDays(5))).isEmpty();
                 assertThat(book.dayWishes().listWaiting())
                         .singleElement()
                         .satisfies(wish -> assertThat(wish.id()).isEqualTo("first two"));
@@ -123,6 +131,8 @@ class WishesStayTest {
             for (var sql : List.of(
                     "update person_skill set has = 1 - has",
                     "delete from person_skill",
+                    "update person_away set last_day = '2030-01-01'",
+                    "delete from person_back",
                     "update day_asking set minutes = 5",
                     "delete from day_asking",
                     "update day_wish set day = '2020-01-01', starts = '09:00'",

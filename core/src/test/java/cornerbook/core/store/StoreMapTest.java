@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
@@ -90,6 +91,27 @@ class StoreMapTest {
                 .hasSize(2);
         assertThat(TypedPlaces.racks(List.of("", "#4", "x".repeat(31)))).isEmpty();
         assertThat(TypedPlaces.racks(List.of("A 1", "A 500"))).hasSize(2);
+    }
+
+    /** A big store counts its bays through: a rack for each hundred of them, and not a tap for each bay. */
+    @Test
+    void moreThanAHundredTypedNamesMakeARackForEachHundred() {
+        var typed = IntStream.rangeClosed(1, 275)
+                .filter(bay -> bay % 7 != 3)
+                .mapToObj(bay -> "Rack S, bay " + bay)
+                .toList();
+        var racks = TypedPlaces.racks(typed);
+        assertThat(racks)
+                .containsExactlyInAnyOrder(
+                        new Naming("Rack S, bay #", 1, 99),
+                        new Naming("Rack S, bay 100", 1, 1),
+                        new Naming("Rack S, bay 1##", 1, 98),
+                        new Naming("Rack S, bay 200", 1, 1),
+                        new Naming("Rack S, bay 2##", 1, 75));
+        var places = racks.stream()
+                .flatMap(rack -> IntStream.rangeClosed(1, rack.places()).mapToObj(place -> rack.name(1, place)))
+                .toList();
+        assertThat(places).as("each bay has one place").containsAll(typed).doesNotHaveDuplicates();
     }
 
     /** Twenty places from the door inwards: the two nearest are for sets that go on soon. */

@@ -1,9 +1,11 @@
 package cornerbook.app.book.shop;
 
+import cornerbook.app.book.store.TableRow;
 import cornerbook.app.book.store.Transactions;
 import cornerbook.core.days.WorkHours;
 import cornerbook.core.tool.ShopTool;
 import java.time.DayOfWeek;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -12,8 +14,10 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** When people work, on which days the shop is closed, and so how much work a day takes. */
 public final class ShopHours {
@@ -79,6 +83,50 @@ public final class ShopHours {
         store.write(handle -> handle.execute("delete from closed_day where day = ?", day.toString()));
     }
 
+    /** On which days those who work here are not there, from a day on; what was taken back is left out. */
+    public List<Absence> listAway(LocalDate first) {
+        return store.read(handle -> handle.select(
+                        "select person_away.* from person_away join person on person.name = person_away.person"
+                                + " where person.removed_at is null and last_day >= ?"
+                                + " and not exists (select 1 from person_back where away_id = person_away.id)"
+                                + " order by first_day, person_away.person, person_away.id",
+                        first.toString())
+                .map((row, context) -> new Absence(
+                        row.getString("id"),
+                        row.getString("person"),
+                        LocalDate.parse(row.getString("first_day")),
+                        LocalDate.parse(row.getString("last_day"))))
+                .list());
+    }
+
+    /**
+     * Somebody is not there on some days. Sent again it counts once.
+     *
+     * @param by who says so; null where nobody is named
+     */
+    public void away(Absence absence, @Nullable String by, Instant at) {
+        store.write(handle -> new TableRow("person_away")
+                .set("id", absence.id())
+                .set("person", absence.person())
+                .set("first_day", absence.first())
+                .set("last_day", absence.last())
+                .set("said_by", by)
+                .set("made_at", at)
+                .insertOnce(handle));
+    }
+
+    /** Somebody is there after all; what is not known, or was taken back before, is nothing. */
+    public void back(String absenceId, @Nullable String by, Instant at) {
+        store.write(handle -> TableRow.count(handle, "person_away where id = ?", absenceId) == 1
+                && TableRow.count(handle, "person_back where away_id = ?", absenceId) == 0
+                && new TableRow("person_back")
+                        .set("id", UUID.randomUUID())
+                        .set("away_id", absenceId)
+                        .set("said_by", by)
+                        .set("made_at", at)
+                        .insertOnce(handle));
+    }
+
     /**
      * On which days somebody works here. Where nobody has said when, Monday to Friday do: common practice, no source.
      *
@@ -86,13 +134,15 @@ public final class ShopHours {
      */
     public Predicate<LocalDate> workingDays(LocalDate first) {
         var closed = Set.copyOf(listClosed(first).keySet());
-        Set<DayOfWeek> worked = list().values().stream()
-                .flatMap(week -> week.entrySet().stream())
-                .filter(day -> !day.getValue().spans().isEmpty())
-                .map(Map.Entry::getKey)
-                .collect(Collectors.toSet());
-        var weekdays = worked.isEmpty() ? EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY) : worked;
-        return day -> weekdays.contains(day.getDayOfWeek()) && !closed.contains(day);
+        var people = list();
+        var away = listAway(first);
+        var usual = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
+        return day -> !closed.contains(day)
+                && (people.isEmpty()
+                        ? usual.contains(day.getDayOfWeek())
+                        : people.entrySet().stream().anyMatch(each -> !hoursOf(each, day, away)
+                                .spans()
+                                .isEmpty()));
     }
 
     /**
@@ -102,7 +152,8 @@ public final class ShopHours {
      * @return minutes by day
      */
     public NavigableMap<LocalDate, Integer> capacityMinutes(LocalDate first, int days, List<ShopTool> tools) {
-        var people = list().values();
+        var people = list().entrySet();
+        var away = listAway(first);
         var closed = listClosed(first);
         int hoists = (int) tools.stream()
                 .filter(tool -> tool.kind() == ShopTool.Kind.HOIST)
@@ -110,10 +161,25 @@ public final class ShopHours {
         var capacity = new TreeMap<LocalDate, Integer>();
         first.datesUntil(first.plusDays(days)).forEach(day -> {
             var hours = people.stream()
-                    .map(each -> each.getOrDefault(day.getDayOfWeek(), WorkHours.NONE))
+                    .map(each -> hoursOf(each, day, away))
                     .toList();
             capacity.put(day, closed.containsKey(day) ? 0 : WorkHours.capacityMinutes(hours, hoists));
         });
         return capacity;
+    }
+
+    /** The hours of everybody who works here on one day. */
+    public static Map<String, WorkHours> ofDay(
+            Map<String, Map<DayOfWeek, WorkHours>> people, LocalDate day, List<Absence> away) {
+        return people.entrySet().stream()
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey, each -> hoursOf(each, day, away), (one, other) -> one, TreeMap::new));
+    }
+
+    private static WorkHours hoursOf(
+            Map.Entry<String, Map<DayOfWeek, WorkHours>> person, LocalDate day, List<Absence> away) {
+        return away.stream().anyMatch(each -> each.covers(person.getKey(), day))
+                ? WorkHours.NONE
+                : person.getValue().getOrDefault(day.getDayOfWeek(), WorkHours.NONE);
     }
 }

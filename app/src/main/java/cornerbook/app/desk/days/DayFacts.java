@@ -5,9 +5,9 @@ import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.DayAsking.Wish;
 import cornerbook.app.book.people.SkillLedger.Skills;
+import cornerbook.app.book.shop.ShopHours;
 import cornerbook.app.desk.SetsThere;
 import cornerbook.core.days.Skill;
-import cornerbook.core.days.WorkHours;
 import cornerbook.core.days.plan.Station;
 import cornerbook.core.days.plan.Wanted;
 import cornerbook.core.days.plan.Wanted.Agreed;
@@ -18,7 +18,6 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,6 +40,7 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
      */
     static DayFacts of(Book book, LocalDate first, LocalDate last, LocalDateTime now) {
         var hours = book.hours().list();
+        var away = book.hours().listAway(first);
         var closed = book.hours().listClosed(first);
         var skills = book.skills().list();
         var hoists = book.tools().list().stream()
@@ -50,12 +50,7 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
                 .toList();
         var stations = first.datesUntil(last.plusDays(1))
                 .filter(day -> !closed.containsKey(day))
-                .flatMap(day -> {
-                    var ofDay = new TreeMap<String, WorkHours>();
-                    hours.forEach(
-                            (person, week) -> ofDay.put(person, week.getOrDefault(day.getDayOfWeek(), WorkHours.NONE)));
-                    return Station.of(day, ofDay, hoists, skills.of()).stream();
-                })
+                .flatMap(day -> Station.of(day, ShopHours.ofDay(hours, day, away), hoists, skills.of()).stream())
                 .toList();
         var appointments = book.appointments().list(first, last).stream()
                 .filter(each -> each.state().isOpen() || each.state() == AppointmentState.CAME)

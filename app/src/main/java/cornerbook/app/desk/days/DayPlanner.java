@@ -40,18 +40,29 @@ public final class DayPlanner {
     private DayPlanner() {}
 
     /** A car that is due and has no appointment. */
-    private record DueCar(PlanRow.Of car, PlannedWork work, int minutes, LocalDate due, boolean ofSeason) {}
+    private record DueCar(PlanRow.Of car, PlannedWork work, int minutes, LocalDate due, Set<Matter> matters) {
+        boolean isOfSeason() {
+            return matters.equals(Set.of(Matter.NEXT_VISIT));
+        }
+    }
 
     /**
      * What a plan rests on; where two of them are the same, the plan still holds.
      *
      * @param visits all that have or want a place
+     * @param beside what cars are due for that the work of their plan does not say
      */
-    public record Gathered(DayFacts facts, List<Wanted> visits, Map<String, Plan> due, Map<String, PlanRow.Of> cars) {
+    public record Gathered(
+            DayFacts facts,
+            List<Wanted> visits,
+            Map<String, Plan> due,
+            Map<String, PlanRow.Of> cars,
+            Map<String, List<Matter>> beside) {
         public Gathered {
             visits = List.copyOf(visits);
             due = Map.copyOf(due);
             cars = Map.copyOf(cars);
+            beside = Map.copyOf(beside);
         }
 
         /** Whether a plan made from the one is one for the other. */
@@ -88,6 +99,7 @@ public final class DayPlanner {
                         !wish.earliest().isBefore(first) && !wish.earliest().isAfter(last))
                 .forEach(visits::add);
         var due = new LinkedHashMap<String, Plan>();
+        var beside = new LinkedHashMap<String, List<Matter>>();
         if (asked.withDue()) {
             var highVoltage = book.cars().listThatMayHaveHighVoltage();
             var expected =
@@ -98,7 +110,7 @@ public final class DayPlanner {
                     continue;
                 }
                 var id = "due-" + car.car().carId();
-                var earliest = car.ofSeason() ? car.due().minusDays(DAYS_OF_SEASON) : first;
+                var earliest = car.isOfSeason() ? car.due().minusDays(DAYS_OF_SEASON) : first;
                 visits.add(new Wanted(
                         id,
                         car.minutes(),
@@ -113,9 +125,10 @@ public final class DayPlanner {
                         null));
                 cars.put(id, car.car());
                 due.put(id, new Plan(car.due(), null, car.work(), car.minutes(), null, null, ""));
+                beside.put(id, PlanRow.beside(car.work(), car.matters()));
             }
         }
-        return new Gathered(facts, visits, due, cars);
+        return new Gathered(facts, visits, due, cars, beside);
     }
 
     private static PlanRow.Of of(Appointment.Car car) {
@@ -141,7 +154,7 @@ public final class DayPlanner {
                         .map(ComingCar.Due::day)
                         .min(Comparator.naturalOrder())
                         .orElseThrow(),
-                matters.equals(Set.of(Matter.NEXT_VISIT)));
+                matters);
     }
 
     static int minutes(PlannedWork work, Map<PlannedWork, ExpectedMinutes> expected) {
@@ -182,7 +195,8 @@ public final class DayPlanner {
                 Objects.requireNonNull(gathered.cars().get(id)),
                 appointment.isPresent() ? was : null,
                 after,
-                placement.why()));
+                placement.why(),
+                gathered.beside().getOrDefault(id, List.of())));
     }
 
     private static @Nullable Plan after(Plan was, Placement placement) {

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.shop.Absence;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
@@ -61,7 +62,13 @@ public final class DaysHandler {
                                 desk.book().dayWishes().listWaiting(),
                                 desk.reach(),
                                 fit(Form.ofQuery(request)),
-                                SetsThere.of(desk.book(), desk.localNow()))));
+                                SetsThere.of(desk.book(), desk.localNow()),
+                                desk.book().hours().listAway(day).stream()
+                                        .filter(away -> !away.first().isAfter(day))
+                                        .map(Absence::person)
+                                        .distinct()
+                                        .sorted()
+                                        .toList())));
     }
 
     /** Where a car fits that stands here, when somebody asks by the work that it needs. */

@@ -47,11 +47,13 @@ public record DaysPage(
      * @param reach who may be called
      * @param fit null where nobody asked
      * @param there from when on sets that lie elsewhere can be there
+     * @param away who of the shop is not there on this day
      */
     public record Beside(
-            List<Wish> wishes, Reach reach, @Nullable FitPage fit, SetsThere there) {
+            List<Wish> wishes, Reach reach, @Nullable FitPage fit, SetsThere there, List<String> away) {
         public Beside {
             wishes = List.copyOf(wishes);
+            away = List.copyOf(away);
         }
     }
 
@@ -103,6 +105,14 @@ public record DaysPage(
     private static String nameOf(LocalDate date, TextStyle style) {
         return date.getDayOfWeek()
                 .getDisplayName(style, Told.reader().language().locale());
+    }
+
+    /** Whether whoever is to work on it is not there. */
+    public boolean isWorkerAway(Appointment appointment) {
+        var worker = appointment.plan().worker();
+        return worker != null
+                && appointment.state().isOpen()
+                && beside.away().contains(worker);
     }
 
     /** Whether it takes time of the shop. */

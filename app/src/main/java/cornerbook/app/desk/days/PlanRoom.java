@@ -12,6 +12,7 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Room;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.Told;
+import cornerbook.core.say.Listed;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import io.helidon.webserver.http.HttpRouting;
@@ -76,7 +77,10 @@ public final class PlanRoom implements Room {
     private static PlannedTurn turn(PlanRow row, Form typed, Desk desk) {
         var plan = Objects.requireNonNull(row.after());
         boolean isNew = row.turn() == PlannedTurn.NEW;
-        var note = isNew ? Told.labels("app/desk/days").of("still-to-agree") : plan.note();
+        var note = isNew
+                ? Told.labels("app/desk/days")
+                        .of("still-to-agree", "beside", row.beside().isEmpty() ? null : Listed.commas(row.beside()))
+                : plan.note();
         return new PlannedTurn(
                 row.entryId(),
                 row.id(),

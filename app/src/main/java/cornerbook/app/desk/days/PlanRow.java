@@ -1,7 +1,11 @@
 package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.Plan;
+import cornerbook.core.coming.Matter;
+import cornerbook.core.days.PlannedWork;
 import cornerbook.core.days.plan.PlanSaid;
+import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param entryId of what would be stored; sent again it counts once
  * @param before how it stands; null where it has no appointment yet
  * @param after how it would stand; null where the plan has no place for it
+ * @param beside what it is due for that the work does not say; empty where it has an appointment
  */
 public record PlanRow(
         String id,
@@ -20,7 +25,12 @@ public record PlanRow(
         Of car,
         @Nullable Plan before,
         @Nullable Plan after,
-        PlanSaid why) {
+        PlanSaid why,
+        List<Matter> beside) {
+    public PlanRow {
+        beside = List.copyOf(beside);
+    }
+
     /** Whose it is. */
     public record Of(
             String carId,
@@ -37,6 +47,18 @@ public record PlanRow(
         OTHER_TIME,
         NEW,
         TIMED
+    }
+
+    /** What a car is due for that its work does not say. */
+    static List<Matter> beside(PlannedWork work, Set<Matter> matters) {
+        return matters.stream()
+                .filter(matter -> switch (matter) {
+                    case RETORQUE, NEXT_VISIT -> false;
+                    case STORED_SET -> work == PlannedWork.OTHER;
+                    case TYRE_AGE, BRAKE_FLUID, WARRANTY -> true;
+                })
+                .sorted()
+                .toList();
     }
 
     Kind kind() {

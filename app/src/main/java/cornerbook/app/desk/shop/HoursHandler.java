@@ -2,6 +2,7 @@ package cornerbook.app.desk.shop;
 
 import cornerbook.app.book.people.CalendarAddress;
 import cornerbook.app.book.people.Secret;
+import cornerbook.app.book.shop.Absence;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
@@ -109,6 +110,32 @@ public final class HoursHandler {
         }
     }
 
+    /** Somebody is not there on some days; without a last day, on one. */
+    public void away(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        try {
+            var person = typed.get("person-away");
+            requirePerson(person);
+            var first = day(typed.get("first"));
+            var last = typed.get("last").isEmpty() ? first : day(typed.get("last"));
+            if (last.isBefore(desk.today())) {
+                throw new Refused(new ShopSaid.AwayIsOver(last));
+            }
+            desk.book()
+                    .hours()
+                    .away(new Absence(typed.get("id"), person, first, last), typed.person(), desk.now());
+            Pages.redirect(response, PAGE + "#away");
+        } catch (IllegalArgumentException e) {
+            send(response, 422, typed, Typed.sentence(e));
+        }
+    }
+
+    public void back(ServerRequest request, ServerResponse response) {
+        var typed = Form.read(request);
+        desk.book().hours().back(typed.get("id"), typed.person(), desk.now());
+        Pages.redirect(response, PAGE + "#away");
+    }
+
     /** A new address for the calendar of a person or of the shop. It is shown in this answer and never again. */
     public void makeCalendar(ServerRequest request, ServerResponse response) {
         var whose = whose(request);
@@ -146,8 +173,12 @@ public final class HoursHandler {
     }
 
     private LocalDate day(Form typed) {
+        return day(typed.get("day"));
+    }
+
+    private LocalDate day(String typed) {
         try {
-            return LocalDate.parse(typed.get("day"));
+            return LocalDate.parse(typed);
         } catch (DateTimeParseException e) {
             throw new Refused(new DeskSaid.NoDay(desk.today().toString()));
         }
@@ -168,7 +199,9 @@ public final class HoursHandler {
                         desk.today(),
                         desk.book().devices().listPeople(),
                         new HoursPage.Kept(
-                                hours.list(), desk.book().skills().list().of()),
+                                hours.list(),
+                                desk.book().skills().list().of(),
+                                hours.listAway(desk.today())),
                         hours.listClosed(desk.today()),
                         desk.book().calendars().list(),
                         made,

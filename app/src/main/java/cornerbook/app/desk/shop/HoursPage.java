@@ -1,6 +1,7 @@
 package cornerbook.app.desk.shop;
 
 import cornerbook.app.book.people.CalendarAddress;
+import cornerbook.app.book.shop.Absence;
 import cornerbook.app.desk.Form;
 import cornerbook.app.picture.QrCode;
 import cornerbook.app.request.Told;
@@ -45,11 +46,14 @@ public record HoursPage(
      *
      * @param hours of those who have any
      * @param skills what each has learned, of those who have learned anything
+     * @param away who is not there on some days, from today on
      */
-    public record Kept(Map<String, Map<DayOfWeek, WorkHours>> hours, Map<String, Set<Skill>> skills) {
+    public record Kept(
+            Map<String, Map<DayOfWeek, WorkHours>> hours, Map<String, Set<Skill>> skills, List<Absence> away) {
         public Kept {
             hours = Map.copyOf(hours);
             skills = Map.copyOf(skills);
+            away = List.copyOf(away);
         }
     }
 

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.shop;
 
 import cornerbook.core.say.Said;
+import java.time.LocalDate;
 
 /** What is refused about the rules and the climate of the shop. */
 sealed interface ShopSaid extends Said {
@@ -22,6 +23,9 @@ sealed interface ShopSaid extends Said {
     record HoursOf(String weekday, Said why) implements ShopSaid {}
 
     record NobodyOfThatName(String person) implements ShopSaid {}
+
+    /** Days away that are over. */
+    record AwayIsOver(LocalDate last) implements ShopSaid {}
 
     record ReasonTooLong(int most) implements ShopSaid {}
 

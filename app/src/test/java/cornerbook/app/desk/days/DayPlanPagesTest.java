@@ -7,10 +7,12 @@ import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
+import cornerbook.app.book.coming.ComingLedger;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
+import cornerbook.core.coming.Matter;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.days.Skill;
 import cornerbook.core.days.WorkHours;
@@ -18,6 +20,7 @@ import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -48,13 +51,18 @@ class DayPlanPagesTest {
     }
 
     private void book(String id, String car, LocalDate day, @Nullable LocalTime time) {
+        book(id, car, day, time, null);
+    }
+
+    private void book(
+            String id, String car, LocalDate day, @Nullable LocalTime time, @Nullable String worker) {
         shop.book()
                 .appointments()
                 .make(
                         id,
                         car,
                         AppointmentState.BOOKED,
-                        new Plan(day, time, PlannedWork.WHEELS, 60, null, null, ""),
+                        new Plan(day, time, PlannedWork.WHEELS, 60, null, worker, ""),
                         new Because(null, "Ines", ServedShop.CLOCK.instant()),
                         ServedShop.TODAY);
     }
@@ -84,6 +92,72 @@ class DayPlanPagesTest {
         page.navigate(shop.address(Links.days(MONDAY)));
         assertThat(main(page)).contains("moved: nobody works on 27 Nov 2026");
         assertThat(shop.post(Links.dayPlan() + "/accept", Map.of()).body()).contains("No plan waits for an answer");
+    }
+
+    /** Somebody is ill on one day: that day's cars go to who is there, and no other week is touched. */
+    @Test
+    void whoIsAwayOnADayIsPlannedForNoCarOfThatDay() throws Exception {
+        shop.book().devices().putPerson("Olav", "no hash");
+        var all = WorkHours.parse("8:00-12:00, 12:30-16:30");
+        shop.book().hours().put("Olav", Map.of(DayOfWeek.FRIDAY, all));
+        book("slips", "demo-08", FRIDAY, LocalTime.of(9, 0), "Ines");
+        book("stays", "demo-03", MONDAY, LocalTime.of(9, 0), "Ines");
+        var page = chromium.open(shop.address("/shop/hours"), 390);
+        page.locator("#person-away").selectOption("Ines");
+        page.locator("#first").fill(FRIDAY.toString());
+        page.getByText("Is not there").click();
+        page.getByText("There after all").waitFor();
+        Axe.assertNoViolation(page, "somebody away");
+
+        page.navigate(shop.address(Links.days(FRIDAY)));
+        assertThat(main(page)).contains("Not there on this day: Ines.").contains("Ines is not there on this day");
+        page.navigate(shop.address(Links.days(MONDAY)));
+        assertThat(main(page)).doesNotContain("not there on this day");
+        page = propose();
+        assertThat(main(page)).contains("One appointment stays as it is");
+        page.getByText("Accept this plan").click();
+        page.getByText("The plan stands: 1 appointment was written").waitFor();
+        assertThat(planOf("slips").worker()).isEqualTo("Olav");
+        assertThat(planOf("slips").day()).isEqualTo(FRIDAY);
+        assertThat(planOf("stays").worker()).isEqualTo("Ines");
+
+        page.navigate(shop.address("/shop/hours"));
+        page.getByText("There after all").click();
+        page.getByText("Nobody from today on").waitFor();
+        assertThat(shop.book().hours().listAway(ServedShop.TODAY)).isEmpty();
+    }
+
+    /** Work that has no name of its own is said by what the car is due for: the desk has to tell it to the customer. */
+    @Test
+    void aCarThatIsDueSaysForWhat() {
+        for (var matter : EnumSet.complementOf(EnumSet.of(Matter.RETORQUE, Matter.NEXT_VISIT))) {
+            var matters = Set.of(matter);
+            var work = ComingLedger.work(matters);
+            assertThat(PlanRow.beside(work, matters).isEmpty())
+                    .as("%s is said by %s", matter, work)
+                    .isEqualTo(work != PlannedWork.OTHER);
+        }
+        assertThat(PlanRow.beside(PlannedWork.WHEELS_AND_BRAKES, Set.of(Matter.NEXT_VISIT, Matter.BRAKE_FLUID)))
+                .containsExactly(Matter.BRAKE_FLUID);
+        assertThat(PlanRow.beside(PlannedWork.RETORQUE, Set.of(Matter.RETORQUE)))
+                .isEmpty();
+    }
+
+    @Test
+    void daysAwayThatCannotBeAreOneSentence() throws Exception {
+        awayRefused("does not work here", Map.of("person-away", "Nobody", "first", FRIDAY.toString()));
+        awayRefused("not a date, expected one as", Map.of("person-away", "Ines", "first", "soon"));
+        awayRefused("is past, expected a day from today on", Map.of("person-away", "Ines", "first", "2026-01-05"));
+        awayRefused(
+                "expected a last day that is not before the first",
+                Map.of("person-away", "Ines", "first", MONDAY.toString(), "last", FRIDAY.toString()));
+        assertThat(shop.book().hours().listAway(LocalDate.EPOCH)).isEmpty();
+    }
+
+    private void awayRefused(String sentence, Map<String, String> fields) throws Exception {
+        var refused = shop.post("/shop/hours/away", fields);
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body()).contains(sentence);
     }
 
     @Test
