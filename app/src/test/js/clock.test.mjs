@@ -4,7 +4,8 @@ import { byServer, learn } from "../../main/resources/cornerbook/app/assets/bay-
 import { newTablet } from "./tablet.mjs";
 
 const HOUR_MS = 3_600_000;
-const NEAR_MS = 2_000;
+// A minute and an hour are told apart; a busy machine may stand still for seconds.
+const NEAR_MS = 20_000;
 
 test("entries bear the time as the server has it", () => {
   newTablet();

@@ -51,7 +51,7 @@ class UnusableBookTest {
     void damagedPagesAreFoundByTheCheckAndNamedWhereTheyAreRead() throws IOException {
         writeShop();
         var bytes = Files.readAllBytes(file);
-        Arrays.fill(bytes, bytes.length / 2, bytes.length, (byte) 0x5a);
+        Arrays.fill(bytes, bytes.length / 4 * 3, bytes.length, (byte) 0x5a);
         Files.write(file, bytes);
         try (var book = Book.open(folder)) {
             assertThat(book.check()).hasOnlyElementsOfType(StoreSaid.FileDamaged.class);
