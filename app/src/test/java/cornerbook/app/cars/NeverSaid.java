@@ -67,6 +67,7 @@ final class NeverSaid {
     /** What only a drum brake has; a parking brake may have its shoes inside of a disc. */
     private static final Pattern OF_A_DRUM = Pattern.compile(
             "(?iU)(?<![-\\w])(?:drums?|shoe linings?|wheel cylinders?|tambours?|garnitures? des segments|cylindres? de roue)(?![-\\w])");
+
     private static final Pattern CAPITAL = Pattern.compile("^(?:[LR][FR]|A[VR][GD]),? \\p{Lu}\\p{Ll}");
 
     /** Of a mark that is for whoever works on the program. */

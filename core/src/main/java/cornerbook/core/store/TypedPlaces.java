@@ -81,8 +81,7 @@ public final class TypedPlaces {
      *
      * @param least digits that every place has
      */
-    private static List<Naming> rack(
-            String pattern, Function<String, String> digits, int least, List<String> names) {
+    private static List<Naming> rack(String pattern, Function<String, String> digits, int least, List<String> names) {
         int most = names.stream().map(digits).mapToInt(Integer::parseInt).max().orElseThrow();
         int width = names.stream()
                 .map(digits)

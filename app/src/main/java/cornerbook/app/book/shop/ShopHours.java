@@ -140,9 +140,9 @@ public final class ShopHours {
         return day -> !closed.contains(day)
                 && (people.isEmpty()
                         ? usual.contains(day.getDayOfWeek())
-                        : people.entrySet().stream().anyMatch(each -> !hoursOf(each, day, away)
-                                .spans()
-                                .isEmpty()));
+                        : people.entrySet().stream()
+                                .anyMatch(each ->
+                                        !hoursOf(each, day, away).spans().isEmpty()));
     }
 
     /**
@@ -160,9 +160,7 @@ public final class ShopHours {
                 .count();
         var capacity = new TreeMap<LocalDate, Integer>();
         first.datesUntil(first.plusDays(days)).forEach(day -> {
-            var hours = people.stream()
-                    .map(each -> hoursOf(each, day, away))
-                    .toList();
+            var hours = people.stream().map(each -> hoursOf(each, day, away)).toList();
             capacity.put(day, closed.containsKey(day) ? 0 : WorkHours.capacityMinutes(hours, hoists));
         });
         return capacity;

@@ -110,9 +110,7 @@ public record DaysPage(
     /** Whether whoever is to work on it is not there. */
     public boolean isWorkerAway(Appointment appointment) {
         var worker = appointment.plan().worker();
-        return worker != null
-                && appointment.state().isOpen()
-                && beside.away().contains(worker);
+        return worker != null && appointment.state().isOpen() && beside.away().contains(worker);
     }
 
     /** Whether it takes time of the shop. */

@@ -121,9 +121,7 @@ public final class HoursHandler {
             if (last.isBefore(desk.today())) {
                 throw new Refused(new ShopSaid.AwayIsOver(last));
             }
-            desk.book()
-                    .hours()
-                    .away(new Absence(typed.get("id"), person, first, last), typed.person(), desk.now());
+            desk.book().hours().away(new Absence(typed.get("id"), person, first, last), typed.person(), desk.now());
             Pages.redirect(response, PAGE + "#away");
         } catch (IllegalArgumentException e) {
             send(response, 422, typed, Typed.sentence(e));
@@ -199,9 +197,7 @@ public final class HoursHandler {
                         desk.today(),
                         desk.book().devices().listPeople(),
                         new HoursPage.Kept(
-                                hours.list(),
-                                desk.book().skills().list().of(),
-                                hours.listAway(desk.today())),
+                                hours.list(), desk.book().skills().list().of(), hours.listAway(desk.today())),
                         hours.listClosed(desk.today()),
                         desk.book().calendars().list(),
                         made,

@@ -54,8 +54,7 @@ class DayPlanPagesTest {
         book(id, car, day, time, null);
     }
 
-    private void book(
-            String id, String car, LocalDate day, @Nullable LocalTime time, @Nullable String worker) {
+    private void book(String id, String car, LocalDate day, @Nullable LocalTime time, @Nullable String worker) {
         shop.book()
                 .appointments()
                 .make(

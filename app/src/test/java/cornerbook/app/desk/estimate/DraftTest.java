@@ -34,18 +34,19 @@ class DraftTest {
         return ServedShop.cars().stream()
                 .flatMap(car -> car.visits().stream().map(Visit::id).map(visit -> assessor.assess(car, visit)))
                 .filter(assessed -> assessed.advice().stream().anyMatch(DraftTest::isOfPair))
-                .filter(assessed -> assessed.advice().stream()
-                        .anyMatch(advice -> asksForBothSides(advice) && !isOfPair(advice)))
+                .filter(assessed ->
+                        assessed.advice().stream().anyMatch(advice -> asksForBothSides(advice) && !isOfPair(advice)))
                 .toList();
     }
 
     /** A worn pad asks for both sides of its axle, and so does the axle: the customer is offered that work once. */
     @Test
     void partsOfBothSidesAreOfferedOnce() {
-        assertThat(withBoth()).isNotEmpty().allSatisfy(assessed -> assertThat(
-                        Draft.of(assessed, NO_PRICES, null, Reader.DEFAULT))
-                .extracting(line -> line.line().key())
-                .noneMatch(key -> key.startsWith(Subject.Part.BRAKE_PAIR.name()))
-                .anyMatch(key -> key.endsWith(Todo.Action.REPLACE_PAIR.name())));
+        assertThat(withBoth())
+                .isNotEmpty()
+                .allSatisfy(assessed -> assertThat(Draft.of(assessed, NO_PRICES, null, Reader.DEFAULT))
+                        .extracting(line -> line.line().key())
+                        .noneMatch(key -> key.startsWith(Subject.Part.BRAKE_PAIR.name()))
+                        .anyMatch(key -> key.endsWith(Todo.Action.REPLACE_PAIR.name())));
     }
 }

@@ -87,8 +87,8 @@ class BrakePictureTest {
         assertThat(svg.getAttribute("aria-label"))
                 .startsWith(
                         "Disc of LF: thinnest 25.42\u00a0mm, minimum 24.00\u00a0mm; variation 0.016\u00a0mm over 8 points: 25.430\u00a0mm, ");
-        var one =
-                parse(DiscPoints.svg(new BrakeMeasured(Corner.LF, BRAKE, List.of(), 25.42, List.of(), false, false), Reader.DEFAULT));
+        var one = parse(DiscPoints.svg(
+                new BrakeMeasured(Corner.LF, BRAKE, List.of(), 25.42, List.of(), false, false), Reader.DEFAULT));
         assertThat(one.getAttribute("aria-label"))
                 .isEqualTo("Disc of LF: thinnest 25.42\u00a0mm, minimum 24.00\u00a0mm");
     }

@@ -108,8 +108,7 @@ public final class TreadFindings {
         var atFitting = span.role() == SetSpan.Role.GOING_ON ? atFitting(given, span) : null;
         boolean lies = span.role() == SetSpan.Role.COMING_OFF
                 && !given.visit().leftOn().isEmpty();
-        findings.add(ofSet(
-                forecast, binding(given, span), given.limit(Limit.Kind.TREAD_LEGAL, span), lies, atFitting));
+        findings.add(ofSet(forecast, binding(given, span), given.limit(Limit.Kind.TREAD_LEGAL, span), lies, atFitting));
         findings.addAll(TreadPatternFindings.of(forecast));
         return Judgement.of(findings);
     }
@@ -148,8 +147,7 @@ public final class TreadFindings {
      * @param limit the deeper of the season's minimum and the legal one
      * @param lies whether its wheels have come off: nobody drives on them, however worn they are
      */
-    static Finding ofSet(
-            SetForecast forecast, Limit limit, Limit legal, boolean lies, @Nullable Evidence atFitting) {
+    static Finding ofSet(SetForecast forecast, Limit limit, Limit legal, boolean lies, @Nullable Evidence atFitting) {
         var limitSource = limit.citation();
         var weakest = weakest(forecast);
         var groove = lowest(weakest);

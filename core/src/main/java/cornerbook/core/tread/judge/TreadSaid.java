@@ -70,11 +70,7 @@ public interface TreadSaid extends Said {
      * @param legalIsLaw false where nobody knows whose law holds: then it is the least that the house asks
      * @param season null where the law asks as much
      */
-    record Asked(
-            Amount legal,
-            boolean legalIsLaw,
-            @Nullable Amount season,
-            boolean seasonIsLaw) implements TreadSaid {}
+    record Asked(Amount legal, boolean legalIsLaw, @Nullable Amount season, boolean seasonIsLaw) implements TreadSaid {}
 
     record BelowLegal(SetOf set, Said depth, Said minimum) implements TreadSaid {}
 

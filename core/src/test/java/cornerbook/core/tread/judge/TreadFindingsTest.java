@@ -38,7 +38,8 @@ class TreadFindingsTest {
     @ParameterizedTest
     @CsvSource({"0.2, SPENT", "0.4, SPENT", "0.49, SPENT", "0.5, RUNS_OUT", "0.89, RUNS_OUT", "0.9, HOLDS", "1, HOLDS"})
     void theChanceUntilTheNextVisitDecides(double chance, Verdict verdict) {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 6.0, 5.0), INVENTED, INVENTED, false, null);
+        var finding =
+                TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 5, 6.0, 5.0), INVENTED, INVENTED, false, null);
         assertThat(finding.verdict()).isEqualTo(verdict);
         assertThat(finding.probability()).isEqualTo(chance);
         assertThat(finding.subject()).isEqualTo(new Subject(Subject.Part.WHEEL_SET, null, null, "WINTER-set"));
@@ -82,7 +83,8 @@ class TreadFindingsTest {
     @ParameterizedTest
     @CsvSource({"3.9, 0.95, SPENT", "4.0, 0.95, HOLDS", "1.5, 0.95, UNSAFE", "1.6, 0.95, SPENT", "1.5, 0.1, UNSAFE"})
     void aReadingBelowALimitIsNotTalkedAway(double readMm, double chance, Verdict verdict) {
-        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 4.4, readMm), INVENTED, INVENTED, false, null);
+        var finding =
+                TreadFindings.ofSet(forecast(Role.GOING_ON, chance, 4.4, readMm), INVENTED, INVENTED, false, null);
         assertThat(finding.verdict()).isEqualTo(verdict);
     }
 

@@ -166,7 +166,8 @@ class TyreLawFindingsTest {
     /** That nobody knows whose law holds is said once, by the car's data; there is no place where one could look. */
     @Test
     void aPlaceThatIsNotKnownIsNoPlaceToLookTheLawUp() {
-        assertThat(judge(in(Vehicle.ANY_PLACE, SeasonKind.SUMMER).day(2026, 5, 12)).notJudged())
+        assertThat(judge(in(Vehicle.ANY_PLACE, SeasonKind.SUMMER).day(2026, 5, 12))
+                        .notJudged())
                 .isEmpty();
     }
 
