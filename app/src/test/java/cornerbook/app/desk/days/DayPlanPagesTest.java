@@ -118,6 +118,7 @@ class DayPlanPagesTest {
         page.getByText("The plan stands: 1 appointment was written").waitFor();
         assertThat(planOf("slips").worker()).isEqualTo("Olav");
         assertThat(planOf("slips").day()).isEqualTo(FRIDAY);
+        assertThat(planOf("slips").time()).as("nobody is told another time").isEqualTo("09:00");
         assertThat(planOf("stays").worker()).isEqualTo("Ines");
 
         page.navigate(shop.address("/shop/hours"));

@@ -21,7 +21,8 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
     }
 
     /**
-     * Gives times: in a stretch those first that had the earliest time before, then one after the other as they were given.
+     * Gives times: in a stretch those first that had the earliest time before, each at that time of the day where those after it still
+     * have theirs, then one after the other as they were given.
      *
      * @param stretchOf the stretch of each visit, or {@link PlanProblem#NOWHERE}
      */
@@ -35,6 +36,10 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
             int stretch = i;
             var free = problem.stretches().get(stretch);
             int worked = 0;
+            int left = IntStream.range(0, stretchOf.size())
+                    .filter(each -> stretchOf.get(each) == stretch)
+                    .map(each -> problem.visits().get(each).minutes())
+                    .sum();
             for (int visit : IntStream.range(0, stretchOf.size())
                     .filter(each -> stretchOf.get(each) == stretch)
                     .boxed()
@@ -42,9 +47,12 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
                             each -> startBefore(problem.visits().get(each))))
                     .toList()) {
                 var wanted = problem.visits().get(visit);
-                placements.add(new Placement(
-                        wanted, free.station(), free.free().beginsAfter(worked), why(problem, wanted, free.day())));
+                worked = Math.max(worked, Math.min(workedBefore(wanted, free), free.minutes() - left));
+                int start = free.free().beginsAfter(worked);
+                placements.add(
+                        new Placement(wanted, free.station(), start, why(problem, wanted, free.day(), start)));
                 worked += wanted.minutes();
+                left -= wanted.minutes();
             }
         }
         for (int visit = 0; visit < stretchOf.size(); visit++) {
@@ -68,11 +76,22 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
         return agreed == null || agreed.start() == null ? Integer.MAX_VALUE : agreed.start();
     }
 
-    private static PlanSaid why(PlanProblem problem, Wanted visit, LocalDate day) {
+    /** How much of a stretch lies before the time of the day that was agreed, min; nothing where none was. */
+    private static int workedBefore(Wanted visit, Stretch stretch) {
+        var agreed = visit.agreed();
+        return agreed == null || agreed.start() == null
+                ? 0
+                : stretch.free().between(stretch.free().begins(), agreed.start()).minutes();
+    }
+
+    private static PlanSaid why(PlanProblem problem, Wanted visit, LocalDate day, int start) {
         var agreed = visit.agreed();
         if (agreed != null && agreed.day().equals(day)) {
             var slipped = problem.board().slipped().get(visit.id());
-            return slipped == null ? new PlanSaid.StaysOnItsDay() : new PlanSaid.OtherTime(slipped);
+            if (slipped == null) {
+                return new PlanSaid.StaysOnItsDay();
+            }
+            return startBefore(visit) == start ? new PlanSaid.OtherPerson(slipped) : new PlanSaid.OtherTime(slipped);
         }
         if (agreed != null) {
             return new PlanSaid.Moved(whyMoved(problem, visit, agreed));

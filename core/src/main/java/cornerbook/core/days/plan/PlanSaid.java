@@ -31,6 +31,9 @@ public interface PlanSaid extends Said {
     /** The day stays, its time cannot. */
     record OtherTime(Slipped because) implements PlanSaid {}
 
+    /** Its day and time stay, and somebody else does it. */
+    record OtherPerson(Slipped because) implements PlanSaid {}
+
     record OnWishedDay() implements PlanSaid {}
 
     record NotOnWishedDay(LocalDate wished) implements PlanSaid {}

@@ -98,6 +98,25 @@ class DayPlanTest {
                 .containsOnly(new PlanSaid.Moved(new PlanSaid.SetIsNotThere(TUESDAY)));
     }
 
+    /** Bo is away: Ada takes the car at its hour, and later than that only what would not fit behind it. */
+    @Test
+    void whoSlippedKeepsTheHourWhereSomebodyElseHasIt() {
+        var stations = stations(Map.of("Ada", WHOLE), "H-1");
+        var car = booked("car", TEN, 60, "Bo");
+        var away = new PlanSaid.IsAway("Bo", MONDAY);
+        assertThat(DayPlan.of(PlanProblem.of(stations, List.of(car), 0), List.of(0)).placements())
+                .containsExactly(
+                        new Placement(car, stations.getFirst(), TEN, new PlanSaid.OtherPerson(away)));
+        var allDay = new Wanted("allDay", 390, MONDAY, null, Set.of(), Set.of(), null);
+        assertThat(DayPlan.of(PlanProblem.of(stations, List.of(car, allDay), 0), List.of(0, 0)).placements())
+                .extracting(Placement::start, Placement::why)
+                .startsWith(tuple(8 * 60 + 30, new PlanSaid.OtherTime(away)));
+        assertThat(DayPlan.of(PlanProblem.of(stations, List.of(car, booked("too", TEN, 60, "Bo")), 0), List.of(0, 0))
+                        .placements())
+                .extracting(Placement::start)
+                .containsExactly(TEN, TEN + 60);
+    }
+
     @Test
     void whatIsLaidHasTimesOneAfterTheOtherAndItsReason() {
         var needs = Set.of(Skill.HIGH_VOLTAGE);
