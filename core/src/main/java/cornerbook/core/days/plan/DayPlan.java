@@ -49,8 +49,7 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
                 var wanted = problem.visits().get(visit);
                 worked = Math.max(worked, Math.min(workedBefore(wanted, free), free.minutes() - left));
                 int start = free.free().beginsAfter(worked);
-                placements.add(
-                        new Placement(wanted, free.station(), start, why(problem, wanted, free.day(), start)));
+                placements.add(new Placement(wanted, free.station(), start, why(problem, wanted, free.day(), start)));
                 worked += wanted.minutes();
                 left -= wanted.minutes();
             }
@@ -81,7 +80,9 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
         var agreed = visit.agreed();
         return agreed == null || agreed.start() == null
                 ? 0
-                : stretch.free().between(stretch.free().begins(), agreed.start()).minutes();
+                : stretch.free()
+                        .between(stretch.free().begins(), agreed.start())
+                        .minutes();
     }
 
     private static PlanSaid why(PlanProblem problem, Wanted visit, LocalDate day, int start) {

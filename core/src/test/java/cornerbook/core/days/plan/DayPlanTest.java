@@ -104,11 +104,12 @@ class DayPlanTest {
         var stations = stations(Map.of("Ada", WHOLE), "H-1");
         var car = booked("car", TEN, 60, "Bo");
         var away = new PlanSaid.IsAway("Bo", MONDAY);
-        assertThat(DayPlan.of(PlanProblem.of(stations, List.of(car), 0), List.of(0)).placements())
-                .containsExactly(
-                        new Placement(car, stations.getFirst(), TEN, new PlanSaid.OtherPerson(away)));
+        assertThat(DayPlan.of(PlanProblem.of(stations, List.of(car), 0), List.of(0))
+                        .placements())
+                .containsExactly(new Placement(car, stations.getFirst(), TEN, new PlanSaid.OtherPerson(away)));
         var allDay = new Wanted("allDay", 390, MONDAY, null, Set.of(), Set.of(), null);
-        assertThat(DayPlan.of(PlanProblem.of(stations, List.of(car, allDay), 0), List.of(0, 0)).placements())
+        assertThat(DayPlan.of(PlanProblem.of(stations, List.of(car, allDay), 0), List.of(0, 0))
+                        .placements())
                 .extracting(Placement::start, Placement::why)
                 .startsWith(tuple(8 * 60 + 30, new PlanSaid.OtherTime(away)));
         assertThat(DayPlan.of(PlanProblem.of(stations, List.of(car, booked("too", TEN, 60, "Bo")), 0), List.of(0, 0))
