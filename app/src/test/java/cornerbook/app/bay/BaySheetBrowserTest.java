@@ -284,7 +284,7 @@ class BaySheetBrowserTest {
         assertThat(page.locator("#steps a[aria-current]"))
                 .hasText(open, new LocatorAssertions.HasTextOptions().setUseInnerText(true));
         Page depart = sheet("DEPART", page.context());
-        assertThat(depart.locator("main")).containsText("Ball joints, dangerous");
+        assertThat(depart.locator("main")).containsText("ball joints, dangerous");
     }
 
     @ParameterizedTest
