@@ -1,6 +1,7 @@
 package cornerbook.app.cli;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.door.CornerbookServer;
 import cornerbook.app.door.Door;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -57,6 +58,7 @@ final class ServeOptions {
         } catch (IOException e) {
             throw new CommandFailure(CommandFailure.FILE_OR_PORT, new CliSaid.PortTaken(String.valueOf(port)));
         }
+        CornerbookServer.prepareMeanwhile();
         return folder.openToServe();
     }
 }

@@ -125,6 +125,11 @@ public final class CornerbookServer {
         return new CornerbookServer(listeners, refusals, learning, lists, rooms);
     }
 
+    /** Gets ready what needs no book, beside who opens the book: a start has two processors and waits for one. */
+    public static void prepareMeanwhile() {
+        Thread.ofPlatform().daemon().name("prepare").start(Listeners::prepare);
+    }
+
     public int port() {
         return listeners.port();
     }

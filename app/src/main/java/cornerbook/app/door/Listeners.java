@@ -64,6 +64,11 @@ final class Listeners implements AutoCloseable {
         watch.start();
     }
 
+    /** Loads what every server needs, opens nothing: may run while the book is opened, which uses other classes. */
+    static void prepare() {
+        WebServer.builder().shutdownHook(false).routing(routing -> {}).build();
+    }
+
     /**
      * The first virtual thread that waits for a socket makes the runtime open descriptors for all that will wait; should it get
      * none, every later request is answered with nothing for as long as the process lives (JVMS 5.5: a class whose initialization
