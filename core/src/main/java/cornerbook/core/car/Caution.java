@@ -16,7 +16,7 @@ import java.util.function.Predicate;
 public enum Caution implements Said {
     ORANGE_CABLES(Source.COMMON_PRACTICE, WorkStep.LIFT),
     ASLEEP(Source.VEHICLE_MAKERS, Vehicle::mayHaveHighVoltage, WorkStep.LIFT),
-    KEY_AWAY(Source.COMMON_PRACTICE, car -> !car.highVoltage(), WorkStep.LIFT),
+    KEY_AWAY(Source.COMMON_PRACTICE, car -> !car.mayHaveHighVoltage(), WorkStep.LIFT),
     JACK_MODE(Source.COMMON_PRACTICE, WorkStep.LIFT),
     LIFT_POINTS(Source.HOIST_INSTITUTE, WorkStep.LIFT),
     LOOK_UP(Source.COMMON_PRACTICE, WorkStep.LIFT),
@@ -50,7 +50,7 @@ public enum Caution implements Said {
     LET_IT_REST(Source.BATTERY_MAKERS, car -> !car.highVoltage(), WorkStep.BATTERY),
     STANDBY_ASLEEP(Source.VEHICLE_MAKERS, WorkStep.BATTERY),
     TERMINALS_ELECTRIC(Source.VEHICLE_MAKERS, Vehicle::mayHaveHighVoltage, WorkStep.BATTERY),
-    TERMINALS(Source.BATTERY_MAKERS, car -> !car.highVoltage(), WorkStep.BATTERY),
+    TERMINALS(Source.BATTERY_MAKERS, car -> !car.mayHaveHighVoltage(), WorkStep.BATTERY),
     LITHIUM_ABOVE_ZERO(Source.BATTERY_MAKERS, car -> mayBe(car, Chemistry.LITHIUM), WorkStep.BATTERY_CHARGED),
     NEVER_CHARGE_FROZEN(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
     CHARGING_GAS(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),

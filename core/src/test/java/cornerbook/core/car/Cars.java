@@ -156,6 +156,11 @@ public final class Cars {
         return with(combustion(car), new VehicleDetails.Unseen(true, null));
     }
 
+    /** The same car, of which nobody said what drives it. */
+    public static Vehicle ofUnknownPower(Vehicle car) {
+        return with(car, car.id(), null, car.fastener(), car.battery());
+    }
+
     /** The same car, of which somebody has said how its brakes are closed. */
     public static Vehicle byWire(Vehicle car, boolean by) {
         return with(car, new VehicleDetails.Unseen(null, by));
@@ -182,7 +187,7 @@ public final class Cars {
     private static Vehicle with(
             Vehicle car,
             String id,
-            boolean electric,
+            @Nullable Boolean electric,
             @Nullable WheelFastener fastener,
             @Nullable TwelveVoltBattery battery) {
         return new Vehicle(

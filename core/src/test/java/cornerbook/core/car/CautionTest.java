@@ -101,6 +101,16 @@ class CautionTest {
         }
     }
 
+    /** Of a car of which nobody said what drives it, the key is put away once, and the terminals have one order. */
+    @Test
+    void whatTheCautionOfHighVoltageSaysIsNotSaidOnceMore() {
+        var unknown = Cars.ofUnknownPower(ELECTRIC);
+        assertThat(Caution.at(WorkStep.LIFT, unknown)).contains(ASLEEP).doesNotContain(KEY_AWAY);
+        assertThat(Caution.at(WorkStep.BATTERY, unknown))
+                .contains(TERMINALS_ELECTRIC, LET_IT_REST)
+                .doesNotContain(TERMINALS);
+    }
+
     /** Until somebody has said, both are minded; then the pedal is pumped or it is not. */
     @Test
     void aPedalThatMovesNoFluidIsNotPumped() {
