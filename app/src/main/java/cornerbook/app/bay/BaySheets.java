@@ -104,7 +104,7 @@ final class BaySheets {
                                 DataGap.of(history),
                                 hoists(vehicle, bay),
                                 imagined,
-                                new FieldMaker(before, thicknesses, bay),
+                                new FieldMaker(vehicle, before, thicknesses, bay),
                                 desk.book().stepOrders().of(vehicle))
                         .list(),
                 visit.arrivedOn(),

@@ -8,6 +8,7 @@ import cornerbook.core.brake.judge.ThicknessPrediction;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.MeasureAt;
 import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import java.util.List;
 import java.util.Objects;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes fields of places for readings, with what was read there at the visits before and what is expected there now. */
 final class FieldMaker {
+    private final Vehicle vehicle;
     private final List<Before> latestFirst;
     private final List<ThicknessPrediction> predictions;
     private final BayReader bay;
@@ -26,7 +28,8 @@ final class FieldMaker {
      * @param before its visits before this one, earliest first
      * @param predictions of its pads and discs
      */
-    FieldMaker(List<Visit> before, List<ThicknessPrediction> predictions, BayReader bay) {
+    FieldMaker(Vehicle vehicle, List<Visit> before, List<ThicknessPrediction> predictions, BayReader bay) {
+        this.vehicle = vehicle;
         this.latestFirst = before.reversed().stream()
                 .map(visit -> new Before(visit, new StandingReadings(visit)))
                 .toList();
@@ -50,7 +53,7 @@ final class FieldMaker {
                 ofWheel,
                 goesOn,
                 measure == Measure.TREAD_DEPTH || measure == Measure.PRESSURE_FOUND,
-                bay.say(new MeasureAt(measure, slot.spot())),
+                bay.say(MeasureAt.of(vehicle, measure, slot.spot())),
                 shortLabel(slot),
                 bay.unit(measure),
                 bay.entry().suffix(measure),

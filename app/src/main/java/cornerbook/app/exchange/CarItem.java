@@ -15,6 +15,7 @@ public enum CarItem implements Said {
     VEHICLE_DRIVE,
     VEHICLE_ELECTRIC,
     VEHICLE_HYBRID,
+    VEHICLE_BRAKES_BY_WIRE,
     VEHICLE_COPIED_FROM,
     VEHICLE_JURISDICTION(true),
     AXLE_AXLE_LOAD("kg"),

@@ -27,7 +27,7 @@ final class DetailsReader {
                 json.optionalChild("brakeFluidChange", DetailsReader::fluidChange, FluidChange.NOT_KNOWN),
                 json.optionalChild("pressureWarning", DetailsReader::pressureWarning, PressureWarning.NOT_KNOWN),
                 mounting(json),
-                json.optionalFlag("hybrid"),
+                new VehicleDetails.Unseen(json.optionalFlag("hybrid"), json.optionalFlag("brakesByWire")),
                 json.optionalText("copiedFrom"));
     }
 

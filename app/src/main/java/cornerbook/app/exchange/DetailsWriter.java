@@ -43,6 +43,7 @@ final class DetailsWriter {
         var mounting = details.mounting();
         putIfPresent(json, "mounting", mounting == null ? null : mounting.written());
         putFlag(json, "hybrid", details.hybrid());
+        putFlag(json, "brakesByWire", details.unseen().brakesByWire());
         putIfPresent(json, "copiedFrom", details.copiedFrom());
     }
 

@@ -108,7 +108,7 @@ export class SheetView {
     const ticks = step.kind === "TORQUE" ? [] : step.ticks.map((tick) => this.ticked(tick));
     const title = h("h2", { tabIndex: -1 }, step.title);
     this.#title = title;
-    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", stops(this, step), ...step.cautions.map(minded), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), leaving(this, step), remarks(this, step), elsewhere(this, step));
+    byId("main").replaceChildren(title, ["RECEIVE", "DEPART"].includes(step.id) ? whereabouts(this) : "", stops(this, step), ...step.cautions.map(minded), ...this.#mindedBefore(), ...tools(this, step), ...(step.id === "RECEIVE" ? openMatters(this.visit.sheet) : []), step.id === "RECEIVE" ? odometer(this) ?? "" : "", h("div", { className: "ticks" }, ...ticks.slice(0, -1)), ...parts, ...ticks.slice(-1), ...sources(step), ...(step.corner || step.id === "RECEIVE" ? [photos(this, step.corner)] : []), leaving(this, step), remarks(this, step), elsewhere(this, step));
     const at = this.steps.indexOf(step);
     /**
      * @param {bay.Step | undefined} to
@@ -293,9 +293,23 @@ export class SheetView {
     next?.input?.select();
   }
 
+  /** What was to be minded at the corners before this one: four times the same is not read. */
+  #saidBefore() {
+    const before = this.step.corner ? this.steps.slice(0, this.steps.indexOf(this.step)).filter(({ corner }) => corner) : [];
+    return new Set(before.flatMap(({ groups }) => groups.flatMap(({ hints }) => hints.map(({ words }) => words))));
+  }
+
+  /** That in one line, which opens. */
+  #mindedBefore() {
+    const before = this.#saidBefore();
+    const again = this.step.groups.flatMap(({ hints }) => hints).filter(({ words }) => before.has(words));
+    return again.length > 0 ? [h("details", {}, h("summary", {}, say("minded-before", { n: again.length })), ...again.map(({ words }) => note("caution", words)))] : [];
+  }
+
   /** @param {bay.Group} group */
   group({ title, hints, fields, folded, soundAtOnce }) {
-    const cautions = hints.map(({ words }) => note("caution", words));
+    const before = this.#saidBefore();
+    const cautions = hints.filter(({ words }) => !before.has(words)).map(({ words }) => note("caution", words));
     const parts = this.#fields(fields);
     if (!folded) {
       return h("section", {}, title ? h("h3", {}, title) : null, ...cautions, ...this.#atOnce(fields), ...parts);

@@ -62,6 +62,24 @@ class BayDoorBrowserTest {
         assertThat(open("pedal was not pumped")).hasCount(0);
     }
 
+    /** Four times the same is not read: after the first corner the same cautions are one line, which opens. */
+    @Test
+    void cautionsOfOneCornerAreNotSaidAtEachOther() {
+        goTo("BRAKE.LF");
+        assertThat(hose()).hasCount(1);
+        goTo("BRAKE.RF");
+        var again = page.locator("main details", new Page.LocatorOptions().setHasText("as at the corner before"));
+        assertThat(again).hasCount(1);
+        assertThat(again.locator(".caution").first()).isHidden();
+        again.locator("summary").click();
+        assertThat(hose()).hasCount(1);
+        assertThat(hose()).isVisible();
+    }
+
+    private Locator hose() {
+        return page.locator(".caution", new Page.LocatorOptions().setHasText("Never hang a caliper by its hose"));
+    }
+
     private void answer(String step, String field, String word) {
         goTo(step);
         var choice = page.locator("[id='" + field + "']");

@@ -65,7 +65,7 @@ class BookTest {
         }
     }
 
-    /** Drums, counted pistons and a hybrid, which no car of the demo has. */
+    /** Drums, counted pistons, a hybrid and brakes by wire, which no car of the demo has. */
     @Test
     void aCarWithDrumsComesOutAsItWentIn() {
         var json = VisitFile.write(new CarHistory(
@@ -75,7 +75,7 @@ class BookTest {
                 List.of()));
         var written = JsonMapper.shared().readTree(json);
         var vehicle = (ObjectNode) written.get("vehicle");
-        vehicle.put("electric", false).put("hybrid", true);
+        vehicle.put("electric", false).put("hybrid", true).put("brakesByWire", true);
         vehicle.withObject("/frontAxle/brake").put("pistons", 4);
         vehicle.withObject("/rearAxle/brake")
                 .removeAll()

@@ -36,7 +36,7 @@ public final class CarLibrary {
     }
 
     /** The names of the cars, in order. */
-    static List<String> names() {
+    public static List<String> names() {
         try (var files = Files.list(FOLDER)) {
             return files.map(file -> file.getFileName().toString())
                     .filter(name -> name.endsWith(EXPECTED))

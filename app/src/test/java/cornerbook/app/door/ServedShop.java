@@ -141,8 +141,10 @@ public final class ServedShop implements AutoCloseable {
         return client.send(request.build(), BodyHandlers.ofString());
     }
 
-    public HttpResponse<String> get(String path) throws IOException, InterruptedException {
-        return send(request(path));
+    /** Headers are name and value in turn. */
+    public HttpResponse<String> get(String path, String... headers) throws IOException, InterruptedException {
+        var request = request(path);
+        return send(headers.length == 0 ? request : request.headers(headers));
     }
 
     public byte[] getBytes(String path) throws IOException, InterruptedException {

@@ -173,7 +173,7 @@ class VisitFilePropertyTest {
                                 maybe(pick(PressureWarning.Kind.values())),
                                 maybe(pick(PressureWarning.Learning.values()))),
                         maybe(mounting()),
-                        maybe(random.nextBoolean()),
+                        new VehicleDetails.Unseen(maybe(random.nextBoolean()), maybe(random.nextBoolean())),
                         maybe("Fjordling Volta (QX 1)"));
     }
 

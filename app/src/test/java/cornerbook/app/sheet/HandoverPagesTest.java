@@ -33,11 +33,13 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Page one is for the customer, page two for the day on which somebody asks what was found and how it was left. */
 class HandoverPagesTest {
@@ -45,6 +47,9 @@ class HandoverPagesTest {
 
     /** 08:05 at the shop. */
     private static final Instant BEGUN = Instant.parse("2026-11-20T13:05:00Z");
+
+    /** 10 mm: what a printer may leave white. */
+    private static final double MARGIN_POINTS = 28;
 
     private static final Letterhead SHOP =
             new Letterhead("Garage of invented things", "12, rue du Cric, Val-Ombrelune", "418-555-0142", true);
@@ -61,6 +66,31 @@ class HandoverPagesTest {
                 pages.add(stripper.getText(document).replaceAll("\\s+", " ").replace('\u00a0', ' '));
             }
             return pages;
+        }
+    }
+
+    /** French words are longer: a column that does not fit is cut at the edge of the paper. */
+    @ParameterizedTest
+    @ValueSource(strings = {"piston-seized", "slide-pins-seized-freed-today"})
+    void nothingStandsOverTheRightEdge(String car) throws IOException {
+        var assessment = CarLibrary.assess(CarLibrary.car(CarLibrary.text(car)));
+        var pdf = HandoverSheet.render(
+                assessment, SHOP, SheetCars.NOW, VisitNotes.NONE, List.of(), TORONTO.in(Language.FRENCH));
+        try (var document = Loader.loadPDF(pdf)) {
+            double widthPoints = document.getPage(0).getMediaBox().getWidth();
+            var stripper = new PDFTextStripper() {
+                private int glyphs;
+
+                @Override
+                protected void processTextPosition(TextPosition glyph) {
+                    glyphs++;
+                    assertThat(glyph.getXDirAdj() + glyph.getWidthDirAdj())
+                            .as(glyph.getUnicode())
+                            .isLessThan((float) (widthPoints - MARGIN_POINTS));
+                }
+            };
+            stripper.getText(document);
+            assertThat(stripper.glyphs).isGreaterThan(500);
         }
     }
 

@@ -121,7 +121,11 @@ public final class SameKind {
                                 other.fluidChange().intervalYears())),
                 known.pressureWarning().kind() == null ? other.pressureWarning() : known.pressureWarning(),
                 first(known.mounting(), other.mounting()),
-                first(known.hybrid(), other.hybrid()),
+                new VehicleDetails.Unseen(
+                        first(known.hybrid(), other.hybrid()),
+                        first(
+                                known.unseen().brakesByWire(),
+                                other.unseen().brakesByWire())),
                 copiedFrom);
     }
 }

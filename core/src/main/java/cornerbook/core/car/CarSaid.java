@@ -26,6 +26,9 @@ public interface CarSaid extends Said {
     record OdometerDoubted(boolean ranBack, Amount by, LocalDate from, LocalDate until, Amount reckoned, Amount perDay)
             implements CarSaid {}
 
+    /** What is done at brakes by wire where others have their pedal pumped. */
+    record BrakesByWireReady() implements CarSaid {}
+
     /** How a value was come by that stands in a reading. */
     record HowRead(String written) implements CarSaid {}
 

@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 
 /**
  * What to mind where the hands are, gravest first in each step: its source, the cars that it holds for, and the steps at which it is
- * shown. What the book does not know of a car (whether it is a hybrid, air suspension, brakes by wire, a tyre filled with sealant) is minded as if it
+ * shown. What the book does not know of a car (whether it is a hybrid, brakes by wire, air suspension, a tyre filled with sealant) is minded as if it
  * were there. The vehicle manufacturer's procedure outranks all of them.
  */
 @SuppressWarnings(
@@ -16,13 +16,13 @@ import java.util.function.Predicate;
 public enum Caution implements Said {
     ORANGE_CABLES(Source.COMMON_PRACTICE, WorkStep.LIFT),
     ASLEEP(Source.VEHICLE_MAKERS, Vehicle::mayHaveHighVoltage, WorkStep.LIFT),
-    KEY_AWAY(Source.COMMON_PRACTICE, car -> !car.highVoltage(), WorkStep.LIFT),
+    KEY_AWAY(Source.COMMON_PRACTICE, car -> !car.mayHaveHighVoltage(), WorkStep.LIFT),
     JACK_MODE(Source.COMMON_PRACTICE, WorkStep.LIFT),
     LIFT_POINTS(Source.HOIST_INSTITUTE, WorkStep.LIFT),
     LOOK_UP(Source.COMMON_PRACTICE, WorkStep.LIFT),
     SERVICE_PLUG(Source.COMMON_PRACTICE, WorkStep.BEFORE_THE_BRAKES),
     READY_STARTS(Source.VEHICLE_MAKERS, Caution::isHybrid, WorkStep.BEFORE_THE_BRAKES),
-    BY_WIRE_CLOSES(Source.FROM_MEMORY, WorkStep.BEFORE_THE_BRAKES),
+    BY_WIRE_CLOSES(Source.FROM_MEMORY, Vehicle::mayBrakeByWire, WorkStep.BEFORE_THE_BRAKES),
     CHOCKED(Source.COMMON_PRACTICE, Vehicle::mayHaveElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
     SERVICE_MODE_FIRST(Source.COMMON_PRACTICE, Vehicle::mayHaveElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
     SUPPORT_12_V(Source.COMMON_PRACTICE, Vehicle::mayHaveElectricParkingBrake, WorkStep.BEFORE_THE_BRAKES),
@@ -36,8 +36,8 @@ public enum Caution implements Said {
     BOTH_SIDES_TOGETHER(Source.COMMON_PRACTICE, WorkStep.REPLACED),
     BOLTS_USED_ONCE(Source.COMMON_PRACTICE, WorkStep.CLOSED),
     PARKING_SHOES_BEFORE_CABLE(Source.VEHICLE_MAKERS, Vehicle::hasParkingShoes, WorkStep.CLOSED),
-    BY_WIRE_PEDAL(Source.FROM_MEMORY, WorkStep.PEDAL_AND_PARKING_BRAKE),
-    PUMP_THE_PEDAL(Source.COMMON_PRACTICE, WorkStep.PEDAL_AND_PARKING_BRAKE),
+    BY_WIRE_PEDAL(Source.FROM_MEMORY, Vehicle::mayBrakeByWire, WorkStep.PEDAL_AND_PARKING_BRAKE),
+    PUMP_THE_PEDAL(Source.COMMON_PRACTICE, car -> !car.brakesByWire(), WorkStep.PEDAL_AND_PARKING_BRAKE),
     FLUID_BURNS(Source.COMMON_PRACTICE, WorkStep.BRAKE_FLUID),
     RUSTED_ON(Source.COMMON_PRACTICE, WorkStep.WHEELS_OFF),
     DAMAGED_STUD(Source.COMMON_PRACTICE, WorkStep.LOOK_OVER, WorkStep.WHEELS_OFF, WorkStep.WHEELS_ON),
@@ -50,7 +50,7 @@ public enum Caution implements Said {
     LET_IT_REST(Source.BATTERY_MAKERS, car -> !car.highVoltage(), WorkStep.BATTERY),
     STANDBY_ASLEEP(Source.VEHICLE_MAKERS, WorkStep.BATTERY),
     TERMINALS_ELECTRIC(Source.VEHICLE_MAKERS, Vehicle::mayHaveHighVoltage, WorkStep.BATTERY),
-    TERMINALS(Source.BATTERY_MAKERS, car -> !car.highVoltage(), WorkStep.BATTERY),
+    TERMINALS(Source.BATTERY_MAKERS, car -> !car.mayHaveHighVoltage(), WorkStep.BATTERY),
     LITHIUM_ABOVE_ZERO(Source.BATTERY_MAKERS, car -> mayBe(car, Chemistry.LITHIUM), WorkStep.BATTERY_CHARGED),
     NEVER_CHARGE_FROZEN(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),
     CHARGING_GAS(Source.BATTERY_MAKERS, car -> !isLithium(car), WorkStep.BATTERY_CHARGED),

@@ -86,6 +86,16 @@ public record Vehicle(
         return highVoltage() || (drivesElectric == null && details.hybrid() == null);
     }
 
+    /** Whether it is known to brake by wire: the pedal moves no fluid. */
+    public boolean brakesByWire() {
+        return Boolean.TRUE.equals(details.unseen().brakesByWire());
+    }
+
+    /** The same while nobody has said: brakes that may close by themselves are minded. */
+    public boolean mayBrakeByWire() {
+        return !Boolean.FALSE.equals(details.unseen().brakesByWire());
+    }
+
     /** Whether the wheels of an axle are driven, as far as anybody knows. */
     public boolean mayDrive(Axle axle) {
         return drive == null || drive.drives(axle);

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * usual.
  *
  * @param mounting the hub with the car's own wheels, or null
- * @param hybrid whether an engine and a high-voltage battery drive it together; null when nobody said
+ * @param unseen what hands have to know of before they reach in, and eyes do not see
  * @param copiedFrom the car of the same kind, or the data sheet, that data were taken from, as people call it; null when none were
  */
 public record VehicleDetails(
@@ -23,7 +23,7 @@ public record VehicleDetails(
         FluidChange fluidChange,
         PressureWarning pressureWarning,
         @Nullable Mounting mounting,
-        @Nullable Boolean hybrid,
+        Unseen unseen,
         @Nullable String copiedFrom) {
     /** Nothing is known. */
     public static final VehicleDetails NOT_KNOWN = new VehicleDetails(
@@ -33,10 +33,26 @@ public record VehicleDetails(
             FluidChange.NOT_KNOWN,
             PressureWarning.NOT_KNOWN,
             null,
-            null,
+            Unseen.NOT_KNOWN,
             null);
 
-    /** A car of which nobody said whether it is a hybrid. */
+    /**
+     * What moves or shocks by itself.
+     *
+     * @param hybrid whether an engine and a high-voltage battery drive it together; null when nobody said
+     * @param brakesByWire whether a motor or a pump closes the brakes and the pedal only says how hard; null when nobody said
+     */
+    public record Unseen(
+            @Nullable Boolean hybrid, @Nullable Boolean brakesByWire) {
+        /** Nobody has said. */
+        public static final Unseen NOT_KNOWN = new Unseen(null, null);
+    }
+
+    public @Nullable Boolean hybrid() {
+        return unseen.hybrid();
+    }
+
+    /** A car of which nobody said whether it is a hybrid, or brakes by wire. */
     public VehicleDetails(
             DifferenceLimits differences,
             CarUse use,
@@ -44,6 +60,6 @@ public record VehicleDetails(
             FluidChange fluidChange,
             PressureWarning pressureWarning,
             @Nullable Mounting mounting) {
-        this(differences, use, body, fluidChange, pressureWarning, mounting, null, null);
+        this(differences, use, body, fluidChange, pressureWarning, mounting, Unseen.NOT_KNOWN, null);
     }
 }

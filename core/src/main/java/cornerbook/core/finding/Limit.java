@@ -4,7 +4,9 @@ import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -99,11 +101,22 @@ public record Limit(
         /** The same only in wintry conditions, or on the roads that signs name. */
         WINTER_TYRES_IN_WINTER_CONDITIONS,
         /** The law forbids studs; the value says nothing. */
-        STUDS_FORBIDDEN;
+        STUDS_FORBIDDEN,
+        /** The law forbids studs in one part of the place and not in another, as its citation says; the value says nothing. */
+        STUDS_FORBIDDEN_IN_PART,
+        /** The law sets studs no days; the value says nothing. */
+        STUDS_ALLOWED;
+
+        private static final Set<Kind> ONLY_BY_LAW = EnumSet.of(
+                WINTER_TYRES,
+                WINTER_TYRES_IN_WINTER_CONDITIONS,
+                STUDS_FORBIDDEN,
+                STUDS_FORBIDDEN_IN_PART,
+                STUDS_ALLOWED);
 
         /** Whether only a law sets it, so that the house has no rule of its own. */
         public boolean onlyByLaw() {
-            return this == WINTER_TYRES || this == WINTER_TYRES_IN_WINTER_CONDITIONS || this == STUDS_FORBIDDEN;
+            return ONLY_BY_LAW.contains(this);
         }
     }
 }

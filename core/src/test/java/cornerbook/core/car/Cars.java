@@ -153,17 +153,30 @@ public final class Cars {
 
     /** The same car driven by engine and high-voltage battery together. */
     public static Vehicle hybrid(Vehicle car) {
+        return with(combustion(car), new VehicleDetails.Unseen(true, null));
+    }
+
+    /** The same car, of which nobody said what drives it. */
+    public static Vehicle ofUnknownPower(Vehicle car) {
+        return with(car, car.id(), null, car.fastener(), car.battery());
+    }
+
+    /** The same car, of which somebody has said how its brakes are closed. */
+    public static Vehicle byWire(Vehicle car, boolean by) {
+        return with(car, new VehicleDetails.Unseen(null, by));
+    }
+
+    private static Vehicle with(Vehicle car, VehicleDetails.Unseen unseen) {
         var known = car.details();
-        return combustion(car)
-                .withDetails(new VehicleDetails(
-                        known.differences(),
-                        known.use(),
-                        known.body(),
-                        known.fluidChange(),
-                        known.pressureWarning(),
-                        known.mounting(),
-                        true,
-                        null));
+        return car.withDetails(new VehicleDetails(
+                known.differences(),
+                known.use(),
+                known.body(),
+                known.fluidChange(),
+                known.pressureWarning(),
+                known.mounting(),
+                unseen,
+                null));
     }
 
     private static Vehicle with(
@@ -174,7 +187,7 @@ public final class Cars {
     private static Vehicle with(
             Vehicle car,
             String id,
-            boolean electric,
+            @Nullable Boolean electric,
             @Nullable WheelFastener fastener,
             @Nullable TwelveVoltBattery battery) {
         return new Vehicle(

@@ -25,6 +25,8 @@ class CautionTest {
     private static final Vehicle ELECTRIC = Cars.withBrake(Caliper.FIXED, true);
     private static final Vehicle ENGINE_WITH_LEVER = Cars.combustion(Cars.withBrake(Caliper.SLIDING, false));
     private static final Vehicle HYBRID = Cars.hybrid(ENGINE_WITH_LEVER);
+    private static final Vehicle BY_WIRE = Cars.byWire(ELECTRIC, true);
+    private static final Vehicle BY_FLUID = Cars.byWire(ELECTRIC, false);
     private static final Vehicle LITHIUM =
             Cars.withBattery(new TwelveVoltBattery(Chemistry.LITHIUM, 60, null, null, null));
 
@@ -99,6 +101,28 @@ class CautionTest {
         }
     }
 
+    /** Of a car of which nobody said what drives it, the key is put away once, and the terminals have one order. */
+    @Test
+    void whatTheCautionOfHighVoltageSaysIsNotSaidOnceMore() {
+        var unknown = Cars.ofUnknownPower(ELECTRIC);
+        assertThat(Caution.at(WorkStep.LIFT, unknown)).contains(ASLEEP).doesNotContain(KEY_AWAY);
+        assertThat(Caution.at(WorkStep.BATTERY, unknown))
+                .contains(TERMINALS_ELECTRIC, LET_IT_REST)
+                .doesNotContain(TERMINALS);
+    }
+
+    /** Until somebody has said, both are minded; then the pedal is pumped or it is not. */
+    @Test
+    void aPedalThatMovesNoFluidIsNotPumped() {
+        assertThat(Caution.at(WorkStep.PEDAL_AND_PARKING_BRAKE, BY_WIRE)).containsExactly(BY_WIRE_PEDAL);
+        assertThat(Caution.at(WorkStep.BEFORE_THE_BRAKES, BY_WIRE)).contains(BY_WIRE_CLOSES);
+        assertThat(Caution.at(WorkStep.PEDAL_AND_PARKING_BRAKE, BY_FLUID)).containsExactly(PUMP_THE_PEDAL);
+        assertThat(Caution.at(WorkStep.BEFORE_THE_BRAKES, BY_FLUID)).doesNotContain(BY_WIRE_CLOSES);
+        assertThat(MeasureAt.of(BY_WIRE, Measure.PEDAL_PUMPED, null)).isEqualTo(new CarSaid.BrakesByWireReady());
+        assertThat(MeasureAt.of(ELECTRIC, Measure.PEDAL_PUMPED, null))
+                .isEqualTo(new MeasureAt(Measure.PEDAL_PUMPED, null));
+    }
+
     /** The dust of a drum comes out with the drum, not with a brush. */
     @Test
     void dustIsMindedWhereTheDrumComesOff() {
@@ -122,6 +146,7 @@ class CautionTest {
     static Stream<Vehicle> cars() {
         return Stream.of(
                 PARKING_SHOES,
+                BY_WIRE,
                 DRUMS,
                 ELECTRIC,
                 HYBRID,

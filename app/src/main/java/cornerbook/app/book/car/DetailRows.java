@@ -54,7 +54,7 @@ public final class DetailRows {
                         constant(row, "pressure_warning", PressureWarning.Kind.class),
                         constant(row, "sensor_learning", PressureWarning.Learning.class)),
                 mounting(row),
-                flag(row, "hybrid"),
+                new VehicleDetails.Unseen(flag(row, "hybrid"), flag(row, "brakes_by_wire")),
                 row.getString("copied_from"));
     }
 

@@ -56,6 +56,7 @@ final class VehicleRows {
                 .set("sensor_learning", details.pressureWarning().learning())
                 .set("mounting", mounting == null ? null : mounting.written())
                 .set("hybrid", details.hybrid())
+                .set("brakes_by_wire", details.unseen().brakesByWire())
                 .set("copied_from", details.copiedFrom());
         fastener(Optional.ofNullable(vehicle.fastener()), row);
         battery(Optional.ofNullable(vehicle.battery()), row);

@@ -62,6 +62,11 @@ public final class CarFacts {
                                         axle, disc(vehicle.axle(axle).brake().details())))
                                 .toList())),
                 fact(
+                        "brakes_by_wire",
+                        details.unseen().brakesByWire() == null
+                                ? new CarSaid.NotKnown()
+                                : new CarSaid.ByWire(details.unseen().brakesByWire())),
+                fact(
                         "brake_fluid",
                         join(
                                 grade == null ? null : Said.verbatim(grade.label()),

@@ -68,6 +68,9 @@ sealed interface CarSaid extends Said {
 
     record NothingCopied() implements CarSaid {}
 
+    /** @param by whether the car brakes so */
+    record ByWire(boolean by) implements CarSaid {}
+
     record NoSuchSheet(String kind) implements CarSaid {}
 
     record NoCarForSheet(String car) implements CarSaid {}

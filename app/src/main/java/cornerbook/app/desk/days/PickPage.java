@@ -10,7 +10,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a customer chooses a day from, in the customer's language, without the shop's own pages around it.
+ * What a customer chooses a day from, in the language of the customer or of the browser, without the shop's own pages around it.
  *
  * @param action where the choice is sent
  * @param wish what was chosen before; null before anything was

@@ -6,9 +6,7 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.request.Told;
 import cornerbook.core.say.Saying;
-import cornerbook.words.Language;
 import cornerbook.words.Reader;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
@@ -81,9 +79,9 @@ public final class Picking {
         return until.isBefore(today) ? today : until;
     }
 
+    /** In the customer's language where the book has it; else in that of the browser, for whoever asked may speak another. */
     private Reader reader(DayAsking asking) {
-        var asks = Told.reader().at(desk.clock().getZone());
-        return Language.find(asking.language()).map(asks::in).orElse(asks);
+        return desk.customerReader(desk.getHistory(asking.car().id()));
     }
 
     private void send(ServerResponse response, int status, DayAsking asking, String action, String error) {

@@ -17,8 +17,11 @@ import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.NotJudged;
 import cornerbook.core.assess.SaidOnce;
+import cornerbook.core.brake.judge.BrakePairFindings;
+import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.car.DataGap;
 import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Finding;
@@ -41,6 +44,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What one visit found out: a card for each thing that asks for something, gravest first, then what holds, by its place
@@ -217,28 +221,67 @@ public record FindingsPage(
                 .toList();
     }
 
-    /** What shares a card: the several signs of one brake, or findings that say the same of different corners. */
+    /**
+     * What shares a card: what wears out on an axle with what it asks for as a pair, the several signs of one brake, or findings
+     * that say the same of different corners.
+     */
     private sealed interface Shared {
+        record Replaced(Axle axle) implements Shared {}
+
         record Brake(Corner corner) implements Shared {}
 
         record Alike(Verdict verdict, Subject.Part part, SaidOnce.Shape words) implements Shared {}
     }
 
     private Shared key(Finding finding, SaidOnce said) {
-        var corner = finding.subject().corner();
-        return corner != null
-                        && signsOfBrake(corner) > 1
-                        && BRAKE.contains(finding.subject().part())
+        if (finding.title() instanceof BrakeSaid.ReplacePair pair) {
+            return new Shared.Replaced(pair.axle());
+        }
+        var corner = cornerOfBrake(finding);
+        if (corner != null && isReplaced(corner)) {
+            return new Shared.Replaced(corner.axle());
+        }
+        return corner != null && signsOfBrake(corner) > 1
                 ? new Shared.Brake(corner)
                 : new Shared.Alike(finding.verdict(), finding.subject().part(), said.shape(finding.plainWords()));
     }
 
-    private long signsOfBrake(Corner corner) {
+    /** The corner whose brake a finding is about: of two that are not alike that at which more was found, the one at fault first. */
+    private @Nullable Corner cornerOfBrake(Finding finding) {
+        return finding.plainWords() instanceof BrakePairFindings.OneIsHotter hotter
+                ? hotter.atFaultFirst().stream()
+                        .filter(corner -> found().anyMatch(other -> ownCorner(other) == corner))
+                        .findFirst()
+                        .orElse(null)
+                : ownCorner(finding);
+    }
+
+    private static @Nullable Corner ownCorner(Finding finding) {
+        return BRAKE.contains(finding.subject().part()) ? finding.subject().corner() : null;
+    }
+
+    private Stream<Finding> found() {
+        return assessment.findings().stream().filter(finding -> finding.verdict() != Verdict.HOLDS);
+    }
+
+    /** Whether what is worn there is what its axle gets as a pair. */
+    private boolean isReplaced(Corner corner) {
         return assessment.findings().stream()
-                .filter(finding -> finding.verdict() != Verdict.HOLDS)
-                .map(Finding::subject)
-                .filter(subject -> subject.corner() == corner && BRAKE.contains(subject.part()))
-                .count();
+                .map(Finding::title)
+                .anyMatch(title -> title instanceof BrakeSaid.ReplacePair pair
+                        && pair.axle() == corner.axle()
+                        && isSpent(corner, pair.pair().part()));
+    }
+
+    private boolean isSpent(Corner corner, Subject.Part part) {
+        return assessment.findings().stream()
+                .anyMatch(finding -> finding.subject().corner() == corner
+                        && finding.subject().part() == part
+                        && finding.verdict().compareTo(Verdict.SPENT) >= 0);
+    }
+
+    private long signsOfBrake(Corner corner) {
+        return found().filter(finding -> cornerOfBrake(finding) == corner).count();
     }
 
     /** What holds: the wheel sets, the corners, the vehicle; places where nothing holds are left out. */

@@ -219,7 +219,7 @@ final class EntryForm {
         var shown = stored.map(reading -> show(slot, reading)).orElse("");
         return new Field(
                 key,
-                Told.say(new MeasureAt(slot.measure(), slot.spot())),
+                Told.say(MeasureAt.of(open.history().vehicle(), slot.measure(), slot.spot())),
                 units.label(slot.measure()),
                 form.has(key) ? form.get(key) : shown,
                 stored.map(Reading::id).orElse(""),

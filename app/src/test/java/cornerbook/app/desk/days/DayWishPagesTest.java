@@ -6,6 +6,8 @@ import com.microsoft.playwright.Page;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.desk.Links;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Customer;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -112,6 +114,30 @@ class DayWishPagesTest {
         assertThat(shop.book().dayWishes().listWaiting()).hasSize(2);
         assertThat(pick(other, "whenever").statusCode()).isEqualTo(422);
         assertThat(shop.get("/pick/unknown").statusCode()).isEqualTo(404);
+    }
+
+    /** Whoever is asked may read another language than whoever asked. */
+    @Test
+    void theCustomerReadsItInTheOwnLanguageOrThatOfTheBrowser() throws Exception {
+        var address = addressFor(CAR);
+        assertThat(in("fr-CA,fr;q=0.9", address)).contains("lang=\"fr\"", "vendredi");
+        assertThat(in("en-CA", address)).contains("lang=\"en\"", "Friday");
+        var cars = shop.book().cars();
+        var known = cars.find(CAR).orElseThrow();
+        var customer = known.customer();
+        cars.change(
+                new CarHistory(
+                        known.vehicle(),
+                        new Customer(customer.id(), customer.name(), customer.phone(), customer.email(), "fr"),
+                        known.sets(),
+                        known.visits()),
+                cars.findRevision(CAR).orElseThrow(),
+                ServedShop.TODAY);
+        assertThat(in("en-CA", address)).contains("lang=\"fr\"", "vendredi");
+    }
+
+    private String in(String language, String address) throws Exception {
+        return shop.get(address, "Accept-Language", language).body();
     }
 
     @Test

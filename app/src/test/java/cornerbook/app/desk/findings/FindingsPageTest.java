@@ -2,6 +2,7 @@ package cornerbook.app.desk.findings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.cars.CarLibrary;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.request.Told;
@@ -13,11 +14,13 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.CornerName;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 
 /** Every finding of the invented shop stands on its page once, and what asks for something stands first. */
@@ -75,6 +78,50 @@ class FindingsPageTest {
                         new AssessSaid.Likewise(new NotMeasured(Corner.LF, Subject.Part.PAD), List.of(Corner.RF)),
                         new NotMeasured(Corner.LF, Subject.Part.DISC),
                         new NotTight(new CornerName(Corner.LR)));
+    }
+
+    /** The paper has one line for it; the page has one card. */
+    @Test
+    void whatIsWornOnAnAxleIsOneCardWithWhatItAsksFor() {
+        assertThat(partsOf("disc-under-minimum"))
+                .contains(List.of(Subject.Part.DISC, Subject.Part.DISC, Subject.Part.BRAKE_PAIR));
+        var page = new FindingsPage(CarLibrary.assess(CarLibrary.car(CarLibrary.text("disc-under-minimum"))));
+        assertThat(page.cards().stream()
+                        .filter(card -> card.first().subject().part() == Subject.Part.DISC)
+                        .flatMap(card -> card.todos().stream())
+                        .map(Todo::action))
+                .containsOnly(Todo.Action.REPLACE_PAIR);
+    }
+
+    /** A disc that its brake keeps warm is no matter of its own. */
+    @Test
+    void warmthOfABrakeStandsWithWhatWasFoundAtIt() {
+        var text = CarLibrary.text("piston-seized");
+        int last = text.lastIndexOf("\"readings\": [") + "\"readings\": [".length();
+        var warm = text.substring(0, last)
+                + """
+                {"measure": "disc temperature", "corner": "LF", "value": "160 °C"},
+                {"measure": "disc temperature", "corner": "RF", "value": "40 °C"},
+                """
+                + text.substring(last);
+        assertThat(parts(warm))
+                .filteredOn(parts -> parts.contains(Subject.Part.BRAKE_PAIR))
+                .singleElement()
+                .asInstanceOf(InstanceOfAssertFactories.list(Subject.Part.class))
+                .contains(Subject.Part.CALIPER);
+    }
+
+    private static List<List<Subject.Part>> partsOf(String car) {
+        return parts(CarLibrary.text(car));
+    }
+
+    private static List<List<Subject.Part>> parts(String text) {
+        return new FindingsPage(CarLibrary.assess(CarLibrary.car(text)))
+                .cards().stream()
+                        .map(card -> card.things().stream()
+                                .map(thing -> thing.finding().subject().part())
+                                .toList())
+                        .toList();
     }
 
     private record NotMeasured(Corner corner, Subject.Part part) implements Said {}

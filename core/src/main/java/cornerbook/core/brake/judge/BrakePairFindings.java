@@ -78,6 +78,11 @@ public final class BrakePairFindings {
         public OneIsHotter(Corner hot, Amount hotAt, Corner cool, Amount coolAt, boolean drags) {
             this(hot, hotAt, cool, coolAt, drags, AtFault.NOT_TOLD, null);
         }
+
+        /** Both corners: the one at fault, and where nobody can tell the hot one, first. */
+        public List<Corner> atFaultFirst() {
+            return atFault == AtFault.COOL_DOES_TOO_LITTLE ? List.of(cool, hot) : List.of(hot, cool);
+        }
     }
 
     /** Force that a brake that drags takes, and energy at the wheel over a distance. */
@@ -159,15 +164,6 @@ public final class BrakePairFindings {
             case DISCS -> Measure.DISC_REPLACED;
             case SHOES -> Measure.SHOES_REPLACED;
             case DRUMS -> Measure.DRUM_REPLACED;
-        };
-    }
-
-    private static Subject.Part part(Pair pair) {
-        return switch (pair) {
-            case PADS -> Subject.Part.PAD;
-            case DISCS -> Subject.Part.DISC;
-            case SHOES -> Subject.Part.SHOE;
-            case DRUMS -> Subject.Part.DRUM;
         };
     }
 
@@ -266,7 +262,7 @@ public final class BrakePairFindings {
 
     private static boolean isSpent(Finding finding, Pair pair, Axle axle) {
         var corner = finding.subject().corner();
-        return finding.subject().part() == part(pair)
+        return finding.subject().part() == pair.part()
                 && corner != null
                 && corner.axle() == axle
                 && finding.verdict().compareTo(Verdict.SPENT) >= 0;

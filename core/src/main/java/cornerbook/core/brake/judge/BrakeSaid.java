@@ -5,6 +5,8 @@ import cornerbook.core.car.MeasureName;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.Subject;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
@@ -43,12 +45,33 @@ public interface BrakeSaid extends Said {
         DANGEROUS
     }
 
+    /**
+     * The least that its place asks for.
+     *
+     * @param law whether a law of the place sets it; else it is our own where no law is on file
+     */
+    record LeastForTheRoad(boolean law) implements BrakeSaid {
+        public static LeastForTheRoad of(Limit limit) {
+            return new LeastForTheRoad(!limit.isHouseRule());
+        }
+    }
+
     /** What is replaced on both sides of an axle. */
     enum Pair implements BrakeSaid {
         PADS,
         DISCS,
         SHOES,
-        DRUMS
+        DRUMS;
+
+        /** What of a single corner it is. */
+        public Subject.Part part() {
+            return switch (this) {
+                case PADS -> Subject.Part.PAD;
+                case DISCS -> Subject.Part.DISC;
+                case SHOES -> Subject.Part.SHOE;
+                case DRUMS -> Subject.Part.DRUM;
+            };
+        }
     }
 
     record ReplacePair(Axle axle, Pair pair) implements BrakeSaid {}

@@ -135,7 +135,14 @@ public final class SightFindings {
                 Ground.PUNCTURE_RULES);
         return verdict == Verdict.HOLDS
                 ? finding
-                : putRight(finding, puncture.mayBeRepaired() ? Todo.Action.REPAIR : Todo.Action.REPLACE, comesOff);
+                : putRight(finding, action(puncture, repaired), comesOff);
+    }
+
+    /** What was repaired already is not repaired again: what it lacks is a number. */
+    private static Todo.Action action(Puncture puncture, boolean repaired) {
+        return !puncture.mayBeRepaired()
+                ? Todo.Action.REPLACE
+                : repaired ? Todo.Action.MEASURE_AGAIN : Todo.Action.REPAIR;
     }
 
     private static OptionalDouble value(Optional<Reading> reading) {

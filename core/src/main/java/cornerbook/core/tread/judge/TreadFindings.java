@@ -176,7 +176,7 @@ public final class TreadFindings {
         evidence.add(new Evidence(Label.WEAR_TO_START_FROM, forecast.wearStart(), forecast.wearBasis()));
         evidence.add(new Evidence(
                 Label.SEASONS_MINIMUM,
-                new TreadSaid.Minimum(minimum(forecast), mm(forecast.legalLimitMm())),
+                new TreadSaid.Minimum(minimum(forecast), mm(forecast.legalLimitMm()), !legal.isHouseRule()),
                 limitSource));
         if (atFitting != null) {
             evidence.add(atFitting);
@@ -193,7 +193,7 @@ public final class TreadFindings {
                 new Subject(Subject.Part.WHEEL_SET, null, null, forecast.set().id()),
                 verdict,
                 below
-                        ? below(forecast, groove, limit)
+                        ? below(forecast, groove, limit, legal)
                         : new TreadSaid.SetHolds(
                                 forecast.set().season(),
                                 forecast.role(),
@@ -210,14 +210,14 @@ public final class TreadFindings {
     }
 
     /** The graver of the minima that it is below. */
-    private static Said below(SetForecast forecast, GrooveForecast groove, Limit limit) {
-        boolean legal = lowestMm(forecast, groove) < forecast.legalLimitMm();
+    private static Said below(SetForecast forecast, GrooveForecast groove, Limit limit, Limit legal) {
+        boolean forTheRoad = lowestMm(forecast, groove) < forecast.legalLimitMm();
         return new TreadSaid.SetBelow(
                 forecast.set().season(),
                 forecast.role(),
                 depth(groove),
-                mm(legal ? forecast.legalLimitMm() : forecast.limitMm()),
-                legal || !limit.isHouseRule());
+                mm(forTheRoad ? forecast.legalLimitMm() : forecast.limitMm()),
+                !(forTheRoad ? legal : limit).isHouseRule());
     }
 
     private static double lowestMm(SetForecast forecast, GrooveForecast groove) {

@@ -103,7 +103,8 @@ public interface TreadSaid extends Said {
 
     record CornerRateModel(int readings) implements TreadSaid {}
 
-    record Minimum(Amount season, Amount legal) implements TreadSaid {}
+    /** @param law whether a law of the place sets the second; else it is our own where no law is on file */
+    record Minimum(Amount season, Amount legal, boolean law) implements TreadSaid {}
 
     record Grown(
             Corner corner, String tag, Spot groove, Amount last, LocalDate lastOn, Amount before, LocalDate beforeOn)

@@ -133,6 +133,9 @@ public interface FittingSaid extends Said {
 
     record MarkNotRead(String tags, LocalDate from) implements FittingSaid {}
 
+    /** The law lets studs in one part of the place and forbids them in another, as its text says. */
+    record StudsNotEverywhere(String tags, PlaceOfLaw place, Said law) implements FittingSaid {}
+
     record NoLawOnFile(PlaceOfLaw place, Listed laws) implements FittingSaid {}
 
     /** Laws that the limits may not have for a place. */

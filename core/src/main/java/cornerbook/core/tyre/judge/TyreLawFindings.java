@@ -32,7 +32,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Findings on what the law of the car's place says of winter tyres and studs from this visit to the next, on the tyres that it
- * leaves on. Marks and studs are read at the wheel, and stand until they are read again. A set that the book has as a summer set is
+ * leaves on. Marks and studs are read at the wheel, and stand until they are read again. Whether
+ * studs may stand on a car whose place forbids them in one part of it is not judged: the book knows no part. A set that the book has as a summer set is
  * no winter set; of any other a mark that nobody read is not judged. That the place itself is not known is said by the car's data. Never Unsafe: the law forbids such tyres, the road may not.
  */
 public final class TyreLawFindings {
@@ -152,9 +153,13 @@ public final class TyreLawFindings {
             return;
         }
         var law = find(Limit.Kind.STUDS_FORBIDDEN);
-        if (law.isEmpty()) {
+        var inPart = find(Limit.Kind.STUDS_FORBIDDEN_IN_PART);
+        if (law.isEmpty() && inPart.isEmpty() && find(Limit.Kind.STUDS_ALLOWED).isEmpty()) {
             notOnFile.add(Law.STUDS);
         }
+        inPart.filter(each -> each.bindsFrom(today, given.nextVisit()).isPresent())
+                .ifPresent(each -> notJudged.add(
+                        new FittingSaid.StudsNotEverywhere(tags(studded), PlaceOfLaw.of(place), each.citation())));
         law.flatMap(each -> each.bindsFrom(today, given.nextVisit()))
                 .ifPresent(from -> add(
                         from.equals(today) ? null : from,

@@ -108,6 +108,20 @@ class SightFindingsTest {
                 });
     }
 
+    /** It is not to be repaired once more: what it lacks is the size of the hole. */
+    @Test
+    void aRepairedPunctureThatNobodyMeasuredIsMeasured() {
+        var repaired = seen(Measure.PUNCTURE_REPAIRED, "done");
+        assertThat(judge(and(punctured("tread centre", null, 5.0, "no"), repaired)))
+                .extracting(Finding::todo)
+                .extracting(Todo::action)
+                .containsExactly(Todo.Action.MEASURE_AGAIN);
+        assertThat(judge(punctured("tread centre", null, 5.0, "no")))
+                .extracting(Finding::todo)
+                .extracting(Todo::action)
+                .containsExactly(Todo.Action.REPAIR);
+    }
+
     @Test
     void aRepairWithinTheRulesHoldsAndOneOutsideOfThemDoesNot() {
         var repaired = seen(Measure.PUNCTURE_REPAIRED, "done");

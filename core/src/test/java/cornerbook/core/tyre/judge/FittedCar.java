@@ -119,7 +119,7 @@ final class FittedCar {
         return new Case(history(arrivedOn, leftOn), "v", LAWS, Knowledge.NONE, null);
     }
 
-    /** The rows of Québec and Austria as the limits file has them. */
+    /** The rows of these places as the limits file has them. */
     static final LimitTable LAWS = new LimitTable(rows());
 
     private static List<Limit> rows() {
@@ -129,6 +129,9 @@ final class FittedCar {
         rows.add(law("CA-QC", Limit.Kind.STUDS_FORBIDDEN, 1, MonthDay.of(5, 2), MonthDay.of(10, 14)));
         rows.add(law("AT", Limit.Kind.TREAD_LEGAL, 1.6, null, null));
         rows.add(law("AT", Limit.Kind.WINTER_TYRES_IN_WINTER_CONDITIONS, 2, MonthDay.of(11, 1), MonthDay.of(4, 15)));
+        rows.add(law("CA-ON", Limit.Kind.STUDS_FORBIDDEN, 1, MonthDay.of(6, 1), MonthDay.of(8, 31)));
+        rows.add(law("CA-ON", Limit.Kind.STUDS_FORBIDDEN_IN_PART, 1, MonthDay.of(9, 1), MonthDay.of(5, 31)));
+        rows.add(law("US-VT", Limit.Kind.STUDS_ALLOWED, 1, null, null));
         return List.copyOf(rows);
     }
 

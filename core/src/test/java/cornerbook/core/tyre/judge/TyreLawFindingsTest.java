@@ -141,6 +141,29 @@ class TyreLawFindingsTest {
                         new FittingSaid.StudsOutOfSeasonPlain(summer, now)));
     }
 
+    /** Ontario, R.R.O. 1990, Reg. 625, s. 9: from 1 September to 31 May, on vehicles of Northern Ontario alone. */
+    @Test
+    void whereOnePartOfAPlaceForbidsStudsThePartIsAskedFor() {
+        var january = judge(studded(in("CA-ON", SeasonKind.WINTER)).day(2027, 1, 10));
+        assertThat(january.findings()).isEmpty();
+        assertThat(january.notJudged())
+                .contains(new FittingSaid.StudsNotEverywhere(
+                        TAGS, PlaceOfLaw.of("CA-ON"), Said.verbatim("law of CA-ON")))
+                .doesNotContain(new FittingSaid.NoLawOnFile(
+                        PlaceOfLaw.of("CA-ON"), Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES, Law.STUDS))));
+        assertThat(judge(studded(in("CA-ON", SeasonKind.WINTER)).day(2027, 6, 1)).findings())
+                .map(Finding::verdict)
+                .containsExactly(Verdict.SPENT);
+    }
+
+    /** Vermont sets no days: nothing is said of studs, not even that their law is not on file. */
+    @Test
+    void whereTheLawSetsStudsNoDaysNothingIsSaidOfThem() {
+        assertThat(judge(studded(in("US-VT", SeasonKind.WINTER)).day(2026, 7, 10)))
+                .isEqualTo(Judgement.missing(List.of(new FittingSaid.NoLawOnFile(
+                        PlaceOfLaw.of("US-VT"), Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES))))));
+    }
+
     /** Austria: studded tyres must be fitted on all wheels; elsewhere common practice, no source. */
     @Test
     void studsOnSomeWheelsAreTold() {

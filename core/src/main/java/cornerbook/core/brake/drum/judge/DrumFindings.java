@@ -153,7 +153,7 @@ public final class DrumFindings {
         }
         evidence.add(new Evidence(
                 BrakeSaid.Label.MINIMUM, mm(brake.liningMinimumMm()), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
-        evidence.add(new Evidence(Label.LEGAL_MINIMUM, mm(legal.value()), legal.citation()));
+        evidence.add(new Evidence(BrakeSaid.LeastForTheRoad.of(legal), mm(legal.value()), legal.citation()));
         if (soaked) {
             verdict = verdict.graver(Verdict.SPENT);
             words.removeIf(DrumSaid.Enough.class::isInstance);

@@ -10,7 +10,6 @@ public interface DrumSaid extends Said {
     enum Label implements DrumSaid {
         LINING,
         LINING_OVER_RIVETS,
-        LEGAL_MINIMUM,
         DIAMETER,
         DISCARD_DIAMETER,
         CRACKS,

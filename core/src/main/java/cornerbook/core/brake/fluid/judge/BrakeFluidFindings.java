@@ -135,11 +135,15 @@ public final class BrakeFluidFindings {
     private void age() {
         var changedOn = lastChange();
         var intervalYears = vehicle.details().fluidChange().intervalYears();
+        var today = given.visit().date();
+        if (intervalYears == null && today.equals(changedOn)) {
+            // Too old it cannot be on its first day, whatever its interval.
+            return;
+        }
         if (changedOn == null || intervalYears == null) {
             notJudged.add(changedOn == null ? NotJudged.AGE_WITHOUT_LAST_CHANGE : NotJudged.AGE_WITHOUT_INTERVAL);
             return;
         }
-        var today = given.visit().date();
         var dueOn = changedOn.plusMonths(Math.round(intervalYears * MONTHS_PER_YEAR));
         titles.add(new FluidSaid.DueOn(dueOn));
         evidence.add(new Evidence(Label.CHANGED_ON, new Day(changedOn), BrakeSaid.Ground.RECORDED));

@@ -198,7 +198,7 @@ public final class PadFindings {
     private void limits(Verdict verdict) {
         evidence.add(new Evidence(
                 BrakeSaid.Label.MINIMUM, mm(at.brake().padMinimumMm()), BrakeSaid.Ground.VEHICLE_SPECIFICATION));
-        evidence.add(new Evidence(PadSaid.Label.LEGAL_MINIMUM, mm(legal.value()), legal.citation()));
+        evidence.add(new Evidence(BrakeSaid.LeastForTheRoad.of(legal), mm(legal.value()), legal.citation()));
         if (verdict == Verdict.UNSAFE) {
             evidence.add(Deficiency.PAD_BELOW_LIMIT.evidence());
         }

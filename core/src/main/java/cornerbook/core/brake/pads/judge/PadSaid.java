@@ -14,7 +14,6 @@ public interface PadSaid extends Said {
     /** What a piece of evidence is. */
     enum Label implements PadSaid {
         NEW,
-        LEGAL_MINIMUM,
         INNER_AGAINST_OUTER,
         VISIT_BEFORE,
         LEADING_AGAINST_TRAILING,

@@ -54,7 +54,7 @@ public final class PadsOfUnknownBrake {
                         0,
                         List.of(
                                 new Evidence(side, mm(thicknessMm), BrakeSaid.Ground.RECORDED),
-                                new Evidence(PadSaid.Label.LEGAL_MINIMUM, minimum, legal.citation()),
+                                new Evidence(BrakeSaid.LeastForTheRoad.of(legal), minimum, legal.citation()),
                                 Deficiency.PAD_BELOW_LIMIT.evidence()),
                         new PadSaid.Source(legal.citation()))
                 .todo(Todo.Action.REPLACE_PAIR);

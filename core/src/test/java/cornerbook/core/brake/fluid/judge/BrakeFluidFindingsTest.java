@@ -173,22 +173,34 @@ class BrakeFluidFindingsTest {
     /** A change at a visit is newer than the day that came with the car. */
     @Test
     void aChangeInTheBookOutranksTheDayFromTheCarsPapers() {
-        var replaced = new Visit(
-                "before",
-                Cars.AUTUMN.minusDays(100),
-                45_000,
-                Cars.at("S-"),
-                Cars.at("S-"),
-                List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1)));
-        assertThat(judge(withInterval(Cars.AUTUMN.minusYears(9)), replaced, Cars.visit(List.of())))
+        assertThat(judge(withInterval(Cars.AUTUMN.minusYears(9)), changedBefore(100), Cars.visit(List.of())))
                 .map(Finding::verdict)
                 .contains(Verdict.HOLDS);
     }
 
+    private static Visit changedBefore(int days) {
+        return new Visit(
+                "before",
+                Cars.AUTUMN.minusDays(days),
+                45_000,
+                Cars.at("S-"),
+                Cars.at("S-"),
+                List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1)));
+    }
+
     @Test
     void anIntervalThatIsNotKnownIsSaid() {
-        judge(Cars.vehicle(), List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1)));
-        assertThat(notJudged).containsExactly(NotJudged.AGE_WITHOUT_INTERVAL);
+        judge(Cars.vehicle(), changedBefore(100), Cars.visit(List.of()));
+        assertThat(notJudged).containsExactly(NotJudged.BOILING_POINT, NotJudged.AGE_WITHOUT_INTERVAL);
+    }
+
+    /** The change dates it: no interval that any manufacturer sets ends on its first day. */
+    @Test
+    void theAgeOfFluidThatWasChangedTodayIsKnown() {
+        assertThat(judge(Cars.vehicle(), List.of(Cars.reading(Measure.BRAKE_FLUID_REPLACED, null, null, null, 1))))
+                .map(Finding::title)
+                .contains(new FluidSaid.Title(Listed.commas(List.of(new FluidSaid.NewAtThisVisit()))));
+        assertThat(notJudged).isEmpty();
     }
 
     /** An entry that it was not done is no change. */

@@ -103,6 +103,16 @@ class PadFindingsTest {
         }
     }
 
+    /** The limits of these tests are our own: no law is known for the car's place. */
+    @Test
+    void aMinimumIsCalledLegalOnlyWhereALawIsKnown() {
+        var pads = judge(visit("v", pad(Spot.INNER, 7), pad(Spot.OUTER, 7)));
+        assertThat(pads.evidence())
+                .map(Evidence::what)
+                .contains(new BrakeSaid.LeastForTheRoad(false))
+                .doesNotContain(new BrakeSaid.LeastForTheRoad(true));
+    }
+
     /** The mark: 7 mm of pads that are 11 mm new and 3 mm at their end have half of their life left. */
     @Test
     void theMarkShowsTheLifeOfTheThinnerPad() {
