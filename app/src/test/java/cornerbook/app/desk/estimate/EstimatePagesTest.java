@@ -139,7 +139,9 @@ class EstimatePagesTest {
         assertThat(sheet)
                 .as("on the hand-over sheet")
                 .containsIgnoringCase("declined")
-                .contains("alignment");
+                .contains("alignment")
+                .as("all that was agreed, in a few words each")
+                .contains("Free, clean and lubricate (LF); Wiper blades");
         var paper = text(shop.getBytes(Links.estimatePdf(VISIT, 0)));
         assertThat(paper)
                 .contains(
@@ -196,6 +198,9 @@ class EstimatePagesTest {
                 .singleElement()
                 .satisfies(each -> assertThat(each.way()).isEqualTo(Agreement.Way.LINK))
                 .satisfies(each -> assertThat(each.name()).isEqualTo("Ottilie"));
+        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                .as("with the hash of the text")
+                .isLessThanOrEqualTo(0);
         assertThat(work().agreed()).isEmpty();
         assertThat(shop.get(Links.AGREE + "nobody-knows").statusCode()).isEqualTo(404);
     }
