@@ -294,6 +294,12 @@ class StorePagesTest {
                 .isEqualTo("280");
         assertThat(page.locator(".photos img").count()).isEqualTo(1);
         assertThat(images(set)).isEqualTo(1);
+        try (var receipt = Loader.loadPDF(
+                shop.getBytes(Links.receipt(set.key().vehicleId(), set.key().setId())))) {
+            assertThat(new PDFTextStripper().getText(receipt))
+                    .as("nobody was named: no comma waits for a name")
+                    .doesNotContainPattern(", *\\R");
+        }
 
         var none = folder.resolve("none.png");
         Files.writeString(none, "no photo");
