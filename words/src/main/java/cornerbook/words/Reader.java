@@ -186,6 +186,7 @@ public final class Reader {
         var items = listed.items().stream().map(this::say).toList();
         return switch (listed.join()) {
             case COMMAS -> String.join(", ", items);
+            case SEMICOLONS -> String.join("; ", items);
             case SENTENCES -> String.join(" ", items);
             case AND -> joined(items, "and");
             case OR -> joined(items, "or");

@@ -91,6 +91,6 @@ public final class Problems {
         request.context()
                 .get(Caller.class)
                 .orElseGet(() -> Caller.of(Optional.empty(), request.headers()))
-                .run(() -> pages.sendProblem(response, status, Told.say(said)));
+                .run(() -> pages.sendProblem(response, status, Typed.sentence(Told.say(said))));
     }
 }

@@ -199,7 +199,7 @@ public final class CornerbookServer {
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
         var customer = new CustomerHandler(desk, pages);
-        var contact = new ContactHandler(desk);
+        var contact = new ContactHandler(desk, customer);
         var cards = new CardHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);
         var wheel = new WheelHandler(desk, pages);

@@ -47,7 +47,9 @@ public record PhotosSection(List<List<Shown>> rows, int more) {
                                 "moment",
                                 kept.photo().madeAt(),
                                 "person",
-                                kept.photo().person())))
+                                kept.photo().person().isEmpty()
+                                        ? null
+                                        : kept.photo().person())))
                 .toList();
         var rows = IntStream.range(0, Math.ceilDiv(shown.size(), IN_A_ROW))
                 .mapToObj(row -> shown.subList(row * IN_A_ROW, Math.min(shown.size(), (row + 1) * IN_A_ROW)))

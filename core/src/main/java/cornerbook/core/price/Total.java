@@ -55,20 +55,22 @@ public record Total(Money subtotal, List<Share> taxes, Money total) {
         return new Share(tax, Money.of(subtotal.getCurrencyUnit(), exact, RoundingMode.HALF_UP));
     }
 
-    /**
-     * What is paid in cash: Canada has no cent, and the sum after taxes goes to the nearest five cents. Elsewhere the total. Source:
-     * Government of Canada, Budget 2012, Rounding.
-     */
+    /** What is paid for all of it in cash. */
     public Money inCash() {
-        if (!total.getCurrencyUnit().equals(WITHOUT_A_CENT)) {
-            return total;
+        return inCash(total);
+    }
+
+    /**
+     * What is paid in cash: Canada has no cent, and what is due after taxes goes to the nearest five cents. Elsewhere the amount itself.
+     * Source: Government of Canada, Budget 2012, Rounding.
+     */
+    public static Money inCash(Money due) {
+        if (!due.getCurrencyUnit().equals(WITHOUT_A_CENT)) {
+            return due;
         }
         return Money.of(
-                total.getCurrencyUnit(),
-                total.getAmount()
-                        .divide(FIVE_CENTS)
-                        .setScale(0, RoundingMode.HALF_UP)
-                        .multiply(FIVE_CENTS),
+                due.getCurrencyUnit(),
+                due.getAmount().divide(FIVE_CENTS).setScale(0, RoundingMode.HALF_UP).multiply(FIVE_CENTS),
                 RoundingMode.UNNECESSARY);
     }
 }

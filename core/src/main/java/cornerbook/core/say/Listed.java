@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * Several things in their order.
  *
- * @param join how they are told: "a, b and c", "a, b or c", "a, b, c", or one sentence after the other
+ * @param join how they are told: "a, b and c", "a, b or c", "a, b, c", "a; b; c", or one sentence after the other
  */
 public record Listed(List<Said> items, Join join) implements Said {
     public Listed {
@@ -18,6 +18,7 @@ public record Listed(List<Said> items, Join join) implements Said {
         AND,
         OR,
         COMMAS,
+        SEMICOLONS,
         SENTENCES
     }
 
@@ -31,6 +32,11 @@ public record Listed(List<Said> items, Join join) implements Said {
 
     public static Listed commas(List<? extends Said> items) {
         return new Listed(List.copyOf(items), Join.COMMAS);
+    }
+
+    /** Of what may have commas itself. */
+    public static Listed semicolons(List<? extends Said> items) {
+        return new Listed(List.copyOf(items), Join.SEMICOLONS);
     }
 
     /** One sentence after the other. */

@@ -70,7 +70,7 @@ public record Bill(
     public Money open() {
         var open = total.total().minus(paid());
         boolean inCash = payments.stream().anyMatch(each -> each.way() == Payment.Way.CASH);
-        return inCash && open.equals(total.total().minus(total.inCash())) ? Money.zero(currency) : open;
+        return inCash && Total.inCash(open).isZero() ? Money.zero(currency) : open;
     }
 
     private Money paid() {

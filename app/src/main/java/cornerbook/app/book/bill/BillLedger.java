@@ -379,9 +379,7 @@ public final class BillLedger {
             var bill = get(handle, number);
             if (bill.payments().stream().noneMatch(each -> each.id().equals(payment.id()))) {
                 var open = bill.open();
-                var most = payment.way() == Payment.Way.CASH && bill.payments().isEmpty()
-                        ? larger(open, bill.total().inCash())
-                        : open;
+                var most = payment.way() == Payment.Way.CASH ? larger(open, Total.inCash(open)) : open;
                 var amount = bill.isCredit() ? payment.amount().negated() : payment.amount();
                 if (amount.isZero()
                         || amount.isNegative() != open.isNegative()

@@ -2,11 +2,13 @@ package cornerbook.app.book.car;
 
 import cornerbook.app.book.store.Transactions;
 import cornerbook.app.book.verdict.KeptVerdict;
+import cornerbook.core.car.Customer;
 import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -73,6 +75,32 @@ public final class CarSearch {
                     ? exact
                     : find(handle, words.stream().map(CarSearch::near).toList(), true, from, most);
         });
+    }
+
+    /**
+     * The customers of whom the book has no car, as from an address book, who have every word of a query; by name. Nobody whose data were
+     * erased.
+     *
+     * @param query nobody is found by an empty one
+     * @param most how many are told
+     */
+    public List<Customer> findWithoutCar(String query, int most) {
+        var words = fold(query);
+        if (words.isEmpty()) {
+            return List.of();
+        }
+        return store.read(handle -> handle.select(
+                        "select customer.* from customer where not exists (select 1 from vehicle where vehicle.customer_id = customer.id) and not exists (select 1 from customer_erased where customer_erased.customer_id = customer.id) order by name, id")
+                .map((row, context) -> CarReader.customer(row))
+                .filter(customer -> {
+                    var known = fold(customer.name() + " " + Objects.requireNonNullElse(customer.phone(), "") + " "
+                            + Objects.requireNonNullElse(customer.email(), ""));
+                    var all = String.join(" ", known) + " " + String.join("", known);
+                    return words.stream().allMatch(all::contains);
+                })
+                .stream()
+                .limit(most)
+                .toList());
     }
 
     /** These cars as a list shows them, without those that are not there. */

@@ -61,6 +61,12 @@ public record EstimateLine(
                 : new EstimateLine(key, oneOf, advice, words, "", "", safety, other, works);
     }
 
+    /** What is done, without why: the first sentence where findings ask for it. What the shop typed stays as it is. */
+    public String brief() {
+        int end = words.indexOf(". ");
+        return advice == null || end < 0 ? words : words.substring(0, end);
+    }
+
     /** Without what its kind of choice is called: what a customer declines when none of a group is taken. */
     public String matter() {
         return oneOf.isEmpty() ? key : oneOf;

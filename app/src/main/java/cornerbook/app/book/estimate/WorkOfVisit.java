@@ -60,7 +60,10 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements, 
         }
     }
 
-    /** The lines that stand, in the order in which their matters first came up. */
+    /**
+     * The lines that stand, in the order in which their matters first came up. What a later estimate left out before anybody had answered
+     * it is offered no more: only the last estimate can be answered.
+     */
     public List<Standing> standing() {
         var byMatter = new LinkedHashMap<String, List<Standing>>();
         for (var estimate : estimates) {
@@ -76,7 +79,10 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements, 
             }
             byMatter.putAll(own);
         }
-        return byMatter.values().stream().flatMap(List::stream).toList();
+        return byMatter.values().stream()
+                .flatMap(List::stream)
+                .filter(each -> !each.isOpen() || each.estimate().equals(estimates.getLast()))
+                .toList();
     }
 
     /** What answered a line of an estimate last. */

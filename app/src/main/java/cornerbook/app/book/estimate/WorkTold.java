@@ -84,7 +84,7 @@ public sealed interface WorkTold extends Said {
     }
 
     private static Said words(List<WorkOfVisit.Standing> lines) {
-        return Listed.commas(
-                lines.stream().map(each -> Said.verbatim(each.line().words())).toList());
+        return Listed.semicolons(
+                lines.stream().map(each -> Said.verbatim(each.line().brief())).toList());
     }
 }

@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
@@ -107,7 +108,7 @@ public final class StockLedger {
     }
 
     /**
-     * A set was fetched for the car of a visit.
+     * A set was fetched for the car of a visit; another wheel of it scanned for the same visit adds nothing.
      *
      * @param day at the shop
      * @throws BookException when there is no such wheel or visit, or the set is of another car: it stays
@@ -129,13 +130,16 @@ public final class StockLedger {
                         tag, set.owner().vehicleName(), set.owner().plate(), car.get(1), car.getLast()));
             }
             refuseOnCar(set);
+            if (wentOut(set, SetMove.Kind.OUT_TO_CAR, visitId)) {
+                return Arrival.ALREADY;
+            }
             add(handle, id, set, SetMove.Kind.OUT_TO_CAR, null, visitId, by, day);
             return Arrival.STORED;
         });
     }
 
     /**
-     * A set was handed to its customer, to be kept elsewhere.
+     * A set was handed to its customer, to be kept elsewhere; another wheel of it adds nothing.
      *
      * @param day at the shop
      * @throws BookException when there is no such wheel, or it is on the car
@@ -147,6 +151,9 @@ public final class StockLedger {
             }
             var set = get(handle, tag);
             refuseOnCar(set);
+            if (wentOut(set, SetMove.Kind.OUT_TO_CUSTOMER, null)) {
+                return Arrival.ALREADY;
+            }
             add(handle, id, set, SetMove.Kind.OUT_TO_CUSTOMER, null, null, by, day);
             return Arrival.STORED;
         });
@@ -178,6 +185,12 @@ public final class StockLedger {
             }
             return CallAnswers.add(handle, id, visitId, STORED_SET, answer);
         });
+    }
+
+    /** Another wheel of a set that was carried out just so: where it lay stays known. */
+    private static boolean wentOut(KeptSet set, SetMove.Kind kind, @Nullable String visitId) {
+        var last = set.last();
+        return set.isOut() && last != null && last.kind() == kind && Objects.equals(last.visitId(), visitId);
     }
 
     private static void refuseOnCar(KeptSet set) {

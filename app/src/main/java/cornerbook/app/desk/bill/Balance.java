@@ -1,6 +1,7 @@
 package cornerbook.app.desk.bill;
 
 import cornerbook.app.book.bill.Bill;
+import cornerbook.core.price.Total;
 import cornerbook.core.say.Price;
 import cornerbook.words.Labels;
 import java.util.Objects;
@@ -44,7 +45,7 @@ record Balance(Bill bill, Money owed) {
         if (isNothing()) {
             return w.of(bill.open().isZero() ? "all-paid" : "cancel-out");
         }
-        var cash = new Price(bill.total().inCash().abs());
+        var cash = new Price(Total.inCash(owed).abs());
         return owed.isNegative()
                 ? w.of(
                         "to-give-back",

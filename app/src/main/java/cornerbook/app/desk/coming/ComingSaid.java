@@ -41,6 +41,9 @@ sealed interface ComingSaid extends Said {
     /** What is due or wanted is another than was shown. */
     record ChangedSince(String name) implements ComingSaid {}
 
+    /** A day before the first of the list. */
+    record BeforeTheList(LocalDate first) implements ComingSaid {}
+
     /** A day on which the set of a car, which lies elsewhere, cannot be there. */
     record SetComesLater(String car, String room, LocalDate day) implements ComingSaid {}
 }

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.coming;
 
+import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.mail.KeptMail;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Slice;
@@ -12,6 +13,11 @@ import cornerbook.words.Reader;
  * @param error why one was not sent again; empty where none was refused
  */
 public record SentMailPage(Slice<KeptMail> slice, Reader shop, String error) {
+    /** Whether its customer was erased, and with the customer what was written. */
+    public boolean isErased(KeptMail mail) {
+        return mail.letter().address().equals(CustomerLedger.ERASED);
+    }
+
     /** The page with others on it. */
     public String address(int from) {
         return Links.sentMail() + "?from=" + from;

@@ -2,9 +2,12 @@ package cornerbook.app.desk.customer;
 
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
+import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.exchange.card.CardSaid;
+import cornerbook.app.request.PageException;
 import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -31,7 +34,17 @@ public final class CardHandler {
 
     /** Stores nothing. */
     public void look(ServerRequest request, ServerResponse response) {
-        var text = Form.readLines(request, LARGEST_BYTES).get(CardPage.TEXT);
+        String text;
+        try {
+            text = Form.readLines(request, LARGEST_BYTES).get(CardPage.TEXT);
+        } catch (PageException e) {
+            if (!(e.said() instanceof DeskSaid.UnfitField)) {
+                throw e;
+            }
+            // A picture, or a spreadsheet: it cannot be shown in the field either.
+            send(response, 422, "", List.of(), null, Typed.sentence(new Refused(new CardSaid.NoCard())));
+            return;
+        }
         try {
             send(response, 200, text, cards(text, "").rows(), null, "");
         } catch (Refused e) {

@@ -19,9 +19,12 @@ import java.util.Objects;
 /** A customer agrees to being called or written to, or does not any longer. */
 public final class ContactHandler {
     private final Desk desk;
+    private final CustomerHandler page;
 
-    public ContactHandler(Desk desk) {
+    /** @param page on which what is refused comes back as it was typed */
+    public ContactHandler(Desk desk, CustomerHandler page) {
         this.desk = desk;
+        this.page = page;
     }
 
     public void save(ServerRequest request, ServerResponse response) {
@@ -41,7 +44,11 @@ public final class ContactHandler {
         try {
             desk.book().contacts().add(typed.identity("id"), customerId, answers);
         } catch (BookException e) {
-            throw new PageException(409, e.said());
+            if (e.isFailure()) {
+                throw e;
+            }
+            page.sendRefused(request, response, typed, e.said());
+            return;
         }
         Pages.redirect(response, Links.contact(customerId));
     }

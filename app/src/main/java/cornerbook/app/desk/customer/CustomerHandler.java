@@ -9,6 +9,7 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.Typed;
 import cornerbook.app.law.ContactRules;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
@@ -95,6 +96,11 @@ public final class CustomerHandler {
                         desk.book().customers().listNotHereSince(desk.today().minusYears(retention.years()))));
     }
 
+    /** What was typed on the page cannot be. */
+    void sendRefused(ServerRequest request, ServerResponse response, Form typed, Said error) {
+        send(response, 409, kept(request), typed, error);
+    }
+
     private KeptOfCustomer kept(ServerRequest request) {
         return desk.book()
                 .customers()
@@ -115,7 +121,7 @@ public final class CustomerHandler {
                         Retention.at(desk.book().cars().findUsualPlace().orElse("")),
                         typed,
                         Caller.current().tablet().map(TabletAtWork::person).orElse(null),
-                        error == null ? null : Told.say(error)));
+                        error == null ? null : Typed.sentence(Told.say(error))));
     }
 
     /** Of whom no car was here yet, as of one who was here today. */

@@ -36,6 +36,21 @@ public record CustomerPage(
         contact = List.copyOf(contact);
     }
 
+    /** What came back of the form that erases. */
+    public Form erasing() {
+        return typed.has("answer") ? Form.EMPTY : typed;
+    }
+
+    /** What came back of the form that asks to be called and written to. */
+    public Form asking() {
+        return typed.has("answer") ? typed : Form.EMPTY;
+    }
+
+    /** What the customer was asked, as it was typed or as it is usual. */
+    public String asked() {
+        return asking().has("words") ? asking().get("words") : question;
+    }
+
     /** Until when its papers are kept; null where there are none. */
     public @Nullable LocalDate papersUntil() {
         return kept.bills().stream()

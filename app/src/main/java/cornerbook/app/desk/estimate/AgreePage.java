@@ -65,9 +65,13 @@ public record AgreePage(
         return typed.get("pick." + matter).equals(value);
     }
 
-    /** Whether the customer draws a name here. */
+    /** Whether the customer draws a name here: on a tablet of the shop it has to be, on the customer’s own telephone it may. */
     public boolean isSigned() {
-        return way == Agreement.Way.SIGNED;
+        return way == Agreement.Way.SIGNED || mayBeSigned();
+    }
+
+    public boolean mayBeSigned() {
+        return way == Agreement.Way.LINK;
     }
 
     /** Whether somebody of the shop writes down what the customer says. */

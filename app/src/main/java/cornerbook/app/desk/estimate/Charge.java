@@ -42,8 +42,10 @@ record Charge(Money amount, String detail) {
             amounts.add(parts.multipliedBy(times));
             details.add(w.of("parts", "n", times, "each", new Price(parts)));
         }
-        return prices.currency()
-                .map(currency -> new Charge(Money.total(currency, amounts), String.join("; ", details)));
+        return prices.currency().map(currency -> {
+            var total = Money.total(currency, amounts);
+            return new Charge(total, total.isZero() ? w.of("no-charge") : String.join("; ", details));
+        });
     }
 
     /** Tyres, with what is charged for those that come off. */

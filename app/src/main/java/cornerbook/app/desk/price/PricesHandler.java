@@ -18,6 +18,7 @@ import cornerbook.core.price.Job;
 import cornerbook.core.price.Tax;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
+import cornerbook.core.tyre.TyreSize;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.math.BigDecimal;
@@ -84,9 +85,14 @@ public final class PricesHandler {
             var season = typed.choice("season", List.of(SeasonKind.values()))
                     .orElseThrow(() -> unfit(new PricesSaid.NoSeason()));
             var amount = amount(typed, "tyre.amount");
+            var size = typed.get("size");
+            // What a car's tyres are never called is offered to nobody. What stands in the list can always be taken off it.
+            if (amount != null && TyreSize.find(size).isEmpty()) {
+                throw unfit(new PricesSaid.NoTyreSize(size));
+            }
             keepOne(
                     typed,
-                    PriceKey.tyre(season, typed.get("size"), typed.get("offer")),
+                    PriceKey.tyre(season, size, typed.get("offer")),
                     amount == null ? PriceValue.GONE : new PriceValue(null, amount, tread(typed.get("tread"))));
         });
     }

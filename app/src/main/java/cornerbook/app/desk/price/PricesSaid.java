@@ -12,6 +12,8 @@ sealed interface PricesSaid extends Said {
 
     record NoTread(String typed) implements PricesSaid {}
 
+    record NoTyreSize(String typed) implements PricesSaid {}
+
     record NoDay() implements PricesSaid {}
 
     record NoSeason() implements PricesSaid {}

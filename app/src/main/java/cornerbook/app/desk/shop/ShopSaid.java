@@ -27,6 +27,9 @@ sealed interface ShopSaid extends Said {
     /** Days away that are over. */
     record AwayIsOver(LocalDate last) implements ShopSaid {}
 
+    /** Without encryption, and to another machine. */
+    record MailInTheOpen() implements ShopSaid {}
+
     record ReasonTooLong(int most) implements ShopSaid {}
 
     record ColdestMorning() implements ShopSaid {}

@@ -4,6 +4,7 @@ import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.StockCount;
 import cornerbook.app.book.rack.StockDifference;
 import cornerbook.app.book.rack.StockScan;
+import cornerbook.core.store.StoreMap;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -73,6 +74,12 @@ public record CountPage(
                 .filter(set -> set.key().equals(key))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Whether the book has the set at another place than where it was scanned. */
+    public boolean isElsewhere(StockScan scan) {
+        var set = set(scan.key());
+        return set != null && !(set.lies() && StoreMap.key(String.valueOf(set.place())).equals(StoreMap.key(scan.place())));
     }
 
     public LocalDate day(Instant moment) {

@@ -4,7 +4,8 @@ import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Pages;
-import cornerbook.app.request.PageException;
+import cornerbook.app.desk.Typed;
+import cornerbook.app.request.Told;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.LocalDate;
@@ -12,6 +13,9 @@ import java.util.List;
 
 /** Which sets are fetched for a day, and in which order one walks to them. */
 public final class FetchHandler {
+    /** What is typed cannot be. */
+    private static final int UNFIT = 422;
+
     private static final int USUALLY_CARRIED = 2;
     private static final int MOST_CARRIED = 50;
     private static final int DAYS_AHEAD = 7;
@@ -27,13 +31,19 @@ public final class FetchHandler {
     public void show(ServerRequest request, ServerResponse response) {
         var asked = Form.ofQuery(request);
         var day = asked.get("day").isEmpty() ? nextDay() : desk.dayInAddress(asked.get("day"));
+        var typed = asked.get("carried");
+        int carried = carried(typed);
+        boolean fits = carried >= 1 && carried <= MOST_CARRIED;
         pages.send(
                 response,
-                200,
+                fits ? 200 : UNFIT,
                 "desk/store/fetch",
                 FetchPage.of(
-                        day,
-                        carried(asked.get("carried")),
+                        new FetchPage.Asked(
+                                day,
+                                typed.isEmpty() ? String.valueOf(USUALLY_CARRIED) : typed,
+                                fits ? "" : Typed.sentence(Told.say(new StoreSaid.NoCarried(1, MOST_CARRIED)))),
+                        fits ? carried : USUALLY_CARRIED,
                         expected(day, day),
                         Shelves.of(desk),
                         desk.book().bringing().list()));
@@ -55,14 +65,8 @@ public final class FetchHandler {
                 .toList();
     }
 
+    /** Zero where it is no number. */
     private static int carried(String text) {
-        if (text.isEmpty()) {
-            return USUALLY_CARRIED;
-        }
-        int carried = text.matches("\\d{1,4}") ? Integer.parseInt(text) : 0;
-        if (carried < 1 || carried > MOST_CARRIED) {
-            throw new PageException(400, new StoreSaid.NoCarried(1, MOST_CARRIED));
-        }
-        return carried;
+        return text.isEmpty() ? USUALLY_CARRIED : text.matches("\\d{1,4}") ? Integer.parseInt(text) : 0;
     }
 }

@@ -15,15 +15,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * The sets to fetch for a day, in the order of the shortest walk.
  *
- * @param carried sets that one carries at once
  * @param rounds from the door and back
  * @param elsewhere sets that have to be brought first, or were and lie nowhere yet
  * @param offMap sets that lie at no place of the map, by what was written down
  * @param notHere sets of these cars that are out, or of which nobody knows where they lie
  */
 public record FetchPage(
-        LocalDate day,
-        int carried,
+        Asked asked,
         Walk walk,
         List<List<Stop>> rounds,
         List<Stop> elsewhere,
@@ -39,6 +37,18 @@ public record FetchPage(
     }
 
     /**
+     * What is asked for.
+     *
+     * @param carried sets that one carries at once, as it was typed
+     * @param error why that cannot be; empty when it can
+     */
+    public record Asked(LocalDate day, String carried, String error) {}
+
+    public LocalDate day() {
+        return asked.day();
+    }
+
+    /**
      * A set that is needed.
      *
      * @param place null when it lies at no place of the map
@@ -51,7 +61,7 @@ public record FetchPage(
             @Nullable SetElsewhere bringing) {}
 
     static FetchPage of(
-            LocalDate day, int carried, List<Appointment> appointments, Shelves shelves, List<SetElsewhere> away) {
+            Asked asked, int carried, List<Appointment> appointments, Shelves shelves, List<SetElsewhere> away) {
         var awayBySet =
                 away.stream().collect(Collectors.toMap(each -> each.set().key(), each -> each));
         List<Stop> elsewhere = new ArrayList<>();
@@ -78,8 +88,7 @@ public record FetchPage(
                         .toList(),
                 carried);
         return new FetchPage(
-                day,
-                carried,
+                asked,
                 walk,
                 walk.rounds().stream()
                         .map(round -> round.stream().map(onMap::get).toList())

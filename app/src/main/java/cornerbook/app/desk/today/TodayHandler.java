@@ -97,7 +97,11 @@ public final class TodayHandler {
                         .filter(car -> car.verdict().isOld())
                         .map(VehicleSummary::id)
                         .toList());
-        return new Cars(query, new Slice<>(found.cars(), from, found.all(), CARS_ON_A_PAGE), found.near());
+        return new Cars(
+                query,
+                new Slice<>(found.cars(), from, found.all(), CARS_ON_A_PAGE),
+                found.near(),
+                desk.book().search().findWithoutCar(query, CARS_ON_A_PAGE));
     }
 
     private Again again(OpenRetorque open, Reach reach) {

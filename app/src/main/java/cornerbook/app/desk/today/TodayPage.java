@@ -7,6 +7,7 @@ import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Slice;
+import cornerbook.core.car.Customer;
 import cornerbook.words.Reader;
 import java.time.LocalDate;
 import java.util.List;
@@ -65,8 +66,13 @@ public record TodayPage(
      *
      * @param query may be empty
      * @param near whether they only come near to the query
+     * @param without customers who were searched for and have no car in the book
      */
-    public record Cars(String query, Slice<VehicleSummary> slice, boolean near) {
+    public record Cars(String query, Slice<VehicleSummary> slice, boolean near, List<Customer> without) {
+        public Cars {
+            without = List.copyOf(without);
+        }
+
         public List<VehicleSummary> list() {
             return slice.list();
         }

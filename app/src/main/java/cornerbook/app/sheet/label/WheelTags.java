@@ -60,7 +60,7 @@ public final class WheelTags {
             .plate { font-weight: 700; }
             table { clear: both; border-collapse: collapse; width: 100%; margin-top: 1mm; border-top: 0.5mm solid SLATE; }
             th, td { text-align: left; vertical-align: baseline; padding: 0.9mm 0 0.6mm 0; border-bottom: 0.15mm solid HAIRLINE; }
-            th { font-weight: 400; width: 25mm; }
+            th { font-weight: 400; font-size: 8pt; width: 25mm; }
             .corner td { font-size: 13pt; font-weight: 700; }
             .small { font-size: 7pt; margin-top: 1.2mm; }
             """;

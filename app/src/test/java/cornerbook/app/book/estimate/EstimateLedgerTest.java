@@ -155,6 +155,17 @@ class EstimateLedgerTest {
         refused("a newer estimate", agreement("x", "e", Agreement.Way.SIGNED, SIGNATURE, Map.of(0, true)));
     }
 
+    /** What the last estimate leaves out, and nobody had answered, waits for no answer: nobody could give one. */
+    @Test
+    void aLineThatALaterEstimateLeavesOutIsOfferedNoMore() {
+        book.estimates().keep(estimate("e", line("A", "", null, "100.00"), line("B", "", null, "9.00")));
+        agree("g", "e", Map.of(0, false));
+        book.estimates().keep(estimate("f", line("C", "", null, "50.00")));
+        assertThat(book.estimates().of(VISIT).standing())
+                .extracting(each -> each.line().key(), WorkOfVisit.Standing::isOpen)
+                .containsExactly(tuple("A", false), tuple("C", true));
+    }
+
     @Test
     void whatCannotCountIsRefusedAndKeepsNothing() {
         book.estimates()

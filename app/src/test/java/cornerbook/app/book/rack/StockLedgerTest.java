@@ -132,6 +132,24 @@ class StockLedgerTest {
         assertThat(set("08W1").isOut()).isTrue();
     }
 
+    /** Whoever carries the four wheels scans each of them: the set went out once, and where it lay is still known. */
+    @Test
+    void aSetOfWhichEachWheelIsScannedGoesOutOnce() {
+        book.racks().name("rack", rack("K-##", 2, 1), NOW);
+        book.stock().put("a", "08W1", "K-01", NOW, TODAY);
+        assertThat(book.stock().takeToCar("b", "08W1", "demo-08-v7", NOW, TODAY))
+                .isEqualTo(Arrival.STORED);
+        assertThat(book.stock().takeToCar("c", "08W2", "demo-08-v7", NOW, TODAY))
+                .isEqualTo(Arrival.ALREADY);
+        assertThat(book.stock().listMoves(set("08W1").key()))
+                .extracting(SetMove::kind, SetMove::from)
+                .containsExactly(tuple(SetMove.Kind.OUT_TO_CAR, "K-01"), tuple(SetMove.Kind.PUT, "Rack W, bay 8"));
+
+        book.stock().handOut("d", "08W1", NOW, TODAY);
+        assertThat(book.stock().handOut("e", "08W3", NOW, TODAY)).isEqualTo(Arrival.ALREADY);
+        assertThat(book.stock().listMoves(set("08W1").key())).hasSize(3);
+    }
+
     /** The car is still on the hoist: nobody has recorded yet on what it leaves. */
     @Test
     void whatCameOffTheCarIsPutAwayBeforeItLeaves() {

@@ -117,6 +117,23 @@ class BillPagesTest {
         assertThat(shop.get(Links.bill(VISIT)).body()).doesNotContain("Note the payment");
     }
 
+    /** A part is paid by card and the rest in cash: what is paid in cash is that rest, and no cent of it stays open. */
+    @Test
+    void theRestOfABillIsPaidInCash() throws Exception {
+        agree();
+        assertThat(post("", Map.of("key.0", "Pads", "take.0", "1")).statusCode())
+                .isEqualTo(303);
+        assertThat(post("/paid", Map.of("number", "1", "way", "CARD", "amount", "50.01"))
+                        .statusCode())
+                .isEqualTo(303);
+        // 114.98 less 50.01 are 64.97, and to the nearest five cents 64.95.
+        assertThat(shop.get(Links.bill(VISIT)).body()).contains("Open: $64.97. In cash all of it is $64.95.");
+        assertThat(post("/paid", Map.of("number", "1", "way", "CASH", "amount", "64.95"))
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(bills().getFirst().open().isZero()).isTrue();
+    }
+
     /** As the field shows the amount in French it is taken. */
     @Test
     void aBillIsPaidWithTheCommaThatTheFieldShows() throws Exception {

@@ -222,6 +222,18 @@ class ComingMailTest {
                     .as("%s", wrong)
                     .isEqualTo(422);
         }
+        var elsewhere = new HashMap<>(fields);
+        elsewhere.putAll(Map.of("security", "NONE", "login", ""));
+        assertThat(shop.post(Links.mailServer(), elsewhere).body())
+                .as("names and addresses of customers would go over the line for all to read")
+                .contains("Without encryption the server is one on this machine");
+        for (var here : List.of("localhost", "127.0.0.1", "::1")) {
+            elsewhere.put("host", here);
+            assertThat(shop.post(Links.mailServer(), elsewhere).statusCode())
+                    .as(here)
+                    .isEqualTo(303);
+        }
+        assertThat(shop.post(Links.mailServer(), fields).statusCode()).isEqualTo(303);
         assertThat(shop.book().mails().findServer())
                 .hasValueSatisfying(server -> assertThat(server.login()).isEqualTo("a"));
         assertThat(shop.post(Links.mailServer() + "/remove", Map.of()).statusCode())

@@ -190,6 +190,9 @@ class ComingPagesTest {
         for (var query : List.of("?until=soon", "?agreed=soon")) {
             assertThat(shop.get(Links.coming() + query).statusCode()).as(query).isEqualTo(400);
         }
+        assertThat(shop.get(Links.coming() + "?until=2020-01-01").statusCode()).isEqualTo(400);
+        assertThat(shop.get(Links.coming() + "?until=2020-01-01").body())
+                .contains("The list begins on 28 Jul 2026: choose a day that is not before.");
         assertThat(shop.get(Links.coming() + "?from=-1").statusCode()).isEqualTo(200);
         assertThat(all()).isEqualTo(before);
     }

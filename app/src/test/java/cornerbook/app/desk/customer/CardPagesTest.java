@@ -102,6 +102,13 @@ class CardPagesTest {
         var added = customers().getFirst().id();
         assertThat(page.locator("main").innerText()).contains("One customer without a car");
         assertThat(shop.get(Links.customer(added)).body()).contains("Ida Tern");
+        for (var asked : List.of("tern%20IDA", "555-0190")) {
+            assertThat(shop.get("/?q=" + asked).body())
+                    .as("whoever calls and has no car here yet is found by the same field")
+                    .contains("Without a car in the book", Links.customer(added), Links.newCar(added));
+        }
+        assertThat(shop.get("/?q=Ottilie").body()).doesNotContain("Without a car");
+        assertThat(shop.get("/").body()).as("only who was asked for").doesNotContain("Without a car");
         assertThat(shop.book().cars().find("demo-08").orElseThrow().customer().email())
                 .isEqualTo("other@example.org");
     }
@@ -165,6 +172,11 @@ class CardPagesTest {
             assertThat(answer.statusCode()).isEqualTo(422);
             assertThat(answer.body()).contains("There is no card in it").doesNotContain("Exception", "<script>");
         }
+        var picture = shop.post(Links.cards(), Map.of("cards", "\u0011PNG\u0000"));
+        assertThat(picture.statusCode()).isEqualTo(422);
+        assertThat(picture.body())
+                .as("another file than one with cards")
+                .contains("There is no card in it", "Customers from an address book");
         assertThat(shop.post(Links.cards() + "/take", Map.of("cards", CARDS)).statusCode())
                 .as("a form without its number")
                 .isEqualTo(400);

@@ -253,10 +253,18 @@ class CustomerPagesTest {
             assertThat(answer(shop, "AGREES", "channel.E_MAIL")).isEqualTo(409);
             assertThat(answer(shop, "PERHAPS", "purpose.OTHER", "channel.E_MAIL"))
                     .isEqualTo(400);
+            var unticked = shop.post(
+                    Links.contactAnswer("person-1"),
+                    Map.of("answer", "AGREES", "purpose.OTHER", "1", "words", "Asked at the counter", "id", id()));
+            assertThat(unticked.body())
+                    .as("the page again, with what was typed")
+                    .contains("Choose at least one purpose and one way.", "Asked at the counter")
+                    .containsPattern("purpose.OTHER[^>]* checked");
+            assertThat(unticked.body().split("checked", -1)).as("nothing of the other form").hasSize(2);
             var wordless =
                     Map.of("answer", "AGREES", "purpose.OTHER", "1", "channel.E_MAIL", "1", "words", "", "id", id());
             assertThat(shop.post(Links.contactAnswer("person-1"), wordless).body())
-                    .contains("write down what the customer was asked");
+                    .contains("Write down what the customer was asked");
             assertThat(shop.book().contacts().listOf("person-1").list()).hasSize(3);
         }
     }

@@ -66,6 +66,12 @@ class EstimatePagesTest {
                                         "",
                                         now),
                                 new PriceRow(
+                                        PriceKey.of(Job.RETORQUE),
+                                        new PriceValue(0, Money.parse("CAD 0.00"), null),
+                                        day,
+                                        "",
+                                        now),
+                                new PriceRow(
                                         PriceKey.of(Job.ALIGNMENT),
                                         new PriceValue(0, Money.parse("CAD 90.00"), null),
                                         day,
@@ -82,7 +88,9 @@ class EstimatePagesTest {
         var page = chromium.open(shop.address(Links.estimate(VISIT)), 1180);
         assertThat(page.locator("main").innerText())
                 .contains("25 min at $120.00 an hour: $50.00; parts $4.00")
-                .contains("no price yet");
+                .contains("no price yet")
+                .contains("no charge")
+                .doesNotContain("parts $0.00");
         page.getByLabel("Other work or part 1").fill("Wiper blades");
         page.getByLabel("Amount of other work 1").fill("31.50");
         page.getByText("Give this estimate").click();
@@ -139,7 +147,9 @@ class EstimatePagesTest {
         assertThat(sheet)
                 .as("on the hand-over sheet")
                 .containsIgnoringCase("declined")
-                .contains("alignment");
+                .contains("alignment")
+                .as("all that was agreed, in a few words each")
+                .contains("Free, clean and lubricate (LF); Wiper blades");
         var paper = text(shop.getBytes(Links.estimatePdf(VISIT, 0)));
         assertThat(paper)
                 .contains(
@@ -190,12 +200,19 @@ class EstimatePagesTest {
         }
         page.getByText("Go on").click();
         page.locator("#name").fill("Ottilie");
+        draw(page);
         page.getByText("I agree").click();
         page.getByText("Thank you").waitFor();
         assertThat(work().agreements())
                 .singleElement()
+                .satisfies(each -> assertThat(each.signature())
+                        .as("who wants to sign may, with a finger")
+                        .startsWith("M"))
                 .satisfies(each -> assertThat(each.way()).isEqualTo(Agreement.Way.LINK))
                 .satisfies(each -> assertThat(each.name()).isEqualTo("Ottilie"));
+        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                .as("with the hash of the text")
+                .isLessThanOrEqualTo(0);
         assertThat(work().agreed()).isEmpty();
         assertThat(shop.get(Links.AGREE + "nobody-knows").statusCode()).isEqualTo(404);
     }

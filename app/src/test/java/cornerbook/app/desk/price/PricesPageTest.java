@@ -99,7 +99,11 @@ class PricesPageTest {
         refused("as CA-QC", "/place", Map.of("elsewhere", "Laval", "currency", "CAD"));
         refused("is written as 2027-05-15", "/work", Map.of("hour", "1", "begins", "tomorrow"));
         refused("A tyre has a season", "/tyre", Map.of("size", "1", "tyre.amount", "1"));
-        refused("is no tread", "/tyre", Map.of("season", "WINTER", "size", "1", "tyre.amount", "1", "tread", "deep"));
+        refused(
+                "“banana” is no tyre size, as 205/55R16",
+                "/tyre",
+                Map.of("season", "WINTER", "size", "banana", "tyre.amount", "1"));
+        refused("is no tread", "/tyre", Map.of("season", "WINTER", "size", "205/55R16", "tyre.amount", "1", "tread", "deep"));
         refused("It has no name", "/part", Map.of("part.amount", "1"));
         assertThat(shop.book().prices().listRows()).isEmpty();
     }

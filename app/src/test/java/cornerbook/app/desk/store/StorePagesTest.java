@@ -135,7 +135,7 @@ class StorePagesTest {
                 .contains("No way is shorter.");
         page.navigate(shop.address(Links.fetch() + "?carried=1"));
         assertThat(page.locator("main").innerText()).contains("3 sets in 3 rounds, 52\u00a0m to walk");
-        assertThat(shop.get(Links.fetch() + "?carried=0").statusCode()).isEqualTo(400);
+        assertThat(shop.get(Links.fetch() + "?carried=0").statusCode()).isEqualTo(422);
         assertThat(shop.get(Links.fetch() + "?day=soon").statusCode()).isEqualTo(400);
     }
 
@@ -169,12 +169,20 @@ class StorePagesTest {
                 .isEqualTo("Scan the place first, then the wheels that lie there.");
         scan(page, "K-1-01");
         scan(page, "04S3");
+        assertThat(page.locator("main").innerText())
+                .as("whoever stands before the rack is told at once")
+                .contains("in the book at K-1-02");
         scan(page, "K-1-02");
+        scan(page, "NOBODYS1");
         assertThat(page.locator("main").innerText())
                 .contains("2 places looked at, one set found")
                 .contains("8 places not looked at");
         page.getByText("The count is done").click();
         page.getByText("At another place than in the book").waitFor();
+        assertThat(page.locator("main").innerText())
+                .as("of a wheel that the book does not know it says nothing")
+                .contains("found at K-1-02")
+                .doesNotContain("in the book nowhere");
         page.getByText("It stays there: change the book").click();
         page.locator("[role=alert]").waitFor();
         assertThat(page.locator("[role=alert]").innerText()).startsWith("“K-1-01” is full");
@@ -286,6 +294,12 @@ class StorePagesTest {
                 .isEqualTo("280");
         assertThat(page.locator(".photos img").count()).isEqualTo(1);
         assertThat(images(set)).isEqualTo(1);
+        try (var receipt = Loader.loadPDF(
+                shop.getBytes(Links.receipt(set.key().vehicleId(), set.key().setId())))) {
+            assertThat(new PDFTextStripper().getText(receipt))
+                    .as("nobody was named: no comma waits for a name")
+                    .doesNotContainPattern(", *\\R");
+        }
 
         var none = folder.resolve("none.png");
         Files.writeString(none, "no photo");
@@ -382,6 +396,10 @@ class StorePagesTest {
         assertThat(post("/scan", Map.of("code", "K-1-01", "tag", "03S1", "id", ""))
                         .statusCode())
                 .isEqualTo(400);
+        var many = shop.get(Links.fetch() + "?day=2026-12-03&carried=many");
+        assertThat(many.statusCode()).isEqualTo(422);
+        assertThat(many.body())
+                .contains("is a whole number from 1 to 50.", "value=\"many\"", "value=\"2026-12-03\"");
         assertThat(shop.get(Links.rack("nobody")).statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.scanFor("nobody")).statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.store() + "/labels.pdf?rack=nothing").statusCode())
