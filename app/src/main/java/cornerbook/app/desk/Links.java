@@ -354,6 +354,11 @@ public final class Links {
         return days() + "?day=" + day;
     }
 
+    /** The same, asking for what is left of today. */
+    public static String restOfToday() {
+        return dayPlan() + "?today=1";
+    }
+
     /** Where a plan of the coming days is proposed. */
     public static String dayPlan() {
         return days() + "/plan";

@@ -1,5 +1,6 @@
 package cornerbook.core.days;
 
+import cornerbook.core.numeric.NormalDistribution;
 import cornerbook.core.numeric.StudentDistribution;
 import java.util.List;
 
@@ -39,6 +40,11 @@ public record ExpectedMinutes(double usual, double nineInTen, int visits) {
     /** The middle that leaves a tenth above it, and a tenth below. */
     private static final double WITHOUT_TAILS = 0.8;
 
+    /** Standard deviations that leave a tenth above them: the 0.9 quantile of the normal distribution. */
+    private static final double NINE_IN_TEN = 1.2815515655446004;
+
+    private static final int HALVINGS = 60;
+
     /**
      * What to expect of the next visit.
      *
@@ -69,5 +75,40 @@ public record ExpectedMinutes(double usual, double nineInTen, int visits) {
         double scale = Math.sqrt(variance * (1 + 1 / worth));
         return new ExpectedMinutes(
                 Math.exp(centre), Math.exp(centre + StudentDistribution.within(WITHOUT_TAILS, degrees) * scale), n);
+    }
+
+    /**
+     * How much longer a visit takes that has taken so long already: half of those that have are done in so much more. The logarithm of
+     * the time is taken as normal about the expected time, with the spread that leaves a tenth above {@link #nineInTen}; t solves
+     *
+     * <pre>
+     *   P(T > elapsed + t) = P(T > elapsed) / 2
+     * </pre>
+     *
+     * <p>So a visit that goes on beyond its time is not done at once: some time is always still to come.
+     *
+     * @param expected how long this visit was expected to take, min
+     * @param elapsed since its work began, 0 and more, min; beyond {@link #LONGEST} it counts as that
+     * @return min, above 0
+     */
+    public double left(double expected, double elapsed) {
+        double begun = Math.min(elapsed, LONGEST);
+        if (begun <= 0) {
+            return expected;
+        }
+        double spread = Math.log(nineInTen / usual) / NINE_IN_TEN;
+        double low = Math.log(begun / expected) / spread;
+        double half = NormalDistribution.cumulative(-low) / 2;
+        // Above the middle less than one standard deviation halves what is left.
+        double high = Math.max(low, 0) + 1;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (NormalDistribution.cumulative(-middle) > half) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return expected * Math.exp(spread * high) - begun;
     }
 }

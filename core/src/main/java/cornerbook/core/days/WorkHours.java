@@ -29,18 +29,19 @@ public record WorkHours(List<Span> spans) {
         String written() {
             return clock(from) + "-" + clock(until);
         }
-
-        private static String clock(int minutes) {
-            return twoDigits(minutes / MINUTES_OF_HOUR) + ":" + twoDigits(minutes % MINUTES_OF_HOUR);
-        }
-
-        private static String twoDigits(int number) {
-            return number < 10 ? "0" + number : String.valueOf(number);
-        }
     }
 
     public WorkHours {
         spans = List.copyOf(spans);
+    }
+
+    /** A minute of the day as a clock shows it: "09:30". */
+    public static String clock(int minute) {
+        return twoDigits(minute / MINUTES_OF_HOUR) + ":" + twoDigits(minute % MINUTES_OF_HOUR);
+    }
+
+    private static String twoDigits(int number) {
+        return number < 10 ? "0" + number : String.valueOf(number);
     }
 
     /**

@@ -66,4 +66,19 @@ class ExpectedMinutesPropertyTest {
         }
         return drawn;
     }
+
+    /** Nothing has begun: all of it is left. Twice as long as expected: it is not done at once. */
+    @Test
+    void whatIsLeftFallsAndIsNeverNothing() {
+        var expected = ExpectedMinutes.of(WORK, List.of());
+        assertThat(expected.left(90, 0)).isEqualTo(90);
+        assertThat(expected.left(90, 1e-3)).isCloseTo(90, within(0.01));
+        assertThat(expected.left(90, 60)).isBetween(30.0, 60.0);
+        assertThat(expected.left(90, 90)).isBetween(15.0, 60.0);
+        assertThat(expected.left(90, 180)).isBetween(15.0, 60.0);
+        assertThat(expected.left(15, 10_000)).isEqualTo(expected.left(15, ExpectedMinutes.LONGEST));
+        for (double elapsed = 0; elapsed < 1000; elapsed += 7) {
+            assertThat(expected.left(90, elapsed)).isPositive().isFinite();
+        }
+    }
 }

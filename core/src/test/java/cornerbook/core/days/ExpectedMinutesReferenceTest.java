@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.hipparchus.distribution.continuous.GammaDistribution;
+import org.hipparchus.distribution.continuous.LogNormalDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,5 +48,20 @@ class ExpectedMinutesReferenceTest {
         assertThat(belowUsual / all).isCloseTo(0.5, within(0.002));
         assertThat(belowNine / all).isCloseTo(0.9, within(0.002));
         assertThat(expected.visits()).isEqualTo(clocked.size());
+    }
+
+    /** What is left of begun work, against Hipparchus' log-normal distribution: half of those that go on so long are done by then. */
+    @ParameterizedTest
+    @CsvSource({"125, 0.5", "125, 20", "125, 125", "125, 160", "125, 290", "15, 40", "35, 600"})
+    void whatIsLeftIsTheMiddleOfAllThatTakeSoLong(double minutes, double elapsed) {
+        var expected = ExpectedMinutes.of(PlannedWork.WHEELS_AND_BRAKES, List.of(118.0, 140.0, 96.0));
+        double spread = Math.log(expected.nineInTen() / expected.usual())
+                / new NormalDistribution(0, 1).inverseCumulativeProbability(0.9);
+        var times = new LogNormalDistribution(Math.log(minutes), spread);
+        double left = expected.left(minutes, elapsed);
+        // Above the middle Hipparchus' 1 - F loses digits: the probability between the two is held against the one
+        // behind both.
+        assertThat(times.probability(elapsed, elapsed + left))
+                .isCloseTo((1 - times.cumulativeProbability(elapsed)) / 2, within(1e-9));
     }
 }

@@ -9,8 +9,11 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -49,14 +52,14 @@ public final class ClockedTimes {
     /** What to expect of each work, by the latest visits that were handed over. */
     public Map<PlannedWork, ExpectedMinutes> expected() {
         var clocked = store.read(handle -> handle.select("""
-                        select max(departure.made_at) as ended,
-                         (select min(reading_author.made_at) from reading join reading_author on reading_author.reading_id = reading.id where reading.visit_id = visit.id) as read_first,
-                         (select min(work_tick.made_at) from work_tick where work_tick.visit_id = visit.id) as ticked_first,
-                         case when exists (select 1 from reading where reading.visit_id = visit.id and reading.measure in (%s)) then 1 else 0 end as brakes,
-                         case when exists (select 1 from visit_wheel as on_it where on_it.visit_id = visit.id and on_it.moment = 'LEFT' and not exists
-                           (select 1 from visit_wheel as before where before.visit_id = visit.id and before.moment = 'ARRIVED' and before.wheel_tag = on_it.wheel_tag)) then 1 else 0 end as wheels
-                        from departure join visit on visit.id = departure.visit_id where visit.cancelled = 0 group by visit.id order by ended desc limit ?
-                        """.formatted(READ_AT_BRAKES), MOST_VISITS)
+            select max(departure.made_at) as ended,
+             (select min(reading_author.made_at) from reading join reading_author on reading_author.reading_id = reading.id where reading.visit_id = visit.id) as read_first,
+             (select min(work_tick.made_at) from work_tick where work_tick.visit_id = visit.id) as ticked_first,
+             case when exists (select 1 from reading where reading.visit_id = visit.id and reading.measure in (%s)) then 1 else 0 end as brakes,
+             case when exists (select 1 from visit_wheel as on_it where on_it.visit_id = visit.id and on_it.moment = 'LEFT' and not exists
+               (select 1 from visit_wheel as before where before.visit_id = visit.id and before.moment = 'ARRIVED' and before.wheel_tag = on_it.wheel_tag)) then 1 else 0 end as wheels
+            from departure join visit on visit.id = departure.visit_id where visit.cancelled = 0 group by visit.id order by ended desc limit ?
+            """.formatted(READ_AT_BRAKES), MOST_VISITS)
                 .map((row, context) -> clocked(row))
                 .list());
         var expected = new EnumMap<PlannedWork, ExpectedMinutes>(PlannedWork.class);
@@ -72,6 +75,38 @@ public final class ClockedTimes {
                                     .toList()));
         }
         return expected;
+    }
+
+    /**
+     * Work that has begun at the visits of a day.
+     *
+     * @param at of the first reading or tick, or when somebody said that the car is on the hoist
+     * @param person who entered the latest of these; empty where nobody was named
+     */
+    public record Begun(Instant at, String person) {}
+
+    /** By visit; one at which nothing was entered and of which nobody said it is left out. */
+    public Map<String, Begun> begun(LocalDate day) {
+        var begun = new HashMap<String, Begun>();
+        store
+                .read(handle -> handle.select("""
+                    select visit.id, entered.made_at, entered.person from visit join (
+                      select reading.visit_id, reading_author.made_at, reading_author.person
+                        from reading join reading_author on reading_author.reading_id = reading.id
+                      union all select visit_id, made_at, person from work_tick
+                      union all select visit_id, made_at, person from visit_state where state = 'ON_THE_HOIST'
+                    ) entered on entered.visit_id = visit.id
+                    where visit.visit_date = ? and visit.cancelled = 0
+                    """, day.toString())
+                        .map((row, context) -> Map.entry(
+                                row.getString("id"),
+                                new Begun(Instant.parse(row.getString("made_at")), row.getString("person"))))
+                        .list())
+                .stream()
+                .sorted(Comparator.comparing(each -> each.getValue().at()))
+                .forEach(each -> begun.merge(
+                        each.getKey(), each.getValue(), (first, later) -> new Begun(first.at(), later.person())));
+        return begun;
     }
 
     /** Empty for a visit of which nothing was entered at a tablet. */

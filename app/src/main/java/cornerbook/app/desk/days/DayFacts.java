@@ -8,6 +8,7 @@ import cornerbook.app.book.people.SkillLedger.Skills;
 import cornerbook.app.book.shop.ShopHours;
 import cornerbook.app.desk.SetsThere;
 import cornerbook.core.days.Skill;
+import cornerbook.core.days.plan.Now;
 import cornerbook.core.days.plan.Station;
 import cornerbook.core.days.plan.Wanted;
 import cornerbook.core.days.plan.Wanted.Agreed;
@@ -58,6 +59,11 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
         return new DayFacts(stations, appointments, skills, SetsThere.of(book, now));
     }
 
+    /** The same from a moment on. */
+    DayFacts left(Now now) {
+        return new DayFacts(now.left(stations), appointments, skills, there);
+    }
+
     /** What an appointment asks for: a day that a customer only asked for without a time is a wish, all else was agreed. */
     Wanted wanted(Appointment appointment, LocalDate earliest) {
         var plan = appointment.plan();
@@ -70,6 +76,34 @@ public record DayFacts(List<Station> stations, List<Appointment> appointments, S
                 isWish ? Set.of(plan.day()) : Set.of(),
                 skills.asked(Skill.of(plan.work(), appointment.car().mayHaveHighVoltage())),
                 isWish ? null : new Agreed(plan.day(), minuteOf(plan.time()), plan.worker(), plan.hoist()));
+    }
+
+    /** The same of a day that has begun; empty where its work is done. */
+    Optional<Wanted> wanted(Appointment appointment, LocalDate earliest, CarsHere here) {
+        var asked = wanted(appointment, earliest);
+        if (!appointment.plan().day().equals(here.today())) {
+            return Optional.of(asked);
+        }
+        if (appointment.state() == AppointmentState.CAME) {
+            return here.wanted(appointment, asked);
+        }
+        var agreed = asked.agreed();
+        return Optional.of(
+                agreed == null
+                        ? asked
+                        : new Wanted(
+                                asked.id(),
+                                asked.minutes(),
+                                asked.earliest(),
+                                null,
+                                asked.wished(),
+                                asked.needs(),
+                                new Agreed(
+                                        agreed.day(),
+                                        agreed.start(),
+                                        agreed.person(),
+                                        agreed.hoist(),
+                                        here.stage(appointment.plan()))));
     }
 
     /** The same of one that takes its room whether or not it was confirmed. */

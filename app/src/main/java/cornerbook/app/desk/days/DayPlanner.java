@@ -7,6 +7,7 @@ import cornerbook.app.book.appointment.PlannedTurn;
 import cornerbook.app.book.coming.ComingCar;
 import cornerbook.app.book.coming.ComingCustomer;
 import cornerbook.app.book.coming.ComingLedger;
+import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.core.coming.Matter;
 import cornerbook.core.days.ExpectedMinutes;
 import cornerbook.core.days.PlannedWork;
@@ -16,9 +17,10 @@ import cornerbook.core.days.plan.Placement;
 import cornerbook.core.days.plan.PlanProblem;
 import cornerbook.core.days.plan.Wanted;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,18 +51,21 @@ public final class DayPlanner {
     /**
      * What a plan rests on; where two of them are the same, the plan still holds.
      *
+     * @param now at the shop, when it was gathered
      * @param visits all that have or want a place
+     * @param plans of cars that have no appointment: those that are due, and those that came without
      * @param beside what cars are due for that the work of their plan does not say
      */
     public record Gathered(
+            ZonedDateTime now,
             DayFacts facts,
             List<Wanted> visits,
-            Map<String, Plan> due,
+            Map<String, Plan> plans,
             Map<String, PlanRow.Of> cars,
             Map<String, List<Matter>> beside) {
         public Gathered {
             visits = List.copyOf(visits);
-            due = Map.copyOf(due);
+            plans = Map.copyOf(plans);
             cars = Map.copyOf(cars);
             beside = Map.copyOf(beside);
         }
@@ -82,15 +87,28 @@ public final class DayPlanner {
         }
     }
 
-    static Gathered gather(Book book, PlanAsked asked, LocalDateTime now) {
+    static Gathered gather(Book book, PlanAsked asked, ZonedDateTime now) {
         var today = now.toLocalDate();
         var first = asked.first(today);
-        var facts = DayFacts.of(book, first, asked.last(today), now);
+        var here = CarsHere.of(book, now);
+        var facts = DayFacts.of(book, first, asked.last(today), now.toLocalDateTime())
+                .left(here.moment());
         var visits = new ArrayList<Wanted>();
         var cars = new LinkedHashMap<String, PlanRow.Of>();
+        var plans = new LinkedHashMap<String, Plan>();
+        var comeOrHere = new HashSet<String>();
         for (var appointment : facts.appointments()) {
-            visits.add(facts.wanted(appointment, first));
+            comeOrHere.add(appointment.car().id());
             cars.put(appointment.id(), of(appointment.car()));
+            facts.wanted(appointment, first, here).ifPresent(visits::add);
+        }
+        if (asked.withToday()) {
+            for (var visit : here.withoutAppointment(facts.appointments())) {
+                comeOrHere.add(visit.vehicleId());
+                cars.put(visit.visitId(), of(visit));
+                plans.put(visit.visitId(), here.planOf(visit));
+                visits.add(here.wanted(visit));
+            }
         }
         var last = asked.last(today);
         book.dayWishes().listWaiting().stream()
@@ -98,24 +116,26 @@ public final class DayPlanner {
                 .filter(wish ->
                         !wish.earliest().isBefore(first) && !wish.earliest().isAfter(last))
                 .forEach(visits::add);
-        var due = new LinkedHashMap<String, Plan>();
         var beside = new LinkedHashMap<String, List<Matter>>();
         if (asked.withDue()) {
             var highVoltage = book.cars().listThatMayHaveHighVoltage();
-            var expected =
-                    facts.appointments().stream().map(each -> each.car().id()).collect(Collectors.toSet());
+            // Who is due has first to be reached: not today.
+            var firstOfDue = asked.firstOfDue(today);
             for (var car : due(book, ComingLedger.Days.until(asked.last(today), today))) {
                 // It comes in these weeks: what else it needs is for that day.
-                if (expected.contains(car.car().carId())) {
+                if (comeOrHere.contains(car.car().carId())) {
                     continue;
                 }
                 var id = "due-" + car.car().carId();
-                var earliest = car.isOfSeason() ? car.due().minusDays(DAYS_OF_SEASON) : first;
+                var earliest = car.isOfSeason() ? car.due().minusDays(DAYS_OF_SEASON) : firstOfDue;
                 visits.add(new Wanted(
                         id,
                         car.minutes(),
                         facts.there()
-                                .earliest(car.car().carId(), car.work(), earliest.isBefore(first) ? first : earliest),
+                                .earliest(
+                                        car.car().carId(),
+                                        car.work(),
+                                        earliest.isBefore(firstOfDue) ? firstOfDue : earliest),
                         car.due(),
                         Set.of(),
                         facts.skills()
@@ -124,15 +144,20 @@ public final class DayPlanner {
                                         highVoltage.contains(car.car().carId()))),
                         null));
                 cars.put(id, car.car());
-                due.put(id, new Plan(car.due(), null, car.work(), car.minutes(), null, null, ""));
+                plans.put(id, new Plan(car.due(), null, car.work(), car.minutes(), null, null, ""));
                 beside.put(id, PlanRow.beside(car.work(), car.matters()));
             }
         }
-        return new Gathered(facts, visits, due, cars, beside);
+        return new Gathered(now, facts, visits, plans, cars, beside);
     }
 
     private static PlanRow.Of of(Appointment.Car car) {
         return new PlanRow.Of(car.id(), car.name(), car.plate(), car.customerId(), car.customerName(), car.phone());
+    }
+
+    /** Of a car that came without appointment: it is here, so nobody has to be called. */
+    private static PlanRow.Of of(VisitSummary visit) {
+        return new PlanRow.Of(visit.vehicleId(), visit.vehicleName(), visit.plate(), "", visit.customerName(), null);
     }
 
     private static List<DueCar> due(Book book, ComingLedger.Days days) {
@@ -161,12 +186,12 @@ public final class DayPlanner {
         return (int) Math.round(Objects.requireNonNull(expected.get(work)).usual());
     }
 
-    /** What would be another than the book has it, by day and time; what has no place first. */
+    /** All that has or gets a place: what would be another than the book has it first, by day and time, then what stays. */
     static List<PlanRow> rows(Gathered gathered, DayPlan plan) {
         var before = gathered.facts().appointments().stream().collect(Collectors.toMap(Appointment::id, each -> each));
         return plan.placements().stream()
-                .filter(placement -> !placement.isKept()
-                        && gathered.cars().containsKey(placement.visit().id()))
+                .filter(placement ->
+                        gathered.cars().containsKey(placement.visit().id()))
                 .flatMap(placement ->
                         row(
                                 gathered,
@@ -181,9 +206,9 @@ public final class DayPlanner {
         var id = placement.visit().id();
         var was = appointment
                 .map(Appointment::plan)
-                .orElseGet(() -> Objects.requireNonNull(gathered.due().get(id)));
-        var after = after(was, placement);
-        if (appointment.isPresent() && was.equals(after)) {
+                .orElseGet(() -> Objects.requireNonNull(gathered.plans().get(id)));
+        var after = placement.isKept() ? was : after(was, placement);
+        if (appointment.isPresent() && was.equals(after) && !placement.isKept()) {
             return Optional.empty();
         }
         return Optional.of(new PlanRow(
@@ -211,13 +236,5 @@ public final class DayPlanner {
                         station.hoist() == null ? was.hoist() : station.hoist(),
                         station.person(),
                         was.note());
-    }
-
-    /** How many stay as they are. */
-    static int kept(Gathered gathered, List<PlanRow> rows) {
-        return (int) gathered.facts().appointments().stream()
-                .map(Appointment::id)
-                .filter(id -> rows.stream().noneMatch(row -> row.id().equals(id)))
-                .count();
     }
 }

@@ -8,12 +8,15 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.SetsThere;
 import cornerbook.app.picture.days.DayLoad;
 import cornerbook.core.days.PlannedWork;
+import cornerbook.core.days.plan.PlanSaid.Slipped;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -68,7 +71,18 @@ public final class DaysHandler {
                                         .map(Absence::person)
                                         .distinct()
                                         .sorted()
-                                        .toList())));
+                                        .toList(),
+                                day.equals(today) ? slipping() : Map.of())));
+    }
+
+    /** What of today nobody can keep any more as it was agreed. Where nobody has said when they work, nothing is known of it. */
+    private Map<String, Slipped> slipping() {
+        return desk.book().hours().list().isEmpty()
+                ? Map.of()
+                : DayPlanner.gather(desk.book(), PlanAsked.TODAY, ZonedDateTime.now(desk.clock()))
+                        .problem(PlanAsked.TODAY.freePercent())
+                        .board()
+                        .slipped();
     }
 
     /** Where a car fits that stands here, when somebody asks by the work that it needs. */

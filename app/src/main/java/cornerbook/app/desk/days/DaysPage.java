@@ -10,9 +10,11 @@ import cornerbook.app.picture.days.DayLoad;
 import cornerbook.app.request.Told;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.days.Skill;
+import cornerbook.core.days.plan.PlanSaid.Slipped;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,10 +50,17 @@ public record DaysPage(
      * @param fit null where nobody asked
      * @param there from when on sets that lie elsewhere can be there
      * @param away who of the shop is not there on this day
+     * @param slipping by the id of an appointment of today, why it cannot be worked on as agreed
      */
     public record Beside(
-            List<Wish> wishes, Reach reach, @Nullable FitPage fit, SetsThere there, List<String> away) {
+            List<Wish> wishes,
+            Reach reach,
+            @Nullable FitPage fit,
+            SetsThere there,
+            List<String> away,
+            Map<String, Slipped> slipping) {
         public Beside {
+            slipping = Map.copyOf(slipping);
             wishes = List.copyOf(wishes);
             away = List.copyOf(away);
         }

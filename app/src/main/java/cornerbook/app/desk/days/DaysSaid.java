@@ -32,6 +32,9 @@ interface DaysSaid extends Said {
     /** What a plan rests on is another by now. */
     record DaysHaveChanged() implements DaysSaid {}
 
+    /** What was left of today when a plan was made is no longer left. */
+    record TodayWentOn(String time) implements DaysSaid {}
+
     /** No plan waits for an answer: another was asked for, or the program was started anew. */
     record NothingProposed() implements DaysSaid {}
 

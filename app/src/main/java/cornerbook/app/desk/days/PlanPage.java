@@ -2,6 +2,7 @@ package cornerbook.app.desk.days;
 
 import cornerbook.app.book.customer.Reach;
 import cornerbook.app.desk.Form;
+import cornerbook.core.days.WorkHours;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -20,11 +21,16 @@ public record PlanPage(LocalDate today, PlanState state, boolean hasHours, Reach
     }
 
     public List<Integer> weeks() {
-        return IntStream.rangeClosed(1, PlanAsked.MOST_WEEKS).boxed().toList();
+        return IntStream.rangeClosed(0, PlanAsked.MOST_WEEKS).boxed().toList();
     }
 
     public boolean isWeeks(int weeks) {
         return typed.get("weeks").equals(String.valueOf(weeks));
+    }
+
+    /** The minute from which on today is laid anew. */
+    public String madeAt(PlanState.Proposed proposed) {
+        return WorkHours.clock(CarsHere.moment(proposed.from().now()).minute());
     }
 
     public int longestSeconds() {

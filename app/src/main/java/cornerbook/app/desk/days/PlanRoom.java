@@ -12,17 +12,23 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Room;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.Told;
+import cornerbook.core.days.WorkHours;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import io.helidon.webserver.http.HttpRouting;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
+import java.time.Duration;
+import java.time.ZonedDateTime;
 import java.util.HashMap;
 import java.util.Objects;
 
 /** The page on which a plan of the coming days is proposed, looked at and accepted. Before that nothing is stored. */
 public final class PlanRoom implements Room {
+    /** So old a plan of today may be when it is accepted: as much as two cars may overlap. Common practice, no source. */
+    private static final int MINUTES_OF_TODAY = 15;
+
     private final PlanWork work;
 
     public PlanRoom(Book book) {
@@ -31,7 +37,7 @@ public final class PlanRoom implements Room {
 
     @Override
     public void open(HttpRouting.Builder routing, Desk desk, Pages pages) {
-        routing.get(Links.dayPlan(), (request, response) -> send(desk, pages, response, 200, asTyped(), ""))
+        routing.get(Links.dayPlan(), (request, response) -> send(desk, pages, response, 200, asked(request), ""))
                 .post(Links.dayPlan(), (request, response) -> begin(desk, pages, request, response))
                 .post(Links.dayPlan() + "/stop", (request, response) -> {
                     work.stop();
@@ -43,7 +49,7 @@ public final class PlanRoom implements Room {
     private void begin(Desk desk, Pages pages, ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         try {
-            work.begin(PlanAsked.read(typed), desk.localNow());
+            work.begin(PlanAsked.read(typed), now(desk));
             Pages.redirect(response, Links.dayPlan());
         } catch (Refused e) {
             send(desk, pages, response, 422, typed, Typed.sentence(e));
@@ -56,10 +62,7 @@ public final class PlanRoom implements Room {
             if (!(work.state() instanceof PlanState.Proposed proposed)) {
                 throw new BookException(new DaysSaid.NothingProposed());
             }
-            if (!DayPlanner.gather(desk.book(), proposed.asked(), desk.localNow())
-                    .isSame(proposed.from())) {
-                throw new BookException(new DaysSaid.DaysHaveChanged());
-            }
+            refuseOld(desk, proposed);
             var changes = proposed.changes().stream()
                     .map(row -> turn(row, typed, desk))
                     .toList();
@@ -72,6 +75,27 @@ public final class PlanRoom implements Room {
             }
             send(desk, pages, response, 409, asTyped(), Typed.sentence(e));
         }
+    }
+
+    /**
+     * A plan of today begins at its minute, so it is held against what the book has as of then, and counts for as long as nobody would
+     * be told another time for it.
+     */
+    private static void refuseOld(Desk desk, PlanState.Proposed proposed) {
+        var made = proposed.from().now();
+        boolean hasToday = proposed.asked().withToday();
+        if (hasToday && Duration.between(made, now(desk)).toMinutes() > MINUTES_OF_TODAY) {
+            throw new BookException(new DaysSaid.TodayWentOn(
+                    WorkHours.clock(CarsHere.moment(made).minute())));
+        }
+        if (!DayPlanner.gather(desk.book(), proposed.asked(), hasToday ? made : now(desk))
+                .isSame(proposed.from())) {
+            throw new BookException(new DaysSaid.DaysHaveChanged());
+        }
+    }
+
+    private static ZonedDateTime now(Desk desk) {
+        return ZonedDateTime.now(desk.clock());
     }
 
     private static PlannedTurn turn(PlanRow row, Form typed, Desk desk) {
@@ -94,6 +118,18 @@ public final class PlanRoom implements Room {
         return Told.reader().say(why);
     }
 
+    /** The page of today asks for what is left of it. */
+    private Form asked(ServerRequest request) {
+        var typed = asTyped();
+        if (!Form.ofQuery(request).has("today")) {
+            return typed;
+        }
+        var fields = new HashMap<String, String>();
+        fields.put("weeks", "0");
+        fields.put("free", typed.get("free"));
+        return new Form(fields);
+    }
+
     /** What was asked for last stands in the form again. */
     private Form asTyped() {
         var state = work.state();
@@ -108,6 +144,9 @@ public final class PlanRoom implements Room {
         fields.put("free", String.valueOf(asked.freePercent()));
         if (asked.withDue()) {
             fields.put("due", "1");
+        }
+        if (asked.withToday()) {
+            fields.put("today", "1");
         }
         return new Form(fields);
     }

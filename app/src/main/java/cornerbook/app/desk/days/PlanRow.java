@@ -9,7 +9,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What would be another in a plan, of one car.
+ * What becomes of one car in a plan.
  *
  * @param id of the appointment, that there is or would be
  * @param turn of it that was seen; -1 of one that would be new
@@ -46,7 +46,18 @@ public record PlanRow(
         MOVED,
         OTHER_TIME,
         NEW,
-        TIMED
+        TIMED,
+        /** It is here, and its turn is told: nothing of it is stored. */
+        HERE,
+        STAYS;
+
+        /** Whether the plan would be stored. */
+        boolean isChange() {
+            return switch (this) {
+                case MOVED, OTHER_TIME, NEW, TIMED -> true;
+                case NOWHERE, HERE, STAYS -> false;
+            };
+        }
     }
 
     /** What a car is due for that its work does not say. */
@@ -61,7 +72,23 @@ public record PlanRow(
                 .toList();
     }
 
+    /** What it is moved from; null where nothing changes. */
+    public @Nullable Plan shownBefore() {
+        return kind() == Kind.STAYS || kind() == Kind.HERE ? null : before;
+    }
+
+    /** Whether it has an appointment that a person has to move, as the plan has no place for it. */
+    public boolean isForAPerson() {
+        return kind() == Kind.NOWHERE && before != null;
+    }
+
     Kind kind() {
+        if (why instanceof PlanSaid.Stays) {
+            return Kind.STAYS;
+        }
+        if (why instanceof PlanSaid.IsHere) {
+            return Kind.HERE;
+        }
         if (after == null) {
             return Kind.NOWHERE;
         }

@@ -1,5 +1,7 @@
 package cornerbook.app.desk.days;
 
+import cornerbook.app.book.appointment.PlannedTurn;
+import cornerbook.core.days.plan.PlanGap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -19,9 +21,9 @@ public sealed interface PlanState {
     /**
      * It waits for an answer.
      *
-     * @param kept how many appointments stay as they are
+     * @param gap how far it may be from the best
      */
-    record Proposed(PlanAsked asked, DayPlanner.Gathered from, List<PlanRow> rows, int kept) implements PlanState {
+    record Proposed(PlanAsked asked, DayPlanner.Gathered from, List<PlanRow> rows, PlanGap gap) implements PlanState {
         public Proposed {
             rows = List.copyOf(rows);
         }
@@ -30,9 +32,16 @@ public sealed interface PlanState {
             return rows.stream().filter(row -> row.kind() == kind).toList();
         }
 
+        /** How many appointments stay as they are. */
+        public int kept() {
+            return (int) rows(PlanRow.Kind.STAYS).stream()
+                    .filter(row -> row.turn() != PlannedTurn.NEW)
+                    .count();
+        }
+
         /** Those that would be stored. */
         public List<PlanRow> changes() {
-            return rows.stream().filter(row -> row.after() != null).toList();
+            return rows.stream().filter(row -> row.kind().isChange()).toList();
         }
     }
 

@@ -4,8 +4,9 @@ import cornerbook.app.book.Book;
 import cornerbook.app.log.Faults;
 import cornerbook.app.planner.Planner;
 import cornerbook.core.days.plan.DayPlan;
+import cornerbook.core.days.plan.PlanGap;
 import java.time.Duration;
-import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -43,7 +44,7 @@ final class PlanWork implements AutoCloseable {
     }
 
     /** Returns at once; while one is being searched for, nothing else is begun. */
-    synchronized void begin(PlanAsked asked, LocalDateTime now) {
+    synchronized void begin(PlanAsked asked, ZonedDateTime now) {
         if (state instanceof PlanState.Searching) {
             return;
         }
@@ -67,7 +68,7 @@ final class PlanWork implements AutoCloseable {
         state = new PlanState.Accepted(changes);
     }
 
-    private void search(PlanAsked asked, LocalDateTime now) {
+    private void search(PlanAsked asked, ZonedDateTime now) {
         try {
             var gathered = DayPlanner.gather(book, asked, now);
             var problem = gathered.problem(asked.freePercent());
@@ -75,7 +76,7 @@ final class PlanWork implements AutoCloseable {
             planner = search;
             var found = search.search(better -> state = new PlanState.Searching(asked, 0, better.points()));
             var rows = DayPlanner.rows(gathered, DayPlan.of(problem, found));
-            state = new PlanState.Proposed(asked, gathered, rows, DayPlanner.kept(gathered, rows));
+            state = new PlanState.Proposed(asked, gathered, rows, PlanGap.of(problem, found));
         } catch (RuntimeException | LinkageError e) {
             state = new PlanState.Failed(Faults.note("planning the days", e));
         } finally {

@@ -173,7 +173,7 @@ class DayPlanPagesTest {
 
     @Test
     void whatCannotBeAskedIsOneSentence() throws Exception {
-        for (var wrong : List.of(Map.of("weeks", "7", "free", "15"), Map.of("weeks", "0", "free", "15"))) {
+        for (var wrong : List.of(Map.of("weeks", "7", "free", "15"), Map.of("weeks", "-1", "free", "15"))) {
             var refused = shop.post(Links.dayPlan(), wrong);
             assertThat(refused.statusCode()).isEqualTo(422);
             assertThat(refused.body()).contains("How far ahead must be 1 to 6 weeks");

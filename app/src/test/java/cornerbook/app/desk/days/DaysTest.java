@@ -53,7 +53,7 @@ class DaysTest {
         assertThat(page.locator(".week a[aria-current]").innerText())
                 .contains("27")
                 .contains("1 car")
-                .contains("2 h 5");
+                .contains("2 h 05");
 
         page.getByText("Move or call off").click();
         page.locator("#day").fill("2026-12-01");

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -127,7 +128,7 @@ class SetsElsewherePagesTest {
                 .doesNotContain(FRIDAY + "T", FRIDAY.plusDays(5) + "T");
 
         agree(FRIDAY, "WHEELS", Map.of("sooner", "1", "time", "09:00"));
-        var now = ServedShop.TODAY.atTime(LocalTime.NOON);
+        var now = ZonedDateTime.now(ServedShop.CLOCK);
         assertThat(DayPlanner.gather(shop.book(), PlanAsked.USUAL, now).visits())
                 .singleElement()
                 .extracting(Wanted::earliest)

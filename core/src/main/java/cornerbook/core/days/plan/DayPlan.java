@@ -21,7 +21,7 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
     }
 
     /**
-     * Gives times: in a stretch those first that had the earliest time before, each at that time of the day where those after it still
+     * Gives times: in a stretch those first whose cars wait, then those that had the earliest time before, each at that time of the day where those after it still
      * have theirs, then one after the other as they were given.
      *
      * @param stretchOf the stretch of each visit, or {@link PlanProblem#NOWHERE}
@@ -30,8 +30,7 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
         var placements = new ArrayList<Placement>();
         problem.board()
                 .kept()
-                .forEach(each -> placements.add(
-                        new Placement(each.visit(), each.station(), each.start(), new PlanSaid.StaysAsAgreed())));
+                .forEach(each -> placements.add(new Placement(each.visit(), each.station(), each.start(), each.why())));
         for (int i = 0; i < problem.stretches().size(); i++) {
             int stretch = i;
             var free = problem.stretches().get(stretch);
@@ -72,6 +71,9 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
 
     private static int startBefore(Wanted visit) {
         var agreed = visit.agreed();
+        if (visit.is(Wanted.Stage.HERE)) {
+            return -1;
+        }
         return agreed == null || agreed.start() == null ? Integer.MAX_VALUE : agreed.start();
     }
 
@@ -87,6 +89,9 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
 
     private static PlanSaid why(PlanProblem problem, Wanted visit, LocalDate day, int start) {
         var agreed = visit.agreed();
+        if (visit.is(Wanted.Stage.HERE)) {
+            return new PlanSaid.IsHere();
+        }
         if (agreed != null && agreed.day().equals(day)) {
             var slipped = problem.board().slipped().get(visit.id());
             if (slipped == null) {
@@ -124,6 +129,9 @@ public record DayPlan(List<Placement> placements, PlanScore score) {
     }
 
     private static PlanSaid whyNowhere(PlanProblem problem, Wanted visit) {
+        if (visit.is(Wanted.Stage.HERE)) {
+            return new PlanSaid.NoRoomWhereItIs();
+        }
         return Arrays.stream(Skill.values())
                 .filter(visit.needs()::contains)
                 .filter(skill -> problem.board().stations().stream()

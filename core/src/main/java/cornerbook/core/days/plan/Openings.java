@@ -48,8 +48,12 @@ public final class Openings {
     public static Openings beside(List<Station> stations, List<Wanted> visits, LocalDate today, int now) {
         var board = Board.of(stations, visits);
         var laid = new TreeMap<LocalDate, Integer>();
-        board.kept()
-                .forEach(each -> laid.merge(each.station().day(), each.visit().minutes(), Integer::sum));
+        for (var each : board.kept()) {
+            var station = each.station();
+            if (station != null) {
+                laid.merge(station.day(), each.visit().minutes(), Integer::sum);
+            }
+        }
         var free = board.free().stream()
                 .map(stretch -> stretch.day().equals(today) ? from(stretch, now) : stretch)
                 .filter(stretch -> stretch.minutes() > 0)

@@ -16,7 +16,7 @@ public record Placement(Wanted visit, @Nullable Station station, int start, Plan
     }
 
     public boolean isKept() {
-        return why instanceof PlanSaid.StaysAsAgreed;
+        return why instanceof PlanSaid.Stays;
     }
 
     /** Whether it had no day before. */

@@ -5,7 +5,8 @@ import java.time.temporal.ChronoUnit;
 
 /**
  * What is worse than what, in points. In this order, each next one less than the one before: no place for what was agreed, no place at
- * all, another day than agreed, another day than wished, each day late, another person than agreed, uneven days. All of them are common
+ * all, another day than agreed, another day than wished, each day late, another person than agreed, another hoist, a car
+ * that waits, uneven days. All of them are common
  * practice, no source.
  */
 final class PlanCost {
@@ -17,6 +18,7 @@ final class PlanCost {
     private static final long DAY_LATE = 1_000;
     private static final long OTHER_PERSON = 1_000;
     private static final long OTHER_HOIST = 100;
+    private static final long WAITING_MINUTE = 2;
 
     /** Of a day with L of its T minutes laid: 20 L² / T, so that the sum is least where all days have the same share. */
     static final long LOAD = 20;
@@ -31,6 +33,11 @@ final class PlanCost {
     long at(Wanted visit, Stretch stretch) {
         var day = stretch.day();
         return late(visit, day) + fromWished(visit, day) + fromAgreed(visit, stretch);
+    }
+
+    /** Of a car that waits. */
+    long waiting(int minutes) {
+        return WAITING_MINUTE * minutes;
     }
 
     private static long late(Wanted visit, LocalDate day) {

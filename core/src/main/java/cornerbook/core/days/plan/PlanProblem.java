@@ -45,9 +45,12 @@ public final class PlanProblem {
                 .toArray();
         dayMinutes = days.stream().mapToInt(board::minutes).toArray();
         dayKept = new int[days.size()];
-        board.kept()
-                .forEach(each -> dayKept[days.indexOf(each.station().day())] +=
-                        each.visit().minutes());
+        for (var each : board.kept()) {
+            var station = each.station();
+            if (station != null) {
+                dayKept[days.indexOf(station.day())] += each.visit().minutes();
+            }
+        }
         dayRoom = new int[days.size()];
         var agreed = agreedMinutes(visits);
         for (int day = 0; day < days.size(); day++) {
@@ -90,9 +93,15 @@ public final class PlanProblem {
                     var stretch = board.free().get(place);
                     return stretch.minutes() >= visit.minutes()
                             && !stretch.day().isBefore(visit.earliest())
+                            && (!visit.isOfItsDayOnly() || isAgreed(visit, stretch))
                             && stretch.station().skills().containsAll(visit.needs());
                 })
                 .toArray();
+    }
+
+    private static boolean isAgreed(Wanted visit, Stretch stretch) {
+        var agreed = visit.agreed();
+        return agreed != null && agreed.day().equals(stretch.day());
     }
 
     public Board board() {
@@ -131,7 +140,22 @@ public final class PlanProblem {
     public long cost(int visit, int stretch) {
         return stretch == NOWHERE
                 ? cost.unplaced(visits.get(visit))
-                : cost.at(visits.get(visit), stretches().get(stretch));
+                : cost.at(visits.get(visit), stretches().get(stretch)) + waiting(visits.get(visit), stretch);
+    }
+
+    /** Who is here, or should be, has its turn early: by how much later the stretch begins than the first of its day. */
+    private long waiting(Wanted visit, int stretch) {
+        boolean waits = visit.is(Wanted.Stage.HERE) || visit.is(Wanted.Stage.NOT_HERE_YET);
+        if (!waits || !isAgreed(visit, stretches().get(stretch))) {
+            return 0;
+        }
+        int day = dayOf(stretch);
+        int first = IntStream.range(0, dayOfStretch.length)
+                .filter(each -> dayOfStretch[each] == day)
+                .map(each -> stretches().get(each).free().begins())
+                .min()
+                .orElseThrow();
+        return cost.waiting(stretches().get(stretch).free().begins() - first);
     }
 
     /** What the load of a day costs with so much laid on it beside what is kept. */

@@ -1,6 +1,7 @@
 package cornerbook.core.days.plan;
 
 import cornerbook.core.days.Skill;
+import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 
@@ -23,7 +24,34 @@ public interface PlanSaid extends Said {
     /** The set that goes on lies elsewhere, and can be there from a day on. */
     record SetIsNotThere(LocalDate from) implements Slipped {}
 
-    record StaysAsAgreed() implements PlanSaid {}
+    /** Its time is over, and its car is not here. */
+    record NotHereYet(String time) implements Slipped {}
+
+    /** Whoever was to have it is still at work on another. */
+    record AnotherTakesLonger(String person, String until) implements Slipped {}
+
+    /** Why a visit stays where it is. */
+    sealed interface Stays extends PlanSaid {}
+
+    record StaysAsAgreed() implements Stays {}
+
+    /** It begins before the one before is done, by too little to tell anybody. */
+    record StaysThoughItOverlaps(Amount by) implements Stays {}
+
+    /** It goes on beyond the end of the day: that is for a person to say. */
+    record StaysThoughItEndsLate(Amount by) implements Stays {}
+
+    /** Who was agreed on it has not learned what it needs: that is for a person to say. */
+    record StaysThoughNotTrained(String person, Skill skill) implements Stays {}
+
+    /** Its work has begun. */
+    record IsAtWork(Amount left) implements Stays {}
+
+    /** Its car waits: it has its turn as soon as somebody is free. */
+    record IsHere() implements PlanSaid {}
+
+    /** Its car waits, and nobody has the time for it any more that day. */
+    record NoRoomWhereItIs() implements PlanSaid {}
 
     /** The day stays, a time is new. */
     record StaysOnItsDay() implements PlanSaid {}

@@ -17,9 +17,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param hoist by its mark; null where the shop keeps none in its tools
  * @param skills what the person has learned
+ * @param begun whether its day has begun, so that the hours are what is left of it
  */
 public record Station(
-        LocalDate day, String person, @Nullable String hoist, WorkHours hours, Set<Skill> skills) {
+        LocalDate day, String person, @Nullable String hoist, WorkHours hours, Set<Skill> skills, boolean begun) {
     public Station {
         skills = Set.copyOf(skills);
     }
@@ -56,8 +57,8 @@ public record Station(
             if (hoist != null) {
                 freeFrom.put(hoist, works.ends());
             }
-            stations.add(
-                    new Station(day, person.getKey(), hoist, works, skills.getOrDefault(person.getKey(), Set.of())));
+            stations.add(new Station(
+                    day, person.getKey(), hoist, works, skills.getOrDefault(person.getKey(), Set.of()), false));
         }
         return List.copyOf(stations);
     }

@@ -39,12 +39,39 @@ public record Wanted(
      * @param start minute of the day; null for a day without a time
      * @param person who is to work on it; null for anybody
      * @param hoist by its mark; null for any
+     * @param stage how far its car is, of a visit of a day that has begun
      */
     public record Agreed(
             LocalDate day,
             @Nullable Integer start,
             @Nullable String person,
-            @Nullable String hoist) {}
+            @Nullable String hoist,
+            Stage stage) {
+        /** Of a car that is still to come. */
+        public Agreed(LocalDate day, @Nullable Integer start, @Nullable String person, @Nullable String hoist) {
+            this(day, start, person, hoist, Stage.TO_COME);
+        }
+    }
+
+    /** How far the car of an agreed visit is. */
+    public enum Stage {
+        TO_COME,
+        /** Its time is over and it is not here. */
+        NOT_HERE_YET,
+        /** It waits: that day or not at all. */
+        HERE,
+        /** Its work has begun: it stays where it is, whatever else has to give way. */
+        AT_WORK
+    }
+
+    boolean is(Stage stage) {
+        return agreed != null && agreed.stage() == stage;
+    }
+
+    /** Whether it can be on no other day: its car is here. */
+    boolean isOfItsDayOnly() {
+        return is(Stage.HERE) || is(Stage.AT_WORK);
+    }
 
     /** The first of the days that the customer would like; of a visit that has such. */
     LocalDate firstWished() {
