@@ -112,6 +112,16 @@ class BatteryFindingsTest {
         assertThat(notJudged).containsExactly(Sentence.HEALTH_NOT_JUDGED);
     }
 
+    /** A current means nothing without the rating on the label. */
+    @Test
+    void aCurrentWithoutARatingTellsNothingOfTheHealth() {
+        var notJudged = new ArrayList<Said>();
+        var unrated = Cars.withBattery(new TwelveVoltBattery(Chemistry.FLOODED, 60, null, null, null));
+        assertThat(of(Cars.combustion(unrated), notJudged, volts(12.7), amperes(120)))
+                .hasValueSatisfying(finding -> assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS));
+        assertThat(notJudged).containsExactly(Sentence.HEALTH_NOT_JUDGED);
+    }
+
     @Test
     void aBatteryThatWasNotReadIsNotJudged() {
         var notJudged = new ArrayList<Said>();
