@@ -85,6 +85,11 @@ public final class Links {
         return "/year";
     }
 
+    /** A list behind one of its pictures. */
+    public static String behind(String list) {
+        return year() + "/" + list;
+    }
+
     /** One article of it, with the cars behind it. */
     public static String article(Article article) {
         var kind = article.kind();

@@ -52,6 +52,8 @@ import cornerbook.app.desk.visit.EntryHandler;
 import cornerbook.app.desk.visit.NewVisitHandler;
 import cornerbook.app.desk.visit.VisitDataHandler;
 import cornerbook.app.desk.wheel.WheelHandler;
+import cornerbook.app.desk.year.Behind;
+import cornerbook.app.desk.year.BehindHandler;
 import cornerbook.app.desk.year.YearHandler;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
@@ -181,6 +183,13 @@ public final class CornerbookServer {
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
         var year = new YearHandler(desk, pages);
+        var behind = new BehindHandler(desk, pages);
+        for (var list : Behind.values()) {
+            routing.get(Links.behind(list.address()), (request, response) -> behind.show(list, request, response))
+                    .get(
+                            Links.behind(list.address()) + ".csv",
+                            (request, response) -> behind.sendCsv(list, request, response));
+        }
         var coming = new ComingHandler(desk, pages, letterhead);
         var comingMail = new ComingMailHandler(desk, pages, letterhead);
         var mailServer = new MailServerHandler(desk, pages);

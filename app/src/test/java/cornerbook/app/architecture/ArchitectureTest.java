@@ -222,7 +222,7 @@ class ArchitectureTest {
                     "desk.knowledge.NumberChanges",
                     "cli.Learn"),
             "what the book knows of those who read",
-            List.of("cli.Reread", "desk.shop.RereadHandler", "desk.shop.RereadPage"),
+            List.of("cli.Reread", "desk.shop.RereadHandler", "desk.shop.RereadPage", "desk.year.BehindHandler"),
             "the answers that an assessment hands out beside its findings",
             List.of(
                     "book.visit.RetorqueLedger",

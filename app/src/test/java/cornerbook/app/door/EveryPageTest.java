@@ -133,6 +133,12 @@ class EveryPageTest {
                 "/shop/order",
                 Links.year(),
                 Links.year() + "/pads",
+                Links.behind("visits"),
+                Links.behind("sets"),
+                Links.behind("tyres"),
+                Links.behind("calls"),
+                Links.behind("seized"),
+                Links.behind("read-twice"),
                 Links.coming(),
                 Links.comingMail(),
                 Links.sentMail(),
@@ -202,10 +208,8 @@ class EveryPageTest {
         page.setViewportSize(PAPER_PX, 900);
         page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
         assertFits(page, address + " on paper");
-        assertThat(
-                        (Boolean)
-                                page.evaluate(
-                                        "[...document.querySelectorAll('.scroll')].every(each => each.scrollWidth <= each.clientWidth)"))
+        assertThat((Boolean) page.evaluate("[...document.querySelectorAll('.scroll')].every(each => each.scrollWidth <="
+                        + " each.clientWidth)"))
                 .as(address + " has its tables whole on paper")
                 .isTrue();
         assertThat((String) page.evaluate("document.querySelector('main').innerText"))

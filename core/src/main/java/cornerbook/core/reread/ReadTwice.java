@@ -18,7 +18,8 @@ public record ReadTwice(String first, String second, List<Double> differencesMm)
         return first.equals(second);
     }
 
-    double meanMm() {
+    /** By how much the second reading is more than the first, on average; of one that has grooves. */
+    public double meanMm() {
         return differencesMm.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
     }
 

@@ -1,5 +1,6 @@
 package cornerbook.app.desk.order;
 
+import cornerbook.app.book.order.NeedOfCar;
 import cornerbook.app.book.order.OrderLevel;
 import cornerbook.app.book.order.OrderLine;
 import cornerbook.app.book.order.OrderList;
@@ -10,7 +11,10 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /**
  * What to order, by part and article.
@@ -29,6 +33,12 @@ public record OrderListPage(LocalDate today, Asked asked, OrderList list, OrderL
                         row.lines().stream().filter(line -> line.open() > 0).map(line -> new ToCome(row, line)))
                 .sorted(Comparator.comparing(each -> each.line().madeAt()))
                 .toList();
+    }
+
+    /** The cars behind a row that may well need it, by the day on which they are due. */
+    public SortedMap<LocalDate, List<NeedOfCar>> likelyByDay(OrderRow row) {
+        return row.likely().stream()
+                .collect(Collectors.groupingBy(car -> car.need().due(), TreeMap::new, Collectors.toList()));
     }
 
     public LocalDate dayOf(Instant moment) {

@@ -29,9 +29,9 @@ public final class YearHandler {
     private static final int MONTHS_NOT_SEEN = 7;
 
     /** Of so many years pads are counted: as far back as winters are alike. Common practice, no source. */
-    private static final int YEARS_OF_PADS = 3;
+    static final int YEARS_OF_PADS = 3;
 
-    private static final double LEVEL = 0.9;
+    static final double LEVEL = 0.9;
 
     private final Desk desk;
     private final Pages pages;

@@ -2,7 +2,9 @@ package cornerbook.app.desk.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.Media;
 import cornerbook.app.book.order.OrderLedger;
 import cornerbook.app.book.order.OrderLevel;
 import cornerbook.app.book.order.OrderLine;
@@ -129,6 +131,27 @@ class OrderPagesTest {
         assertThat(lines[0]).startsWith("part,article,").endsWith(",to order");
         assertThat(lines)
                 .anySatisfy(line -> assertThat(line).contains("235/50R19").endsWith(",0,0," + row().toOrder()));
+    }
+
+    /** On paper each article is a line of one table, no word is cut, and the cars stand small below it. */
+    @Test
+    void onPaperItIsOneTable() {
+        var page = chromium.open(shop.address(Links.order()), 1180);
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+        var table = page.locator(".order-paper");
+        assertThat(table.locator("tbody tr")
+                        .filter(new Locator.FilterOptions().setHasText("Tyres, summer, 235/50R19"))
+                        .innerText())
+                .endsWith("\t" + row().toOrder());
+        assertThat(page.locator(".order-row:visible").count()).isZero();
+        assertThat(page.locator(".order-cars").innerText())
+                .contains(row().likely().getFirst().plate());
+        // A letter-sized page within margins of 15 mm.
+        page.setViewportSize(703, 900);
+        assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                .isEqualTo(0);
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.SCREEN));
+        assertThat(table.isVisible()).isFalse();
     }
 
     @Test
