@@ -70,7 +70,8 @@ class DraftTest {
         var last = car.visits().getLast();
         var fitted = last.withReadings(Stream.concat(
                         last.readings().stream(),
-                        Stream.of(new Reading("pads", Measure.PADS_REPLACED, Corner.LF, null, null, 1, "done", null, null)))
+                        Stream.of(new Reading(
+                                "pads", Measure.PADS_REPLACED, Corner.LF, null, null, 1, "done", null, null)))
                 .toList());
         var visits = Stream.concat(car.visits().stream().limit(car.visits().size() - 1L), Stream.of(fitted))
                 .toList();
