@@ -252,7 +252,9 @@ class ArchitectureTest {
                     "desk.visit.EntryForm",
                     "desk.visit.LeavingForm"),
             "what hands have to do: how much air, which fastener next, where dust is",
-            List.of("bay.BayStates", "bay.BaySteps", "book.visit.ReadingLedger"));
+            List.of("bay.BayStates", "bay.BaySteps", "book.visit.ReadingLedger"),
+            "what has a price: tyres of a size, parts of both sides of an axle",
+            List.of("desk.estimate.JobOf", "desk.price.PricesHandler"));
 
     /** Halls carry what any room says, and name none. */
     @ArchTest

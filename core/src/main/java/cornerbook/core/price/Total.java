@@ -70,7 +70,10 @@ public record Total(Money subtotal, List<Share> taxes, Money total) {
         }
         return Money.of(
                 due.getCurrencyUnit(),
-                due.getAmount().divide(FIVE_CENTS).setScale(0, RoundingMode.HALF_UP).multiply(FIVE_CENTS),
+                due.getAmount()
+                        .divide(FIVE_CENTS)
+                        .setScale(0, RoundingMode.HALF_UP)
+                        .multiply(FIVE_CENTS),
                 RoundingMode.UNNECESSARY);
     }
 }

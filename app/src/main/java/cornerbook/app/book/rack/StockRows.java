@@ -8,15 +8,22 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /** Reads sets with where they lie. Runs inside the caller's transaction. */
 final class StockRows {
+    private static final Pattern NUMBER = Pattern.compile("\\d+");
+    /** Digits; a longer number stands where its first ones put it. */
+    private static final int LONGEST_NUMBER = 9;
+
     private static final String OF_SET = "wheel.vehicle_id = wheel_set.vehicle_id and wheel.set_id = wheel_set.id";
 
     private static final String LAST_MOVE =
@@ -58,13 +65,20 @@ final class StockRows {
                 + " and latest.cancelled = 0 order by latest.visit_date desc, latest.odometer_km desc, latest.id desc limit 1)";
     }
 
-    /** Every set, by place, then by car. */
+    /** Every set, by place as people count them, then by car. */
     static List<KeptSet> all(Handle handle) {
         var tags = tags(handle, "", List.of());
-        return handle.select(SELECT
-                        + " order by coalesce(wheel_set.store_place, ''), vehicle.name, vehicle.id, wheel_set.id")
+        return handle.select(SELECT + " order by vehicle.name, vehicle.id, wheel_set.id")
                 .map((row, context) -> read(row, tags.getOrDefault(key(row), List.of())))
-                .list();
+                .stream()
+                .sorted(Comparator.comparing(set -> counted(Objects.requireNonNullElse(set.place(), ""))))
+                .toList();
+    }
+
+    /** With its numbers made equally long: bay 8 comes before bay 11. */
+    private static String counted(String place) {
+        return NUMBER.matcher(place)
+                .replaceAll(number -> "0".repeat(Math.max(0, LONGEST_NUMBER - number.group().length())) + number.group());
     }
 
     /**

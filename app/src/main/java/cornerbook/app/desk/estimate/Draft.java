@@ -48,9 +48,12 @@ final class Draft {
         }
         var tyres = new TyreLines(assessment, prices, reader);
         var once = EnumSet.noneOf(Job.class);
-        boolean parts = assessment.advice().stream().anyMatch(Draft::asksForPair);
+        var parts = assessment.advice().stream()
+                .filter(Draft::asksForPair)
+                .flatMap(advice -> works(advice).stream())
+                .toList();
         for (var advice : assessment.advice()) {
-            if (advice.mayBeDeclined() && !(parts && isOfPair(advice))) {
+            if (advice.mayBeDeclined() && !(isOfPair(advice) && !parts.isEmpty() && parts.containsAll(works(advice)))) {
                 add(lines, advice, once, tyres, prices, reader);
             }
         }
@@ -65,8 +68,13 @@ final class Draft {
                         .isPresent();
     }
 
-    /** That both sides belong together: the same work as the line of the part that asks for it. */
-    private static boolean isOfPair(Advice advice) {
+    /** As the bay sheet knows what is asked for; none where it leaves open what is to be done. */
+    private static List<ChargedWork> works(Advice advice) {
+        return JobOf.find(advice).map(JobOf::works).orElse(List.of());
+    }
+
+    /** That both sides belong together: of an axle of which a worn part asks for it the same work as the line of the part that asks for it. */
+    static boolean isOfPair(Advice advice) {
         return advice.first().subject().part() == Subject.Part.BRAKE_PAIR;
     }
 

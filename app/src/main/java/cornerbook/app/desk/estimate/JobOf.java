@@ -1,14 +1,17 @@
 package cornerbook.app.desk.estimate;
 
 import cornerbook.core.assess.Advice;
+import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.price.Job;
 import cornerbook.core.release.ChargedWork;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The job of the price list that an advice asks for. Advice that leaves open what is to be done, as to find out why, has none: its line
@@ -24,8 +27,24 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
 
     static Optional<JobOf> find(Advice advice) {
         return advice.todo()
-                .flatMap(todo -> find(advice.first().subject().part(), todo.action()))
+                .flatMap(todo -> find(advice.first(), todo.action()))
                 .map(job -> new JobOf(job, times(job, corners(advice)), ChargedWork.of(job, corners(advice))));
+    }
+
+    /** What belongs together on both sides of an axle says itself which parts they are. */
+    private static Optional<Job> find(Finding finding, Todo.Action action) {
+        return action == Todo.Action.REPLACE_PAIR && finding.title() instanceof BrakeSaid.ReplacePair asked
+                ? Optional.of(ofPair(asked.pair()))
+                : find(finding.subject().part(), action);
+    }
+
+    private static Job ofPair(BrakeSaid.Pair pair) {
+        return switch (pair) {
+            case PADS -> Job.PADS;
+            case DISCS -> Job.DISCS;
+            case SHOES -> Job.SHOES;
+            case DRUMS -> Job.DRUMS;
+        };
     }
 
     private static Optional<Job> find(Subject.Part part, Todo.Action action) {
@@ -55,11 +74,13 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
     }
 
     private static List<Corner> corners(Advice advice) {
-        return advice.findings().stream()
-                .map(finding -> finding.subject().corner())
-                .filter(Objects::nonNull)
-                .distinct()
-                .toList();
+        return advice.findings().stream().flatMap(JobOf::corners).distinct().toList();
+    }
+
+    private static Stream<Corner> corners(Finding finding) {
+        return finding.title() instanceof BrakeSaid.ReplacePair asked
+                ? Arrays.stream(Corner.values()).filter(corner -> corner.axle() == asked.axle())
+                : Stream.ofNullable(finding.subject().corner());
     }
 
     /** What is about no corner is about all of them. */

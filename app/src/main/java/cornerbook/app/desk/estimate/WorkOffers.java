@@ -99,6 +99,8 @@ public final class WorkOffers {
         var charge = Charge.of(asked.job(), 1, prices, reader).orElse(null);
         var why = advice.stream()
                 .filter(Advice::mayBeDeclined)
+                // That one side is done asks for the other: it is no reason for the one.
+                .filter(each -> !Draft.isOfPair(each))
                 .filter(each -> JobOf.find(each)
                         .filter(job -> job.works().equals(List.of(asked)))
                         .isPresent())

@@ -86,7 +86,7 @@ public final class PricesHandler {
                     .orElseThrow(() -> unfit(new PricesSaid.NoSeason()));
             var amount = amount(typed, "tyre.amount");
             var size = typed.get("size");
-            // What a car's tyres are never called is offered to nobody. What stands in the list can always be taken off it.
+            // What no tyre is called is offered to nobody; what stands in the list can always be taken off it.
             if (amount != null && TyreSize.find(size).isEmpty()) {
                 throw unfit(new PricesSaid.NoTyreSize(size));
             }

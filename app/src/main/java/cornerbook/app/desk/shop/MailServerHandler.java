@@ -19,7 +19,8 @@ import java.util.regex.Pattern;
 /** The server that takes the shop's e-mails. Its password is neither shown nor asked for: the program is started with it. */
 public final class MailServerHandler {
     /** Addresses that stay on this machine (RFC 6890, section 2.2.2; RFC 6761, section 6.3; RFC 4291, section 2.5.3). */
-    private static final Pattern THIS_MACHINE = Pattern.compile("localhost|127(\\.\\d{1,3}){3}|::1", Pattern.CASE_INSENSITIVE);
+    private static final Pattern THIS_MACHINE =
+            Pattern.compile("localhost|127(\\.\\d{1,3}){3}|::1", Pattern.CASE_INSENSITIVE);
 
     private static final Form USUAL = new Form(Map.of("port", "587", "security", MailServer.Security.STARTTLS.name()));
 
@@ -58,7 +59,8 @@ public final class MailServerHandler {
     /** What customers are written is not sent in the open to another machine. */
     private static MailServer server(Form typed) {
         var server = read(typed);
-        if (server.security() == MailServer.Security.NONE && !THIS_MACHINE.matcher(server.host()).matches()) {
+        if (server.security() == MailServer.Security.NONE
+                && !THIS_MACHINE.matcher(server.host()).matches()) {
             throw new Refused(new ShopSaid.MailInTheOpen());
         }
         return server;

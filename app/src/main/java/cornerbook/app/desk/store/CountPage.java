@@ -79,7 +79,8 @@ public record CountPage(
     /** Whether the book has the set at another place than where it was scanned. */
     public boolean isElsewhere(StockScan scan) {
         var set = set(scan.key());
-        return set != null && !(set.lies() && StoreMap.key(String.valueOf(set.place())).equals(StoreMap.key(scan.place())));
+        return set != null
+                && !(set.lies() && StoreMap.key(String.valueOf(set.place())).equals(StoreMap.key(scan.place())));
     }
 
     public LocalDate day(Instant moment) {

@@ -21,12 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param notHere sets of these cars that are out, or of which nobody knows where they lie
  */
 public record FetchPage(
-        Asked asked,
-        Walk walk,
-        List<List<Stop>> rounds,
-        List<Stop> elsewhere,
-        List<Stop> offMap,
-        List<Stop> notHere) {
+        Asked asked, Walk walk, List<List<Stop>> rounds, List<Stop> elsewhere, List<Stop> offMap, List<Stop> notHere) {
     private static final double HUNDRED = 100;
 
     public FetchPage {

@@ -150,6 +150,13 @@ class StockLedgerTest {
         assertThat(book.stock().listMoves(set("08W1").key())).hasSize(3);
     }
 
+    @Test
+    void placesAreListedAsPeopleCountThem() {
+        assertThat(book.stock().list())
+                .extracting(KeptSet::place)
+                .containsSubsequence("Rack W, bay 1", "Rack W, bay 8", "Rack W, bay 11", "Rack W, bay 12");
+    }
+
     /** The car is still on the hoist: nobody has recorded yet on what it leaves. */
     @Test
     void whatCameOffTheCarIsPutAwayBeforeItLeaves() {

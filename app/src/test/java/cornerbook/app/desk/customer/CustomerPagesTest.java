@@ -260,7 +260,9 @@ class CustomerPagesTest {
                     .as("the page again, with what was typed")
                     .contains("Choose at least one purpose and one way.", "Asked at the counter")
                     .containsPattern("purpose.OTHER[^>]* checked");
-            assertThat(unticked.body().split("checked", -1)).as("nothing of the other form").hasSize(2);
+            assertThat(unticked.body().split("checked", -1))
+                    .as("nothing of the other form")
+                    .hasSize(2);
             var wordless =
                     Map.of("answer", "AGREES", "purpose.OTHER", "1", "channel.E_MAIL", "1", "words", "", "id", id());
             assertThat(shop.post(Links.contactAnswer("person-1"), wordless).body())

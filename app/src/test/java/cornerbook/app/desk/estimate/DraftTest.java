@@ -2,17 +2,30 @@ package cornerbook.app.desk.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.book.price.PriceKey;
 import cornerbook.app.book.price.PriceList;
+import cornerbook.app.book.price.PriceRow;
+import cornerbook.app.book.price.PriceValue;
+import cornerbook.app.book.price.TaxPlace;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
+import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
+import cornerbook.core.price.Job;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Reader;
 import java.util.List;
+import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 /** The lines that an estimate may have, of all invented cars. */
@@ -48,5 +61,40 @@ class DraftTest {
                         .extracting(line -> line.line().key())
                         .noneMatch(key -> key.startsWith(Subject.Part.BRAKE_PAIR.name()))
                         .anyMatch(key -> key.endsWith(Todo.Action.REPLACE_PAIR.name())));
+    }
+
+    /** Pads were fitted at one side alone: the other side is offered at the price of the list, once, whatever the other axle needs. */
+    @Test
+    void theOtherSideIsOfferedWithItsPrice() {
+        var car = ServedShop.car("demo-08");
+        var last = car.visits().getLast();
+        var fitted = last.withReadings(Stream.concat(
+                        last.readings().stream(),
+                        Stream.of(new Reading(
+                                "pads", Measure.PADS_REPLACED, Corner.LF, null, null, 1, "done", null, null)))
+                .toList());
+        var visits = Stream.concat(car.visits().stream().limit(car.visits().size() - 1L), Stream.of(fitted))
+                .toList();
+        var assessed = new Assessor(LimitsFile.load())
+                .assess(new CarHistory(car.vehicle(), car.customer(), car.sets(), visits), fitted.id());
+        assertThat(Draft.of(assessed, withPads(), null, Reader.DEFAULT))
+                .extracting(DraftLine::line)
+                .filteredOn(line -> line.key().startsWith(Subject.Part.BRAKE_PAIR.name()))
+                .singleElement()
+                .satisfies(line -> assertThat(line.amount()).isEqualTo(Money.parse("CAD 89.00")))
+                .satisfies(line -> assertThat(line.works())
+                        .containsExactly(ChargedWork.find("PADS.FRONT").orElseThrow()));
+    }
+
+    private static PriceList withPads() {
+        return new PriceList(
+                ServedShop.TODAY,
+                new TaxPlace("CA-QC", CurrencyUnit.CAD, ServedShop.TODAY, List.of()),
+                List.of(new PriceRow(
+                        PriceKey.of(Job.PADS),
+                        PriceValue.of(Money.parse("CAD 89.00")),
+                        ServedShop.TODAY,
+                        "",
+                        ServedShop.CLOCK.instant())));
     }
 }

@@ -103,7 +103,10 @@ class PricesPageTest {
                 "“banana” is no tyre size, as 205/55R16",
                 "/tyre",
                 Map.of("season", "WINTER", "size", "banana", "tyre.amount", "1"));
-        refused("is no tread", "/tyre", Map.of("season", "WINTER", "size", "205/55R16", "tyre.amount", "1", "tread", "deep"));
+        refused(
+                "is no tread",
+                "/tyre",
+                Map.of("season", "WINTER", "size", "205/55R16", "tyre.amount", "1", "tread", "deep"));
         refused("It has no name", "/part", Map.of("part.amount", "1"));
         assertThat(shop.book().prices().listRows()).isEmpty();
     }

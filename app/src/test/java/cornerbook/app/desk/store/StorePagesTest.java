@@ -398,8 +398,7 @@ class StorePagesTest {
                 .isEqualTo(400);
         var many = shop.get(Links.fetch() + "?day=2026-12-03&carried=many");
         assertThat(many.statusCode()).isEqualTo(422);
-        assertThat(many.body())
-                .contains("is a whole number from 1 to 50.", "value=\"many\"", "value=\"2026-12-03\"");
+        assertThat(many.body()).contains("is a whole number from 1 to 50.", "value=\"many\"", "value=\"2026-12-03\"");
         assertThat(shop.get(Links.rack("nobody")).statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.scanFor("nobody")).statusCode()).isEqualTo(404);
         assertThat(shop.get(Links.store() + "/labels.pdf?rack=nothing").statusCode())
