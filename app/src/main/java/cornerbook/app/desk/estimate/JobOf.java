@@ -1,11 +1,13 @@
 package cornerbook.app.desk.estimate;
 
 import cornerbook.core.assess.Advice;
+import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.price.Job;
 import cornerbook.core.release.ChargedWork;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,8 +26,15 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
 
     static Optional<JobOf> find(Advice advice) {
         return advice.todo()
-                .flatMap(todo -> find(advice.first().subject().part(), todo.action()))
+                .flatMap(todo -> find(part(advice), todo.action()))
                 .map(job -> new JobOf(job, times(job, corners(advice)), ChargedWork.of(job, corners(advice))));
+    }
+
+    /** What of the two brakes of an axle is replaced together, where it is about both. */
+    private static Subject.Part part(Advice advice) {
+        return advice.first().title() instanceof BrakeSaid.ReplacePair pair
+                ? pair.pair().part()
+                : advice.first().subject().part();
     }
 
     private static Optional<Job> find(Subject.Part part, Todo.Action action) {
@@ -55,6 +64,11 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
     }
 
     private static List<Corner> corners(Advice advice) {
+        if (advice.first().title() instanceof BrakeSaid.ReplacePair pair) {
+            return Arrays.stream(Corner.values())
+                    .filter(corner -> corner.axle() == pair.axle())
+                    .toList();
+        }
         return advice.findings().stream()
                 .map(finding -> finding.subject().corner())
                 .filter(Objects::nonNull)
