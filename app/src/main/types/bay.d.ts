@@ -461,6 +461,8 @@ declare namespace bay {
     to?: string;
     /** The right corner; absent where it stays at its own. */
     corner?: Corner;
+    /** Whether it comes in the place of what was read there already. */
+    instead?: boolean;
   }
 
   interface RivalAnswer extends OfVisit {

@@ -83,6 +83,11 @@ record Entry(JsonNode node, String where) {
         return node.path(name).booleanValue();
     }
 
+    /** Not set where it is left out. */
+    boolean optionalFlag(String name) {
+        return !node.path(name).isMissingNode() && flag(name);
+    }
+
     <E extends Enum<E>> E word(String name, Class<E> words) {
         var all = Arrays.stream(words.getEnumConstants())
                 .map(Enum::name)

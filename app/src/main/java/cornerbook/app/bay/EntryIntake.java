@@ -293,7 +293,8 @@ final class EntryIntake {
     /** What stands in the wrong place, to where it belongs. */
     private Arrival move(Entry entry) {
         var to = entry.optionalText("to");
-        var goal = new Misplaced.Goal(to == null ? visitId : to, entry.optionalWord("corner", Corner.class));
+        var goal = new Misplaced.Goal(
+                to == null ? visitId : to, entry.optionalWord("corner", Corner.class), entry.optionalFlag("instead"));
         var because = new Because(entry.id(), Told.say(ChangeReason.WRONG_PLACE), entry.person(), desk.today());
         var arrival = desk.book()
                 .misplaced()

@@ -173,12 +173,15 @@ final class FoundAndLeft {
                 : found.equals(NOT_READ) ? NOT_READ : labels.of("as-found", "part", part);
     }
 
-    /** Outer first, with the unit once. */
+    /** Outer first, with the unit once; one word where both sides have the same. */
     private String sides(Measure measure, Corner corner) {
         var outer = readings.ofCorner(measure, corner, Spot.OUTER);
         var inner = readings.ofCorner(measure, corner, Spot.INNER);
         if (outer.isEmpty() && inner.isEmpty()) {
             return NOT_READ;
+        }
+        if (measure.scale() != null && told(outer).equals(told(inner))) {
+            return told(outer);
         }
         return measure.scale() == null && outer.isPresent()
                 ? reader.number(ReadValue.amount(outer.get())) + " / " + told(inner)

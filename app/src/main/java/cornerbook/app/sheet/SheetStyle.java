@@ -44,7 +44,7 @@ public final class SheetStyle {
             .who { color: SLATE; font-weight: 700; }
             .values { font-size: 7.2pt; }
             .values th, .values td { padding-right: 2mm; }
-            .values tbody th { white-space: nowrap; }
+            .values tbody th, .values th:first-child { white-space: nowrap; }
             .steps { font-size: 7.6pt; }
             .steps td { width: 25%; padding: 0.3mm 2mm 0.3mm 0; border: 0; }
             .fine { font-size: 6.4pt; line-height: 1.18; margin: 0.3mm 0; }

@@ -12,7 +12,7 @@ const ANSWER_MS = 3_000;
 /**
  * Something that the book has; all fasteners of a wheel are one.
  *
- * @typedef {{ thing: "READING" | "TICK" | "PHOTO", ids: string[], corner?: bay.Corner, words: string }} Thing
+ * @typedef {{ thing: "READING" | "TICK" | "PHOTO", ids: string[], corner?: bay.Corner, words: string, field?: bay.Field }} Thing
  */
 
 /**
@@ -28,7 +28,7 @@ function thingsOf(visit, step) {
   const readings = fieldsOf(step).filter((field) => visit.applies(field)).flatMap((field) => {
     const { entry, stored, written } = visit.look(field);
     const place = [field.corner && cornerName(field.corner), field.label].filter(Boolean).join(" ");
-    return stored && !entry ? [{ thing: "READING", ids: [stored.id], corner: field.corner, words: say("reading", { place, value: asHere(inWords(field, written)) }) }] : [];
+    return stored && !entry ? [{ thing: "READING", ids: [stored.id], corner: field.corner, field, words: say("reading", { place, value: asHere(inWords(field, written)) }) }] : [];
   });
   const ticked = Object.entries(visit.state.ticks).filter(([, tick]) => tick.done);
   /** @type {Thing[]} */
@@ -73,21 +73,59 @@ export function elsewhere(view, step) {
   /** @type {{ id: string, title: string }[]} */
   let cars = [];
   let shown = "";
+  /**
+   * The corner at which something was read already: nothing is written over without a second tap.
+   *
+   * @type {bay.Corner | undefined}
+   */
+  let asked;
   const taken = () => thingsOf(visit, step).filter(({ ids }) => ids.every((id) => chosen.has(id)));
-  /** @param {{ to?: string, corner?: bay.Corner }} goal */
+  /**
+   * What was read at that corner already.
+   *
+   * @param {bay.Corner} corner
+   */
+  const readThere = (corner) => taken().flatMap(({ field }) => {
+    const there = field && visit.sheet.steps.flatMap(fieldsOf).find((each) => each.corner === corner && each.measure === field.measure && each.spot === field.spot && visit.applies(each));
+    const written = there ? visit.look(there).written : "";
+    return there && written ? [say("reading", { place: [cornerName(corner), there.label].join(" "), value: asHere(inWords(there, written)) })] : [];
+  });
+  /** @param {{ to?: string, corner?: bay.Corner, instead?: boolean }} goal */
   const move = async (goal) => {
     const things = taken();
     chosen.clear();
+    asked = undefined;
     await Promise.all(things.flatMap(({ thing, ids }) => ids.map((moved) => visit.record("move", { thing, moved, ...goal }))));
+  };
+  /** @param {bay.Corner} corner */
+  const moveTo = (corner) => {
+    if (readThere(corner).length === 0) {
+      return move({ corner });
+    }
+    asked = corner;
+    return showWhere();
   };
   const showWhere = () => {
     const things = taken();
+    if (asked && things.length > 0) {
+      const corner = asked;
+      where.replaceChildren(
+        h("p", { className: "note caution", role: "status" }, say("read-there-already", { there: readThere(corner).join("; ") })),
+        h("button", { type: "button", className: "quiet", onclick: () => move({ corner, instead: true }) }, say("move-instead", { place: cornerName(corner) })),
+        h("button", { type: "button", className: "quiet", onclick: leave }, say("leave-it")),
+      );
+      return;
+    }
     const corners = things.length > 0 && things.every(({ corner }) => corner) ? walk().filter((corner) => things.every((each) => each.corner !== corner)) : [];
     where.hidden = things.length === 0;
     where.replaceChildren(
-      ...corners.map((corner) => h("button", { type: "button", className: "quiet", onclick: () => move({ corner }) }, say("move-to", { place: cornerName(corner) }))),
+      ...corners.map((corner) => h("button", { type: "button", className: "quiet", onclick: () => moveTo(corner) }, say("move-to", { place: cornerName(corner) }))),
       ...cars.map(({ id, title }) => h("button", { type: "button", className: "quiet", onclick: () => move({ to: id }) }, say("move-to", { place: title }))),
     );
+  };
+  const leave = () => {
+    asked = undefined;
+    showWhere();
   };
   const update = () => {
     const things = thingsOf(visit, step);
@@ -102,7 +140,7 @@ export function elsewhere(view, step) {
           const on = button.ariaPressed !== "true";
           ids.forEach((id) => (on ? chosen.add(id) : chosen.delete(id)));
           button.ariaPressed = String(on);
-          showWhere();
+          leave();
         } }, words);
         return button;
       }));

@@ -247,6 +247,35 @@ class MisplacedTest {
         });
     }
 
+    /** What was read at the right corner already is shown, and written over by a second tap alone. */
+    @Test
+    void aReadingIsNotMovedOverAnotherWithoutAsking() throws Exception {
+        send(TabletEntries.pad("INNER", "8.0"));
+        assertThat(send(move("READING", shop.readings(here).getFirst().id(), Map.of("corner", "RF")))
+                        .getFirst()
+                        .path("status")
+                        .stringValue())
+                .isEqualTo("stored");
+        send(TabletEntries.pad("INNER", "7.5"));
+        var tablet = chromium.newTablet(1180, 820);
+        tablet.addInitScript("localStorage.setItem('person', 'Ada')");
+        var page = tablet.newPage();
+        open(page, here, "BRAKE.LF");
+        page.getByText("This belongs elsewhere").click();
+        page.locator(".elsewhere button.tick").first().click();
+        page.getByText("To RF").click();
+        assertThat(page.locator(".elsewhere .caution")).containsText("RF Pad inner: 8");
+        page.getByText("Leave it where it is").click();
+        page.getByText("To RF").click();
+        page.getByText("To RF, in its place").click();
+        assertThat(page.locator("#link")).hasText("All in the book");
+        assertThat(page.locator(".elsewhere")).isHidden();
+        assertThat(new StandingReadings(shop.visit(here)).all()).singleElement().satisfies(reading -> {
+            assertThat(reading.corner()).isEqualTo(Corner.RF);
+            assertThat(reading.asWritten()).isEqualTo("7.5 mm");
+        });
+    }
+
     private void open(Page page, String visit, String step) {
         page.navigate(shop.address("/bay/visits/" + visit + "#" + step));
         assertThat(page.locator("#main h2")).isVisible();

@@ -11,6 +11,7 @@ import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Tyre;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.VehicleDetails;
@@ -77,7 +78,7 @@ class MovedReadingsTest {
             book.records().addCars(List.of(car("wrong")));
             book.readings().add("wrong-v", List.of(tread("a", 5.1, null)));
 
-            book.readings().move("wrong-v", Set.of("a"), "wrong-v", Corner.RF, MIXED_UP);
+            book.readings().move("wrong-v", Set.of("a"), "wrong-v", Corner.RF, false, MIXED_UP);
 
             assertThat(book.visits().find("wrong-v").orElseThrow().readings())
                     .singleElement()
@@ -90,9 +91,34 @@ class MovedReadingsTest {
                     .satisfies(change -> assertThat(change.after()).isEqualTo("RF"));
             var moved = book.visits().find("wrong-v").orElseThrow().readings().getFirst();
             assertThatThrownBy(
-                            () -> book.readings().move("wrong-v", Set.of(moved.id()), "wrong-v", Corner.RF, MIXED_UP))
+                            () -> book.readings().move("wrong-v", Set.of(moved.id()), "wrong-v", Corner.RF, false, MIXED_UP))
                     .as("it is there")
                     .isInstanceOf(BookException.class);
+        }
+    }
+
+    @Test
+    void whatWasReadThereIsNotWrittenOverUnlessSomebodySaysSo(@TempDir Path folder) {
+        try (var book = Book.open(folder)) {
+            book.records().addCars(List.of(car("wrong")));
+            book.readings().add("wrong-v", List.of(tread("a", 5.1, null)));
+            book.readings().move("wrong-v", Set.of("a"), "wrong-v", Corner.RF, false, MIXED_UP);
+            book.readings().add("wrong-v", List.of(tread("b", 4.4, null)));
+
+            assertThatThrownBy(() -> book.readings()
+                            .move("wrong-v", Set.of("b"), "wrong-v", Corner.RF, false, MIXED_UP))
+                    .isInstanceOf(BookException.class);
+            assertThat(new StandingReadings(book.visits().find("wrong-v").orElseThrow()).all())
+                    .extracting(Reading::value)
+                    .containsExactlyInAnyOrder(5.1, 4.4);
+
+            book.readings().move("wrong-v", Set.of("b"), "wrong-v", Corner.RF, true, MIXED_UP);
+            var visit = book.visits().find("wrong-v").orElseThrow();
+            assertThat(new StandingReadings(visit).all()).singleElement().satisfies(moved -> {
+                assertThat(moved.value()).isEqualTo(4.4);
+                assertThat(moved.reason()).isEqualTo(MIXED_UP.reason());
+            });
+            assertThat(visit.readings()).as("what it corrects stays").hasSize(2);
         }
     }
 

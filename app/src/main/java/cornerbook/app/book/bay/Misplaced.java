@@ -64,8 +64,9 @@ public final class Misplaced {
      *
      * @param visitId of the same car, or of another
      * @param corner null where it stays at its own, or has none
+     * @param instead whether a reading comes in the place of what was read there already
      */
-    public record Goal(String visitId, @Nullable Corner corner) {}
+    public record Goal(String visitId, @Nullable Corner corner, boolean instead) {}
 
     /**
      * Moves one thing.
@@ -140,7 +141,8 @@ public final class Misplaced {
 
     private static void move(Handle handle, String visitId, Things things, Goal goal, Because because, Instant at) {
         if (!things.readings().isEmpty()) {
-            new ReadingLedger(within(handle)).move(visitId, things.readings(), goal.visitId(), goal.corner(), because);
+            new ReadingLedger(within(handle))
+                    .move(visitId, things.readings(), goal.visitId(), goal.corner(), goal.instead(), because);
         }
         things.ticks().forEach(tick -> moveTick(handle, visitId, tick, goal, because, at));
         things.photos().forEach(photo -> movePhoto(handle, visitId, photo, goal, because));

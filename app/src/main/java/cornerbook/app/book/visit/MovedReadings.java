@@ -36,6 +36,20 @@ final class MovedReadings {
                 null);
     }
 
+    /** The same in place of what was read there: that stays, corrected. */
+    static Reading instead(Reading there, Reading moved, String reason) {
+        return new Reading(
+                moved.id(),
+                moved.measure(),
+                moved.corner(),
+                moved.wheelTag(),
+                moved.spot(),
+                moved.value(),
+                moved.asWritten(),
+                there.id(),
+                reason);
+    }
+
     private static @Nullable String wheel(Visit right, Visit wrong, Reading reading, @Nullable Corner goal) {
         var tag = reading.wheelTag();
         var corner = reading.corner();

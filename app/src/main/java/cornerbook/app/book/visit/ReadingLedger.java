@@ -67,17 +67,24 @@ public final class ReadingLedger {
      * @throws BookException when one of them stands no more, or cannot be of the other car
      */
     public void move(String visitId, Set<String> readingIds, String toVisitId, Because because) {
-        move(visitId, readingIds, toVisitId, null, because);
+        move(visitId, readingIds, toVisitId, null, false, because);
     }
 
     /**
      * The same to another corner, of the same car or of another.
      *
      * @param corner null where each stays at its own
-     * @throws BookException when one of them stands no more, is there already, or cannot be there
+     * @param instead whether it corrects what was read there already
+     * @throws BookException when one of them stands no more, is there already, or cannot be there; or when something was read there
+     *     that it is not to correct
      */
     public void move(
-            String visitId, Set<String> readingIds, String toVisitId, @Nullable Corner corner, Because because) {
+            String visitId,
+            Set<String> readingIds,
+            String toVisitId,
+            @Nullable Corner corner,
+            boolean instead,
+            Because because) {
         store.write(handle -> {
             var cars = new CarLedger(within(handle));
             var wrong = cars.getOfVisit(visitId);
@@ -98,6 +105,13 @@ public final class ReadingLedger {
                 }
                 var moved = MovedReadings.at(
                         right.getVisit(toVisitId), visit, reading, reading.corner() == null ? null : corner);
+                var there = new StandingReadings(right.getVisit(toVisitId)).at(moved);
+                if (there.isPresent()) {
+                    if (!instead) {
+                        throw new BookException(new VisitSaid.ReadThereAlready(VisitSaid.ReadAt.of(there.get())));
+                    }
+                    moved = MovedReadings.instead(there.get(), moved, because.reason());
+                }
                 add(handle, cars.getOfVisit(toVisitId), toVisitId, List.of(moved));
                 MovedReadings.strike(handle, visit, reading, moved);
                 changes.keepChanged(

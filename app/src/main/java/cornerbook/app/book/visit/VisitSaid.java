@@ -1,6 +1,7 @@
 package cornerbook.app.book.visit;
 
 import cornerbook.core.car.MeasureAt;
+import cornerbook.core.car.Reading;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
@@ -21,7 +22,15 @@ public interface VisitSaid extends Said {
      *
      * @param corner null for one of the whole car
      */
-    record ReadAt(@Nullable Corner corner, MeasureAt what, String written) implements VisitSaid {}
+    record ReadAt(@Nullable Corner corner, MeasureAt what, String written) implements VisitSaid {
+        static ReadAt of(Reading reading) {
+            return new ReadAt(
+                    reading.corner(), new MeasureAt(reading.measure(), reading.spot()), reading.asWritten());
+        }
+    }
+
+    /** Something was to be moved to where another reading stands. */
+    record ReadThereAlready(ReadAt there) implements VisitSaid {}
 
     record FastenerAt(Corner corner, String number) implements VisitSaid {}
 

@@ -45,6 +45,15 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
             case SHOES -> Job.SHOES;
             case DRUMS -> Job.DRUMS;
         };
+                .flatMap(todo -> find(part(advice), todo.action()))
+                .map(job -> new JobOf(job, times(job, corners(advice)), ChargedWork.of(job, corners(advice))));
+    }
+
+    /** What of the two brakes of an axle is replaced together, where it is about both. */
+    private static Subject.Part part(Advice advice) {
+        return advice.first().title() instanceof BrakeSaid.ReplacePair pair
+                ? pair.pair().part()
+                : advice.first().subject().part();
     }
 
     private static Optional<Job> find(Subject.Part part, Todo.Action action) {
@@ -81,6 +90,16 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
         return finding.title() instanceof BrakeSaid.ReplacePair asked
                 ? Arrays.stream(Corner.values()).filter(corner -> corner.axle() == asked.axle())
                 : Stream.ofNullable(finding.subject().corner());
+        if (advice.first().title() instanceof BrakeSaid.ReplacePair pair) {
+            return Arrays.stream(Corner.values())
+                    .filter(corner -> corner.axle() == pair.axle())
+                    .toList();
+        }
+        return advice.findings().stream()
+                .map(finding -> finding.subject().corner())
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
     }
 
     /** What is about no corner is about all of them. */

@@ -349,6 +349,22 @@ public record FindingsPage(
         return CarFromAbove.svg(atCorner, Told.reader());
     }
 
+    /** Whether the wheels of a plan came on the car, ran before, or never: what never ran has no place to stay at. */
+    public Ran ran(WheelPlan plan) {
+        var wheels = plan.wheelAt().values();
+        if (assessment.visit().arrivedOn().values().containsAll(wheels)) {
+            return Ran.NOW;
+        }
+        return wheels.stream().allMatch(tag -> lastCorner(tag).isPresent()) ? Ran.BEFORE : Ran.NEVER;
+    }
+
+    /** When wheels ran. */
+    public enum Ran {
+        NOW,
+        BEFORE,
+        NEVER
+    }
+
     private List<FoundThing> things() {
         var findings = assessment.findings();
         var setsFound = findings.stream()

@@ -79,7 +79,7 @@ public final class VisitDataHandler {
                     .move(
                             open.visit().id(),
                             VisitDataPage.chosen(open.visit(), VisitDataPage.Movable.of(desk.book(), open), typed),
-                            new Misplaced.Goal(to, corner),
+                            new Misplaced.Goal(to, corner, typed.has("instead")),
                             because(typed),
                             desk.now());
             desk.learning().learnSoon();

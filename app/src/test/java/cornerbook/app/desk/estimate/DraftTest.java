@@ -7,6 +7,7 @@ import cornerbook.app.book.price.PriceList;
 import cornerbook.app.book.price.PriceRow;
 import cornerbook.app.book.price.PriceValue;
 import cornerbook.app.book.price.TaxPlace;
+import cornerbook.app.cars.CarLibrary;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Advice;
@@ -50,6 +51,22 @@ class DraftTest {
                 .filter(assessed ->
                         assessed.advice().stream().anyMatch(advice -> asksForBothSides(advice) && !isOfPair(advice)))
                 .toList();
+    }
+
+    /** Only one side was replaced, and no part that was read asks for the other: the job of the axle is known all the same. */
+    @Test
+    void anAxleOfWhichOneSideWasReplacedIsOfferedByItsJob() {
+        var text = CarLibrary.text("piston-seized");
+        int last = text.lastIndexOf("\"readings\": [") + "\"readings\": [".length();
+        var half = text.substring(0, last)
+                + "{\"measure\": \"pads replaced\", \"corner\": \"RR\", \"value\": \"done\"},"
+                + text.substring(last);
+        var assessed = CarLibrary.assess(CarLibrary.car(half));
+        assertThat(Draft.of(assessed, NO_PRICES, null, Reader.DEFAULT))
+                .filteredOn(line -> line.line().key().startsWith(Subject.Part.BRAKE_PAIR.name()))
+                .singleElement()
+                .satisfies(line -> assertThat(line.line().works())
+                        .isEqualTo(ChargedWork.of(Job.PADS, List.of(Corner.LR, Corner.RR))));
     }
 
     /** A worn pad asks for both sides of its axle, and so does the axle: the customer is offered that work once. */

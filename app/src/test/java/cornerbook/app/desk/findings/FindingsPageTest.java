@@ -19,6 +19,7 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
@@ -152,6 +153,21 @@ class FindingsPageTest {
                                                             .equals(pattern.subject()
                                                                     .wheelTag()))));
                 });
+    }
+
+    /** A set from the store did not come on the car: it is not told what it would run if it stayed where it is. */
+    @Test
+    void aSetThatDidNotComeOnTheCarCannotStayUnmoved() {
+        var fromStore = assessments()
+                .filter(assessment -> assessment.plan() != null
+                        && assessment.plan().wheelAt().values().stream()
+                                .noneMatch(assessment.visit().arrivedOn()::containsValue))
+                .toList();
+        assertThat(fromStore)
+                .isNotEmpty()
+                .allSatisfy(assessment -> assertThat(
+                                new FindingsPage(assessment).ran(Objects.requireNonNull(assessment.plan())))
+                        .isNotEqualTo(FindingsPage.Ran.NOW));
     }
 
     @Test
