@@ -113,7 +113,7 @@ final class Judge {
                     visit.id(),
                     visit.date(),
                     visit.odometerKm(),
-                    assessor.caseOf(car, visit.id()).nextVisit(),
+                    outcome.nextVisit(),
                     gravest.map(each -> each.verdict().name()).orElse(null),
                     gravest.map(each -> each.urgency().name()).orElse(null),
                     gravest.map(Gravest::lifeLeft).orElse(null),

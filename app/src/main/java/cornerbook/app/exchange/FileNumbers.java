@@ -17,8 +17,31 @@ final class FileNumbers {
     /** One problem for each number that is too large. */
     static List<Problem> check(JsonNode root) {
         var problems = new ArrayList<Problem>();
-        check(root, "", problems);
+        if (hasTooLarge(root)) {
+            check(root, "", problems);
+        }
         return problems;
+    }
+
+    /** Which hardly any file has: only then is it worth a pointer to each value. */
+    private static boolean hasTooLarge(JsonNode node) {
+        if (node.isNumber()) {
+            return isTooLarge(size(node));
+        }
+        for (var value : node.values()) {
+            if (hasTooLarge(value)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static double size(JsonNode number) {
+        return Math.abs(number.asDouble(Double.POSITIVE_INFINITY));
+    }
+
+    private static boolean isTooLarge(double size) {
+        return !(size < LARGEST);
     }
 
     private static void check(JsonNode node, String where, List<Problem> problems) {
@@ -32,8 +55,8 @@ final class FileNumbers {
                 check(element, where + "/" + place++, problems);
             }
         } else if (node.isNumber()) {
-            double size = Math.abs(node.asDouble(Double.POSITIVE_INFINITY));
-            if (!(size < LARGEST) && problems.size() < VisitFile.MOST_PROBLEMS) {
+            double size = size(node);
+            if (isTooLarge(size) && problems.size() < VisitFile.MOST_PROBLEMS) {
                 problems.add(new Problem(
                         where,
                         new FileSaid.TooLargeANumber(Double.isInfinite(size) ? null : VisitFileSchema.shorten(node))));

@@ -29,8 +29,9 @@ record JsonObject(JsonNode node, String where) {
 
     List<JsonObject> children(String name) {
         var children = new ArrayList<JsonObject>();
+        var list = where + "/" + name + "/";
         for (var child : node.required(name)) {
-            children.add(new JsonObject(child, "%s/%s/%s".formatted(where, name, children.size())));
+            children.add(new JsonObject(child, list + children.size()));
         }
         return children;
     }

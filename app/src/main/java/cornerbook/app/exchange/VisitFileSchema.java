@@ -26,14 +26,18 @@ final class VisitFileSchema {
     /** More in one sentence are read by nobody. */
     private static final int MOST_CHOICES = 30;
 
+    private static final String DESCRIPTION = "description";
+
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
-    private static final Schema SCHEMA = load();
+    private static final JsonNode NODE = load();
+    private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(withoutDescriptions(NODE));
 
     private VisitFileSchema() {}
 
     /** The schema itself. */
     static JsonNode node() {
-        return SCHEMA.getSchemaNode();
+        return NODE;
     }
 
     static List<Problem> check(JsonNode root) {
@@ -99,7 +103,7 @@ final class VisitFileSchema {
     private static void declareMeasures(ObjectNode node) {
         node.removeAll();
         node.put(
-                "description",
+                DESCRIPTION,
                 Arrays.stream(Measure.values())
                         .map(VisitFileSchema::described)
                         .collect(Collectors.joining("; ", "What was measured. ", ".")));
@@ -121,15 +125,23 @@ final class VisitFileSchema {
                         spots.isEmpty() ? "" : ", at " + String.join(", ", spots));
     }
 
-    private static Schema load() {
+    /** What is for people is a word to check by too, and asked of each value of a file. */
+    private static JsonNode withoutDescriptions(JsonNode schema) {
+        var copy = schema.deepCopy();
+        copy.findParents(DESCRIPTION).stream()
+                .filter(each -> each.required(DESCRIPTION).isString())
+                .forEach(each -> ((ObjectNode) each).remove(DESCRIPTION));
+        return copy;
+    }
+
+    private static JsonNode load() {
         try (var schema = VisitFileSchema.class.getResourceAsStream("visit-file.schema.json")) {
             if (schema == null) {
                 throw new IllegalStateException("the schema of the visit file is not in the program");
             }
             var node = MAPPER.readTree(schema);
             declareMeasures((ObjectNode) node.at("/$defs/measure"));
-            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(node);
+            return node;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -35,11 +35,16 @@ public final class PlainText {
                 : fit.toString();
     }
 
+    /** A file of a car has some thousand texts, and nearly all of their characters are printable ASCII. */
     private static Optional<UnfitCharacter> find(String text, IntPredicate unfit) {
-        var found = text.codePoints().filter(unfit).findFirst();
-        return found.isPresent()
-                ? Optional.of(new UnfitCharacter("U+%04X".formatted(found.getAsInt())))
-                : Optional.empty();
+        int point;
+        for (int place = 0; place < text.length(); place += Character.charCount(point)) {
+            point = text.codePointAt(place);
+            if ((point < ' ' || point > '~') && unfit.test(point)) {
+                return Optional.of(new UnfitCharacter("U+%04X".formatted(point)));
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean isUnfit(int point) {

@@ -51,6 +51,7 @@ import cornerbook.core.wheelplan.Rule;
 import cornerbook.core.wheelplan.judge.DifferenceFindings;
 import cornerbook.core.wheelplan.judge.SetPlan;
 import cornerbook.core.wheelplan.judge.WheelPlanning;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -232,10 +233,11 @@ public final class Assessor {
     /**
      * What a visit comes to for lists of many cars.
      *
+     * @param nextVisit the day by which it is reckoned
      * @param needs what the car may need by its coming visit
      * @param matters for what the car is to come back
      */
-    public record Outcome(List<Finding> findings, List<CarNeed> needs, List<DueMatter> matters) {
+    public record Outcome(LocalDate nextVisit, List<Finding> findings, List<CarNeed> needs, List<DueMatter> matters) {
         public Outcome {
             findings = List.copyOf(findings);
             needs = List.copyOf(needs);
@@ -250,7 +252,10 @@ public final class Assessor {
         var forecasts = TreadFindings.forecasts(given, forecaster);
         var findings = findings(given, forecaster, forecasts);
         return new Outcome(
-                findings, CarNeeds.of(given, forecaster, forecasts, findings), DueMatters.of(given, findings));
+                given.nextVisit(),
+                findings,
+                CarNeeds.of(given, forecaster, forecasts, findings),
+                DueMatters.of(given, findings));
     }
 
     /** Gravest first. */

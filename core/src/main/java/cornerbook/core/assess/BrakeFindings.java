@@ -32,17 +32,18 @@ public final class BrakeFindings {
     private BrakeFindings() {}
 
     public static Judgement judge(Case given) {
-        var wear = new BrakeWear(given.vehicle(), given.visits(), given.distance());
+        var wear = new BrakeWear(given);
         var notJudged = new ArrayList<>(BrakeReadingRules.notUsed(given.vehicle(), given.readings()));
         var findings = new ArrayList<Finding>();
         var worn = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
             var at = new BrakeCorner(corner, given.vehicle(), given.readings());
-            var parts = switch (at.brake().friction()) {
-                case DrumBrake drum -> DrumFindings.judge(given, at, drum, wear);
-                case DiscBrake disc -> ofDisc(given, at, wear);
-                case UnknownBrake unknown -> PadsOfUnknownBrake.judge(given, at);
-            };
+            var parts =
+                    switch (at.brake().friction()) {
+                        case DrumBrake drum -> DrumFindings.judge(given, at, drum, wear);
+                        case DiscBrake disc -> ofDisc(given, at, wear);
+                        case UnknownBrake unknown -> PadsOfUnknownBrake.judge(given, at);
+                    };
             worn.addAll(parts.findings());
             findings.addAll(parts.findings());
             notJudged.addAll(parts.notJudged());

@@ -98,7 +98,7 @@ public final class VisitRules {
             var standing = new StandingReadings(visit);
             for (int r = 0; r < visit.readings().size(); r++) {
                 var reading = visit.readings().get(r);
-                var place = "%s/readings/%s".formatted(where, r);
+                var place = where + "/readings/" + r;
                 checkReading(place, visit, reading, readingIds);
                 BrakeReadingRules.problem(history.vehicle(), standing, reading)
                         .ifPresent(problem -> problems.add(new Problem(place + "/value", problem)));

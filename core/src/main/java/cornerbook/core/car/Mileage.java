@@ -74,10 +74,17 @@ public final class Mileage {
 
     /** What an odometer had read last that was replaced before a visit; empty where it was not. */
     public static Optional<Double> replacedOdometerKm(Visit visit) {
-        var read = visit.readings().stream()
-                .filter(reading -> reading.measure() == Measure.REPLACED_ODOMETER)
-                .toList();
-        return new StandingReadings(read).ofVehicle(Measure.REPLACED_ODOMETER).map(Reading::value);
+        var read = new ArrayList<Reading>(1);
+        for (var reading : visit.readings()) {
+            if (reading.measure() == Measure.REPLACED_ODOMETER) {
+                read.add(reading);
+            }
+        }
+        return read.isEmpty()
+                ? Optional.empty()
+                : new StandingReadings(read)
+                        .ofVehicle(Measure.REPLACED_ODOMETER)
+                        .map(Reading::value);
     }
 
     /** From the first visit until this one, km. */

@@ -2,12 +2,13 @@ package cornerbook.core.car;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,8 +16,13 @@ import org.jspecify.annotations.Nullable;
  * last one counts. Whoever asks what was read at a visit asks here.
  */
 public final class StandingReadings {
+    private static final int MEASURES = Measure.values().length;
+
     private final Set<String> corrected;
+    /** By measure and place; at one place in the order in which they came into the book. */
     private final List<Reading> readings;
+    /** Where those of each measure begin, by its ordinal, and behind them where the last end: a question walks its measure only. */
+    private final int[] begins;
 
     public StandingReadings(Visit visit) {
         this(visit.readings());
@@ -28,11 +34,35 @@ public final class StandingReadings {
      * @param all readings of one visit
      */
     public StandingReadings(List<Reading> all) {
-        corrected = all.stream().map(Reading::corrects).filter(Objects::nonNull).collect(Collectors.toSet());
-        readings = all.stream()
-                .filter(reading -> !corrected.contains(reading.id()))
-                .sorted(StandingReadings::compareByPlace)
-                .toList();
+        corrected = new HashSet<>();
+        for (var reading : all) {
+            var corrects = reading.corrects();
+            if (corrects != null) {
+                corrected.add(corrects);
+            }
+        }
+        begins = new int[MEASURES + 1];
+        for (var reading : all) {
+            if (!isCorrected(reading)) {
+                begins[reading.measure().ordinal() + 1]++;
+            }
+        }
+        for (int measure = 0; measure < MEASURES; measure++) {
+            begins[measure + 1] += begins[measure];
+        }
+        var ordered = new Reading[begins[MEASURES]];
+        var next = begins.clone();
+        for (var reading : all) {
+            if (!isCorrected(reading)) {
+                ordered[next[reading.measure().ordinal()]++] = reading;
+            }
+        }
+        for (int measure = 0; measure < MEASURES; measure++) {
+            if (begins[measure + 1] - begins[measure] > 1) {
+                Arrays.sort(ordered, begins[measure], begins[measure + 1], StandingReadings::compareByPlace);
+            }
+        }
+        readings = List.of(ordered);
     }
 
     /** Whether a later reading of the visit stands in its place. */
@@ -47,51 +77,48 @@ public final class StandingReadings {
 
     /** The same of one measure. */
     public List<Reading> all(Measure measure) {
-        return readings.stream().filter(reading -> reading.measure() == measure).toList();
+        return readings.subList(begins[measure.ordinal()], begins[measure.ordinal() + 1]);
     }
 
     /** What stands at the place of a reading. */
     public Optional<Reading> at(Reading place) {
-        return last(place::isAtSamePlaceAs);
+        return last(place.measure(), place::isAtSamePlaceAs);
     }
 
     /** What stands at a place; null where the measure has no such thing. */
     public Optional<Reading> at(
             Measure measure, @Nullable Corner corner, @Nullable String wheelTag, @Nullable Spot spot) {
-        return last(reading -> reading.measure() == measure
-                && reading.corner() == corner
-                && Objects.equals(reading.wheelTag(), wheelTag)
-                && reading.spot() == spot);
+        return last(
+                measure,
+                reading -> reading.corner() == corner
+                        && Objects.equals(reading.wheelTag(), wheelTag)
+                        && reading.spot() == spot);
     }
 
     public Optional<Reading> ofVehicle(Measure measure) {
-        return last(reading -> reading.measure() == measure);
+        return last(measure, reading -> true);
     }
 
     public Optional<Reading> ofCorner(Measure measure, Corner corner, @Nullable Spot spot) {
-        return last(reading -> reading.measure() == measure && reading.corner() == corner && reading.spot() == spot);
+        return last(measure, reading -> reading.corner() == corner && reading.spot() == spot);
     }
 
     /** Of a wheel, wherever it stood and at whatever spot. */
     public Optional<Reading> ofWheel(Measure measure, String wheelTag) {
-        return last(reading -> reading.measure() == measure && wheelTag.equals(reading.wheelTag()));
+        return last(measure, reading -> wheelTag.equals(reading.wheelTag()));
     }
 
     /** Of a wheel at a spot, wherever it stood. */
     public Optional<Reading> ofWheel(Measure measure, String wheelTag, Spot spot) {
-        return last(reading ->
-                reading.measure() == measure && wheelTag.equals(reading.wheelTag()) && reading.spot() == spot);
+        return last(measure, reading -> wheelTag.equals(reading.wheelTag()) && reading.spot() == spot);
     }
 
     /**
-     * What is added up in another order comes to another last digit. A wheel may be read at two corners, one after the other.
+     * Of readings of one measure. What is added up in another order comes to another last digit. A wheel may be read at two corners, one after the other.
      * Written out, as it is asked some thousand times whenever a car is judged.
      */
     private static int compareByPlace(Reading one, Reading other) {
-        int order = one.measure().compareTo(other.measure());
-        if (order == 0) {
-            order = compareNullsFirst(one.wheelTag(), other.wheelTag());
-        }
+        int order = compareNullsFirst(one.wheelTag(), other.wheelTag());
         if (order == 0 && one.wheelTag() == null) {
             order = compareNullsFirst(one.corner(), other.corner());
         }
@@ -105,7 +132,13 @@ public final class StandingReadings {
         return one.compareTo(other);
     }
 
-    private Optional<Reading> last(Predicate<Reading> wanted) {
-        return readings.stream().filter(wanted).reduce((first, last) -> last);
+    private Optional<Reading> last(Measure measure, Predicate<Reading> wanted) {
+        for (int place = begins[measure.ordinal() + 1] - 1; place >= begins[measure.ordinal()]; place--) {
+            var reading = readings.get(place);
+            if (wanted.test(reading)) {
+                return Optional.of(reading);
+            }
+        }
+        return Optional.empty();
     }
 }

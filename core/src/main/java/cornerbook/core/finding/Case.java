@@ -37,7 +37,7 @@ public final class Case {
     private final Knowledge knowledge;
     private final @Nullable ChangeOverOfPlace place;
     private final ChangeOver changeOver;
-    private final StandingReadings readings;
+    private final List<StandingReadings> readingsByVisit;
     private final RunHistory runs;
     private final Optional<WheelSet> goingOn;
     private final Optional<WheelSet> comingOff;
@@ -66,7 +66,7 @@ public final class Case {
                 : place.under(limits.findWinterLaw(history.vehicle().jurisdiction()));
         visit = history.getVisit(visitId);
         visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
-        readings = new StandingReadings(visit);
+        readingsByVisit = visits.stream().map(StandingReadings::new).toList();
         runs = new RunHistory(history, visits, knowledge);
         var arrivedOn = asItStands(visit.arrivedOn());
         goingOn = asItStands(visit.leftOn()).or(() -> seasonsSet(arrivedOn)).or(() -> arrivedOn);
@@ -75,7 +75,7 @@ public final class Case {
         dueBySeason = dueBySeason(arrivedOn);
         var agreed = visit.card().nextVisitDue();
         nextVisit = agreed != null && agreed.isAfter(visit.date()) ? agreed : dueBySeason;
-        workDone = WorkDone.of(history, visit, readings);
+        workDone = WorkDone.of(history, visit, readings());
     }
 
     private LocalDate dueBySeason(Optional<WheelSet> arrivedOn) {
@@ -129,7 +129,12 @@ public final class Case {
 
     /** Of the visit, those that stand. */
     public StandingReadings readings() {
-        return readings;
+        return readingsByVisit.getLast();
+    }
+
+    /** Of each of {@link #visits()}, those that stand. */
+    public List<StandingReadings> readingsByVisit() {
+        return readingsByVisit;
     }
 
     /** What the car ran until the visit. */

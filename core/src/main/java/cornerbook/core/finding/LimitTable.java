@@ -4,6 +4,7 @@ import cornerbook.core.changeover.WinterLaw;
 import cornerbook.core.corner.SeasonKind;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -22,9 +23,15 @@ public final class LimitTable {
     private static final String OF_COUNTRY = "-";
 
     private final List<Limit> rows;
+    /** In their order. A car asks some hundred times, of a few hundred rows. */
+    private final Map<Key, List<Limit>> rowsByKey;
+
+    /** What a row is found by. */
+    private record Key(String jurisdiction, Limit.Kind kind) {}
 
     public LimitTable(List<Limit> rows) {
         this.rows = List.copyOf(rows);
+        rowsByKey = rows.stream().collect(Collectors.groupingBy(row -> new Key(row.jurisdiction(), row.kind())));
     }
 
     /** As the limits file has them. */
@@ -85,8 +92,8 @@ public final class LimitTable {
 
     private Optional<Limit> find(
             String jurisdiction, Limit.Kind kind, @Nullable SeasonKind season, Predicate<Limit> binds) {
-        return rows.stream()
-                .filter(row -> row.jurisdiction().equals(jurisdiction) && row.kind() == kind && row.season() == season)
+        return rowsByKey.getOrDefault(new Key(jurisdiction, kind), List.of()).stream()
+                .filter(row -> row.season() == season)
                 .filter(binds)
                 .findFirst();
     }

@@ -36,9 +36,10 @@ public final class RunHistory {
         mileage = new Mileage(visits);
         var run = new HashMap<String, CornerDistances>();
         @Nullable Visit before = null;
-        for (var visit : visits) {
+        for (int v = 0; v < visits.size(); v++) {
+            var visit = visits.get(v);
             if (before != null) {
-                int season = visits.indexOf(visit);
+                int season = v;
                 double distanceKm = mileage.sinceFirstKm(visit) - mileage.sinceFirstKm(before);
                 visit.arrivedOn()
                         .forEach((corner, tag) -> run.merge(

@@ -4,6 +4,7 @@ import cornerbook.core.say.Refused;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
@@ -29,6 +30,9 @@ public final class Quantities {
 
     private static final Map<String, UnitConverter> CONVERTERS = new ConcurrentHashMap<>();
 
+    /** So few have no value without end. */
+    private static final int MOST_PLAIN_DIGITS = 30;
+
     private Quantities() {}
 
     /**
@@ -40,6 +44,47 @@ public final class Quantities {
      * @throws Refused with one sentence, when the text is not a number with a unit that fits
      */
     public static double parse(String text, String bookUnit) {
+        var plain = plain(text, bookUnit);
+        return plain.isPresent() ? plain.getAsDouble() : parseAny(text, bookUnit);
+    }
+
+    /**
+     * What nearly every quantity is written as: digits, at most one separator, and a unit as it is listed. A file of a car has
+     * some thousand. Empty for all else, which {@link #parseAny} reads, and for what it refuses.
+     */
+    private static OptionalDouble plain(String text, String bookUnit) {
+        int end = 0;
+        int separator = -1;
+        while (end < text.length() && (isDigit(text.charAt(end)) || isSeparator(text.charAt(end)))) {
+            if (isSeparator(text.charAt(end))) {
+                if (separator >= 0) {
+                    return OptionalDouble.empty();
+                }
+                separator = end;
+            }
+            end++;
+        }
+        boolean grouped = separator >= 0 && GROUPED_UNITS.contains(bookUnit);
+        if (end == 0 || end > MOST_PLAIN_DIGITS || separator == 0 || separator == end - 1 || grouped) {
+            return OptionalDouble.empty();
+        }
+        int unitAt = end < text.length() && text.charAt(end) == ' ' ? end + 1 : end;
+        var unit = text.substring(unitAt);
+        if (!unit.isEmpty() && !unit.equals(bookUnit)) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(Double.parseDouble(text.substring(0, end).replace(',', '.')));
+    }
+
+    private static boolean isDigit(char character) {
+        return character >= '0' && character <= '9';
+    }
+
+    private static boolean isSeparator(char character) {
+        return character == '.' || character == ',';
+    }
+
+    private static double parseAny(String text, String bookUnit) {
         var written = OTHER_BLANKS.matcher(text).replaceAll(" ").strip();
         var match = WRITTEN.matcher(written);
         if (!match.matches()) {
@@ -76,11 +121,12 @@ public final class Quantities {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("value is %s %s, expected a finite number".formatted(value, bookUnit));
         }
-        var digits = switch (bookUnit) {
-            case "mm" -> Math.abs(value) < 1 && value != 0 ? "%.3f" : "%.1f";
-            case "V" -> "%.2f";
-            default -> "%.0f";
-        };
+        var digits =
+                switch (bookUnit) {
+                    case "mm" -> Math.abs(value) < 1 && value != 0 ? "%.3f" : "%.1f";
+                    case "V" -> "%.2f";
+                    default -> "%.0f";
+                };
         var shown = String.format(Locale.ROOT, digits, value);
         var signed = shown.matches("-0(\\.0*)?") ? shown.substring(1) : shown.replace('-', '−');
         return signed + " " + bookUnit;

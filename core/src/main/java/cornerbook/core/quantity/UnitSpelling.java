@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -70,7 +71,7 @@ final class UnitSpelling {
             entry("studs", unit("1", "studs", "stud", "goujons", "goujon")),
             entry("clicks", unit("1", "clicks", "click", "crans", "cran")));
 
-    /** By book unit: the UCUM code of each spelling, as {@link #plain} has it. A file of a car has some thousand quantities. */
+    /** By book unit: the UCUM code of each spelling, as listed and as {@link #plain} has it. A file of a car has some thousand quantities. */
     private static final Map<String, Map<String, String>> UCUM_BY_SPELLING = BY_BOOK_UNIT.entrySet().stream()
             .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, entry -> bySpelling(entry.getValue())));
 
@@ -84,7 +85,8 @@ final class UnitSpelling {
         if (bySpelling == null) {
             throw unknown(bookUnit);
         }
-        return Optional.ofNullable(bySpelling.get(plain(written)));
+        var asListed = bySpelling.get(written);
+        return Optional.ofNullable(asListed != null ? asListed : bySpelling.get(plain(written)));
     }
 
     static String ucumOf(String bookUnit) {
@@ -114,6 +116,8 @@ final class UnitSpelling {
     private static Map<String, String> bySpelling(List<Unit> units) {
         var ucum = new HashMap<String, String>();
         units.forEach(unit -> unit.spellings().forEach(spelling -> ucum.putIfAbsent(plain(spelling), unit.ucum())));
+        units.forEach(unit -> unit.spellings()
+                .forEach(spelling -> ucum.putIfAbsent(spelling, Objects.requireNonNull(ucum.get(plain(spelling))))));
         return Map.copyOf(ucum);
     }
 

@@ -9,23 +9,35 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a size designation part by part, so that an error can name the part. */
 final class SizeReader {
+    private static final Pattern BLANKS = Pattern.compile("[\\s\\u00a0\\u202f]");
+    private static final Pattern USE = Pattern.compile("LT|HL|P|T|");
+    private static final Pattern SLASH = Pattern.compile("/");
+    private static final Pattern CONSTRUCTION = Pattern.compile("ZRF|ZR|RF|R");
+    private static final Pattern CONSTRUCTION_OF_SPARE = Pattern.compile("R|D|B");
+    private static final Pattern COMMERCIAL = Pattern.compile("C");
+    private static final Pattern UP_TO_TWO_DIGITS = Pattern.compile("[0-9]{1,2}");
+    private static final Pattern UP_TO_THREE_DIGITS = Pattern.compile("[0-9]{1,3}");
+    private static final Pattern EXTRA_LOAD = Pattern.compile("XL|EXTRALOAD|REINFORCED");
+    private static final Pattern LETTER_BEFORE_EXTRA_LOAD = Pattern.compile("[A-Z](?=XL$|EXTRALOAD$|REINFORCED$)");
+    private static final Pattern REST = Pattern.compile(".*");
+
     private final String written;
     private String rest;
 
     SizeReader(String text) {
         written = text.strip();
-        rest = written.toUpperCase(Locale.ROOT).replaceAll("[\\s\\u00a0\\u202f]", "");
+        rest = BLANKS.matcher(written.toUpperCase(Locale.ROOT)).replaceAll("");
     }
 
     TyreSize read() {
         try {
-            var use = take("LT|HL|P|T|");
-            int sectionWidthMm = number(3, SizePart.SECTION_WIDTH);
-            expect("/", SizePart.SLASH);
-            int aspectRatioPercent = number(3, SizePart.ASPECT_RATIO);
-            var construction = expect(use.equals("T") ? "R|D|B" : "ZRF|ZR|RF|R", SizePart.CONSTRUCTION);
-            int rimDiameterCode = number(2, SizePart.RIM_DIAMETER_CODE);
-            boolean commercial = !take("C").isEmpty();
+            var use = take(USE);
+            int sectionWidthMm = number(UP_TO_THREE_DIGITS, SizePart.SECTION_WIDTH);
+            expect(SLASH, SizePart.SLASH);
+            int aspectRatioPercent = number(UP_TO_THREE_DIGITS, SizePart.ASPECT_RATIO);
+            var construction = expect(use.equals("T") ? CONSTRUCTION_OF_SPARE : CONSTRUCTION, SizePart.CONSTRUCTION);
+            int rimDiameterCode = number(UP_TO_TWO_DIGITS, SizePart.RIM_DIAMETER_CODE);
+            boolean commercial = !take(COMMERCIAL).isEmpty();
             boolean before = extraLoad();
             var service = service();
             return new TyreSize(
@@ -44,29 +56,29 @@ final class SizeReader {
 
     /** Makers write it before or behind the service description. */
     private boolean extraLoad() {
-        return !take("XL|EXTRALOAD|REINFORCED").isEmpty();
+        return !take(EXTRA_LOAD).isEmpty();
     }
 
     private @Nullable ServiceDescription service() {
         if (rest.isEmpty()) {
             return null;
         }
-        var loadIndex = new LoadIndex(number(3, SizePart.LOAD_INDEX));
-        var twin = take("/").isEmpty() ? null : new LoadIndex(number(3, SizePart.TWIN_LOAD_INDEX));
+        var loadIndex = new LoadIndex(number(UP_TO_THREE_DIGITS, SizePart.LOAD_INDEX));
+        var twin = take(SLASH).isEmpty() ? null : new LoadIndex(number(UP_TO_THREE_DIGITS, SizePart.TWIN_LOAD_INDEX));
         return new ServiceDescription(loadIndex, twin, SpeedSymbol.parse(speedSymbol()));
     }
 
     /** Up to the marks that may follow it. */
     private String speedSymbol() {
-        var letters = take("[A-Z](?=XL$|EXTRALOAD$|REINFORCED$)");
-        return letters.isEmpty() ? take(".*") : letters;
+        var letters = take(LETTER_BEFORE_EXTRA_LOAD);
+        return letters.isEmpty() ? take(REST) : letters;
     }
 
-    private int number(int mostDigits, SizePart expected) {
-        return Integer.parseInt(expect("[0-9]{1,%s}".formatted(mostDigits), expected));
+    private int number(Pattern digits, SizePart expected) {
+        return Integer.parseInt(expect(digits, expected));
     }
 
-    private String expect(String pattern, SizePart expected) {
+    private String expect(Pattern pattern, SizePart expected) {
         var found = take(pattern);
         if (found.isEmpty()) {
             throw bad(expected);
@@ -74,8 +86,8 @@ final class SizeReader {
         return found;
     }
 
-    private String take(String pattern) {
-        var matcher = Pattern.compile(pattern).matcher(rest);
+    private String take(Pattern pattern) {
+        var matcher = pattern.matcher(rest);
         if (!matcher.lookingAt()) {
             return "";
         }

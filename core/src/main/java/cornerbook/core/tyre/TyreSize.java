@@ -8,6 +8,7 @@ import cornerbook.core.say.Refused;
 import cornerbook.core.say.Said;
 import cornerbook.core.tyre.TyreSaid.Input;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,25 +38,30 @@ public record TyreSize(
 
     private static final String LIGHT_TRUCK = "LT";
     private static final String TEMPORARY = "T";
+    private static final Set<String> USES = Set.of("", "P", LIGHT_TRUCK, "HL", TEMPORARY);
+    private static final String RADIAL = "R";
+    private static final Set<String> CONSTRUCTIONS_OF_SPARES = Set.of(RADIAL, "D", "B");
+    private static final Set<String> NEVER_EXTRA_LOAD = Set.of(LIGHT_TRUCK, "HL", TEMPORARY);
+    private static final Set<String> NEVER_TWIN = Set.of("P", "HL", TEMPORARY);
 
     /** Refuses what no tyre has. */
     public TyreSize {
-        if (!use.matches("(P|LT|HL|T)?")) {
+        if (!USES.contains(use)) {
             throw new IllegalArgumentException("use is \"%s\", expected nothing, P, LT, HL or T".formatted(use));
         }
-        if (!construction.matches(use.equals(TEMPORARY) ? "[RDB]" : "R")) {
+        if (!(use.equals(TEMPORARY) ? CONSTRUCTIONS_OF_SPARES : Set.of(RADIAL)).contains(construction)) {
             throw new IllegalArgumentException("construction is \"%s\", expected R".formatted(construction));
         }
         check(Input.SECTION_WIDTH, sectionWidthMm, 100, 455, "mm");
         check(Input.ASPECT_RATIO, aspectRatioPercent, 20, 100, "%");
         check(Input.RIM_DIAMETER_CODE, rimDiameterCode, 10, 30, "");
-        if (extraLoad && (commercial || use.matches("LT|HL|T"))) {
+        if (extraLoad && (commercial || NEVER_EXTRA_LOAD.contains(use))) {
             throw new Refused(new TyreSaid.ExtraLoadBeside(commercial ? "C" : use));
         }
         if (commercial && !use.isEmpty()) {
             throw new Refused(new TyreSaid.CommercialBeside(use));
         }
-        if (service != null && service.twinLoadIndex() != null && (extraLoad || use.matches("P|HL|T"))) {
+        if (service != null && service.twinLoadIndex() != null && (extraLoad || NEVER_TWIN.contains(use))) {
             throw new Refused(
                     new TyreSaid.SecondIndexBeside(service.twinLoadIndex().number(), extraLoad ? "XL" : use));
         }

@@ -3,6 +3,9 @@ package cornerbook.core.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import cornerbook.core.say.Refused;
+import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,6 +57,35 @@ class QuantitiesPropertyTest {
                         random.ints(2000, 0, 2_000_000).mapToDouble(thousandths -> thousandths / 1000.0)));
         values.forEach(value -> assertThat(Quantities.parse(Quantities.write(value, bookUnit), bookUnit))
                 .isEqualTo(value == 0 ? 0.0 : value));
+    }
+
+    /** The plainest form is read by a shorter way than any other: with a sign before it, or a blank more, the same text goes the long one. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"mm", "m", "kPa", "N·m", "N", "°C", "°", "V", "A", "A·h", "km", "km/h", "g", "kg", "%", "studs"})
+    void theShortWayReadsWhatTheLongOneDoes(String bookUnit) {
+        var random = new SplittableRandom(20_260_105);
+        for (int i = 0; i < 500; i++) {
+            var separator = random.nextBoolean() ? "." : ",";
+            var digits = i % 3 == 0
+                    ? "" + random.nextInt(100_000)
+                    : random.nextInt(10_000) + separator + random.nextInt(100_000);
+            for (var written : List.of(digits, digits + bookUnit, digits + " " + bookUnit)) {
+                assertThat(read(written, bookUnit))
+                        .as("%s in %s", written, bookUnit)
+                        .isEqualTo(read("+" + written, bookUnit))
+                        .isEqualTo(read(" " + written, bookUnit));
+            }
+        }
+    }
+
+    /** Empty where it is refused. */
+    private static OptionalDouble read(String written, String bookUnit) {
+        try {
+            return OptionalDouble.of(Quantities.parse(written, bookUnit));
+        } catch (Refused refused) {
+            return OptionalDouble.empty();
+        }
     }
 
     /** What is taken to another unit is read back. */

@@ -13,6 +13,7 @@ import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.numeric.Estimate;
@@ -33,13 +34,50 @@ import org.jspecify.annotations.Nullable;
 /**
  * How the pads and discs of one car wear, from all visits until one. A part counts from the visit that replaced it; before the
  * first that is in the book its age is not known, and how thick it was is left to the readings.
- *
- * @param visits earliest first, the one that is judged last
  */
-public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
+public final class BrakeWear {
     private static final double THOUSAND = 1000;
     private static final double EVEN = 0.5;
     private static final double MOST_DAYS = 1461;
+
+    private final Vehicle vehicle;
+    private final List<Visit> visits;
+    private final DistancePerDay distance;
+    private final Mileage mileage;
+    /** Of each visit. */
+    private final List<StandingReadings> readings;
+
+    /** The wear of the brakes of a car that is judged. */
+    public BrakeWear(Case given) {
+        this(given.vehicle(), given.visits(), given.readingsByVisit(), given.distance());
+    }
+
+    /**
+     * The wear of a car's brakes.
+     *
+     * @param visits earliest first, the one that is judged last
+     */
+    public BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay distance) {
+        this(vehicle, visits, visits.stream().map(StandingReadings::new).toList(), distance);
+    }
+
+    private BrakeWear(Vehicle vehicle, List<Visit> visits, List<StandingReadings> readings, DistancePerDay distance) {
+        this.vehicle = vehicle;
+        this.visits = List.copyOf(visits);
+        this.readings = readings;
+        this.distance = distance;
+        mileage = new Mileage(visits);
+    }
+
+    /** How many visits there are. */
+    public int visits() {
+        return visits.size();
+    }
+
+    /** The brake at a corner as it was read at a visit, the first of which is 0. */
+    public BrakeCorner at(Corner corner, int visit) {
+        return new BrakeCorner(corner, vehicle, readings.get(visit));
+    }
 
     /** One part as it was followed. */
     public record Followed(ThicknessOutlook.Part part, int readings, boolean sinceNew) {}
@@ -164,30 +202,30 @@ public record BrakeWear(Vehicle vehicle, List<Visit> visits, DistancePerDay dist
             Function<BrakeCorner, OptionalDouble> thicknessMm,
             WearPrior prior,
             double limitMm) {
-        var mileage = new Mileage(visits);
-        var readings = new ArrayList<WearReading>();
+        var read = new ArrayList<WearReading>();
         double startKm = 0;
         boolean sinceNew = false;
-        for (var visit : visits) {
-            var at = new BrakeCorner(corner, vehicle, new StandingReadings(visit));
-            var read = thicknessMm.apply(at);
-            if (read.isPresent()) {
-                if (readings.isEmpty() && !sinceNew) {
-                    startKm = mileage.sinceFirstKm(visit);
+        for (int v = 0; v < visits.size(); v++) {
+            var at = at(corner, v);
+            double runKm = mileage.sinceFirstKm(visits.get(v));
+            var thickness = thicknessMm.apply(at);
+            if (thickness.isPresent()) {
+                if (read.isEmpty() && !sinceNew) {
+                    startKm = runKm;
                 }
-                readings.add(new WearReading((mileage.sinceFirstKm(visit) - startKm) / THOUSAND, read.getAsDouble()));
+                read.add(new WearReading((runKm - startKm) / THOUSAND, thickness.getAsDouble()));
             }
             if (at.done(replaced)) {
-                readings.clear();
-                startKm = mileage.sinceFirstKm(visit);
+                read.clear();
+                startKm = runKm;
                 sinceNew = true;
             }
         }
-        if (readings.isEmpty() && !sinceNew) {
+        if (read.isEmpty() && !sinceNew) {
             return Optional.empty();
         }
-        var wear = ThicknessWear.of(sinceNew ? prior : prior.ofUnknownAge(), readings);
+        var wear = ThicknessWear.of(sinceNew ? prior : prior.ofUnknownAge(), read);
         double run = (mileage.sinceFirstKm(visits.getLast()) - startKm) / THOUSAND;
-        return Optional.of(new Followed(new ThicknessOutlook.Part(wear, run, limitMm), readings.size(), sinceNew));
+        return Optional.of(new Followed(new ThicknessOutlook.Part(wear, run, limitMm), read.size(), sinceNew));
     }
 }

@@ -38,6 +38,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -61,6 +62,8 @@ public final class TreadForecaster {
     private final Knowledge knowledge;
     private final ChangeOver changeOver;
     private final Map<String, StandingReadings> currentByVisit = new HashMap<>();
+    /** A judgement asks for each set some times over: for its forecast, its axles, its plan. */
+    private final Map<WheelSet, WearPosterior> posteriors = new IdentityHashMap<>();
 
     private TreadForecaster(
             CarHistory history,
@@ -92,6 +95,10 @@ public final class TreadForecaster {
 
     /** Posterior of the set after every reading until this visit. */
     public WearPosterior posterior(WheelSet set) {
+        return posteriors.computeIfAbsent(set, this::fit);
+    }
+
+    private WearPosterior fit(WheelSet set) {
         var wear = wearHistory(set);
         return new WearModel(parameters(set)).fit(wear.newDepths(), wear.readings());
     }
@@ -141,13 +148,13 @@ public final class TreadForecaster {
         var tags = set.wheels().stream().map(Wheel::tag).toList();
         var readings = new ArrayList<TreadReading>();
         var bald = new HashSet<String>();
-        for (var visit : visits) {
+        for (int v = 0; v < visits.size(); v++) {
+            var visit = visits.get(v);
             for (var reading : current(visit).all(Measure.TREAD_DEPTH)) {
                 var tag = reading.wheelTag();
                 var spot = reading.spot();
                 if (tag != null && spot != null && tags.contains(tag) && !bald.contains(tag + spot)) {
-                    readings.add(new TreadReading(
-                            visits.indexOf(visit), tags.indexOf(tag), spot, runs.run(visit, tag), reading.value()));
+                    readings.add(new TreadReading(v, tags.indexOf(tag), spot, runs.run(visit, tag), reading.value()));
                     // What is worn to nothing wears no more: read again it would tell of a rate of nothing.
                     if (reading.value() <= 0) {
                         bald.add(tag + spot);

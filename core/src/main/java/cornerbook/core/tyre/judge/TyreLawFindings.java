@@ -3,7 +3,6 @@ package cornerbook.core.tyre.judge;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Scale;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.finding.Case;
@@ -85,8 +84,8 @@ public final class TyreLawFindings {
 
     /** The last that was read of the wheel at this visit or one before it. */
     private @Nullable Double read(Measure measure, Fitted fitted) {
-        return given.visits().reversed().stream()
-                .flatMap(visit -> new StandingReadings(visit).ofWheel(measure, fitted.tag()).stream())
+        return given.readingsByVisit().reversed().stream()
+                .flatMap(read -> read.ofWheel(measure, fitted.tag()).stream())
                 .map(Reading::value)
                 .findFirst()
                 .orElse(null);

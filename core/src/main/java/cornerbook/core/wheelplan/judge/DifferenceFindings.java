@@ -14,14 +14,13 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
-import cornerbook.core.wheelplan.PlanRequest;
 import cornerbook.core.wheelplan.judge.DifferenceSaid.Ground;
 import cornerbook.core.wheelplan.judge.DifferenceSaid.Harm;
 import cornerbook.core.wheelplan.judge.DifferenceSaid.Label;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -38,7 +37,9 @@ public final class DifferenceFindings {
     private static final int MOST_YEARS = 10;
 
     private final WheelPlanning.Needs needs;
-    private final Map<Corner, String> wheelAt;
+    /** Of the grooves of the wheel at each corner. */
+    private final Map<Corner, List<Double>> depthsMm = new EnumMap<>(Corner.class);
+
     private final LocalDate today;
     private final LocalDate nextVisit;
     private final @Nullable DriveLayout drive;
@@ -46,7 +47,13 @@ public final class DifferenceFindings {
 
     private DifferenceFindings(Case given, WheelPlanning.Needs needs, Map<Corner, String> wheelAt) {
         this.needs = needs;
-        this.wheelAt = wheelAt;
+        wheelAt.forEach((corner, tag) -> depthsMm.put(
+                corner,
+                needs.request().wheels().stream()
+                        .filter(wheel -> wheel.tag().equals(tag))
+                        .findFirst()
+                        .orElseThrow()
+                        .depthsMm()));
         today = given.visit().date();
         nextVisit = given.nextVisit();
         drive = given.vehicle().drive();
@@ -162,9 +169,8 @@ public final class DifferenceFindings {
     }
 
     private @Nullable LocalDate firstDayBeyond(Predicate<Corner> which, double limitMm) {
-        for (var day = today;
-                !day.isAfter(nextVisit) && !day.isAfter(today.plusYears(MOST_YEARS));
-                day = day.plusDays(1)) {
+        var latest = today.plusYears(MOST_YEARS);
+        for (var day = today; !day.isAfter(nextVisit) && !day.isAfter(latest); day = day.plusDays(1)) {
             if (differenceMm(which, kmUntil(day)) > limitMm) {
                 return day;
             }
@@ -177,21 +183,22 @@ public final class DifferenceFindings {
     }
 
     private double differenceMm(Predicate<Corner> which, double afterKm) {
-        var lowest = Arrays.stream(Corner.values())
-                .filter(which)
-                .map(corner -> lowestMm(corner, afterKm))
-                .toList();
-        return Collections.max(lowest) - Collections.min(lowest);
+        double highest = Double.NEGATIVE_INFINITY;
+        double lowest = Double.POSITIVE_INFINITY;
+        for (var corner : Corner.values()) {
+            if (which.test(corner)) {
+                double depthMm = lowestMm(corner, afterKm);
+                highest = Math.max(highest, depthMm);
+                lowest = Math.min(lowest, depthMm);
+            }
+        }
+        return highest - lowest;
     }
 
+    /** Asked for each day until the next visit. */
     private double lowestMm(Corner corner, double afterKm) {
-        PlanRequest request = needs.request();
-        var depths = request.wheels().stream()
-                .filter(wheel -> wheel.tag().equals(wheelAt.get(corner)))
-                .findFirst()
-                .orElseThrow()
-                .depthsMm();
-        var rates = Objects.requireNonNull(request.ratesMmPer1000Km().get(corner));
+        var depths = Objects.requireNonNull(depthsMm.get(corner));
+        var rates = Objects.requireNonNull(needs.request().ratesMmPer1000Km().get(corner));
         double lowest = Double.POSITIVE_INFINITY;
         for (int g = 0; g < depths.size(); g++) {
             lowest = Math.min(lowest, depths.get(g) - afterKm / 1000 * rates.get(g));

@@ -161,9 +161,9 @@ public final class BrakeFluidFindings {
     }
 
     private @Nullable LocalDate lastChange() {
-        for (var visit : given.visits().reversed()) {
-            if (isReplaced(new StandingReadings(visit))) {
-                return visit.date();
+        for (int v = given.visits().size() - 1; v >= 0; v--) {
+            if (isReplaced(given.readingsByVisit().get(v))) {
+                return given.visits().get(v).date();
             }
         }
         return vehicle.details().fluidChange().changedOn();

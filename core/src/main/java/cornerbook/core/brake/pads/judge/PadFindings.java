@@ -8,7 +8,6 @@ import cornerbook.core.brake.judge.Deficiency;
 import cornerbook.core.brake.judge.GaugeError;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Scale;
-import cornerbook.core.car.StandingReadings;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Case;
@@ -225,9 +224,8 @@ public final class PadFindings {
     }
 
     private Optional<Double> spreadBeforeMm() {
-        var visits = wear.visits();
-        for (int i = visits.size() - 2; i >= 0; i--) {
-            var then = new BrakeCorner(at.corner(), at.vehicle(), new StandingReadings(visits.get(i)));
+        for (int i = wear.visits() - 2; i >= 0; i--) {
+            var then = wear.at(at.corner(), i);
             var inner = then.padMm(Spot.INNER);
             var outer = then.padMm(Spot.OUTER);
             if (then.done(Measure.PADS_REPLACED)) {

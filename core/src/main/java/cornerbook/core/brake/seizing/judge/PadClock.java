@@ -9,6 +9,7 @@ import cornerbook.core.car.StandingReadings;
 import cornerbook.core.car.Vehicle;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Case;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -31,6 +32,15 @@ public final class PadClock {
 
     /** The clocks of all pads that a car has, over its visits, earliest first. */
     public static List<PadClock> of(Vehicle vehicle, List<Visit> visits) {
+        return of(vehicle, visits, visits.stream().map(StandingReadings::new).toList());
+    }
+
+    /** The same of a car that is judged. */
+    static List<PadClock> of(Case given) {
+        return of(given.vehicle(), given.visits(), given.readingsByVisit());
+    }
+
+    private static List<PadClock> of(Vehicle vehicle, List<Visit> visits, List<StandingReadings> read) {
         var clocks = new ArrayList<PadClock>();
         for (var corner : Corner.values()) {
             if (vehicle.axle(corner.axle()).brake().hasDrum()) {
@@ -38,13 +48,15 @@ public final class PadClock {
             }
             for (var spot : BrakeCorner.SIDES) {
                 var clock = new PadClock();
-                for (var visit : visits) {
-                    var readings = new StandingReadings(visit);
-                    readings.ofCorner(Measure.PAD_MOVEMENT, corner, spot)
-                            .ifPresent(found -> clock.seen(visit.date(), isSeized(found)));
-                    readings.ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)
+                for (int v = 0; v < read.size(); v++) {
+                    var day = visits.get(v).date();
+                    read.get(v)
+                            .ofCorner(Measure.PAD_MOVEMENT, corner, spot)
+                            .ifPresent(found -> clock.seen(day, isSeized(found)));
+                    read.get(v)
+                            .ofCorner(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null)
                             .filter(left -> !isSeized(left))
-                            .ifPresent(left -> clock.serviced(visit.date()));
+                            .ifPresent(left -> clock.serviced(day));
                 }
                 clocks.add(clock);
             }

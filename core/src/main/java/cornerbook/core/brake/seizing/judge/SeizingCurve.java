@@ -30,7 +30,7 @@ public record SeizingCurve(SeizingHazard hazard, SeizingExposure exposure, List<
                         ? SeizingHazard.learn(histories(given.vehicle(), given.visits(), kmPerDay))
                         : learned.hazard(),
                 exposure(given.vehicle(), kmPerDay),
-                PadClock.of(given.vehicle(), given.visits()).stream()
+                PadClock.of(given).stream()
                         .flatMap(clock -> clock.times().stream())
                         .toList());
     }

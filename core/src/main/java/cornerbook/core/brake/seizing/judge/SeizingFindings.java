@@ -24,7 +24,9 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Said;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -43,7 +45,7 @@ public final class SeizingFindings {
         var nextVisit = given.nextVisit();
         var knowledge = given.knowledge();
         var risk = given.limit(Limit.Kind.SEIZING_RISK);
-        var clocks = PadClock.of(given.vehicle(), given.visits());
+        var clocks = PadClock.of(given);
         var running =
                 clocks.stream().map(PadClock::running).filter(Objects::nonNull).toList();
         if (running.isEmpty()) {
@@ -131,22 +133,48 @@ public final class SeizingFindings {
     }
 
     /** Pads that move today, each with the day of its last service. */
-    private record PadsTogether(
-            SeizingHazard hazard,
-            SeizingExposure exposure,
-            List<LocalDate> serviced,
-            List<CensoredTime> ended,
-            LocalDate today,
-            double risk) {
+    private static final class PadsTogether {
         static final ToDoubleFunction<Chance> LOWER = Chance::lower;
         static final ToDoubleFunction<Chance> MIDDLE = Chance::probability;
         static final ToDoubleFunction<Chance> UPPER = Chance::upper;
 
+        private final SeizingHazard hazard;
+        private final SeizingExposure exposure;
+        private final List<LocalDate> serviced;
+        private final List<CensoredTime> ended;
+        private final LocalDate today;
+        private final double risk;
+        /** By months since a service: most pads of a car are serviced on the same days, and each day to come asks for those before. */
+        private final Map<Double, Chance> chances = new HashMap<>();
+
+        PadsTogether(
+                SeizingHazard hazard,
+                SeizingExposure exposure,
+                List<LocalDate> serviced,
+                List<CensoredTime> ended,
+                LocalDate today,
+                double risk) {
+            this.hazard = hazard;
+            this.exposure = exposure;
+            this.serviced = serviced;
+            this.ended = ended;
+            this.today = today;
+            this.risk = risk;
+        }
+
         /** Chance that at least one seizes by a day. */
         double chance(LocalDate by, ToDoubleFunction<Chance> which) {
             var ofCar = ended(which);
+            @Nullable LocalDate before = null;
+            double now = 0;
+            double then = 0;
             for (var day : serviced) {
-                ofCar.free(until(SaltClock.months(day, today), which), until(SaltClock.months(day, by), which));
+                if (!day.equals(before)) {
+                    now = until(SaltClock.months(day, today), which);
+                    then = until(SaltClock.months(day, by), which);
+                    before = day;
+                }
+                ofCar.free(now, then);
             }
             return ofCar.chance();
         }
@@ -167,7 +195,9 @@ public final class SeizingFindings {
         }
 
         private double until(double months, ToDoubleFunction<Chance> which) {
-            return months > 0 ? which.applyAsDouble(hazard.chance(exposure, 0, months)) : 0;
+            return months > 0
+                    ? which.applyAsDouble(chances.computeIfAbsent(months, since -> hazard.chance(exposure, 0, since)))
+                    : 0;
         }
 
         /** The last day on which the chance is still taken; null when it is for years. */
