@@ -4,9 +4,8 @@ import cornerbook.app.book.estimate.EstimateLine;
 import cornerbook.app.book.price.PriceList;
 import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
-import cornerbook.core.brake.judge.BrakeSaid;
 import cornerbook.core.days.PlannedWork;
-import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.price.Job;
@@ -55,8 +54,6 @@ final class Draft {
                 .toList();
         for (var advice : assessment.advice()) {
             if (advice.mayBeDeclined() && !(isOfPair(advice) && !parts.isEmpty() && parts.containsAll(works(advice)))) {
-        for (var advice : assessment.advice()) {
-            if (advice.mayBeDeclined() && !isAskedForByItsParts(advice, assessment.advice())) {
                 add(lines, advice, once, tyres, prices, reader);
             }
         }
@@ -79,18 +76,6 @@ final class Draft {
     /** That both sides belong together: of an axle of which a worn part asks for it the same work as the line of the part that asks for it. */
     static boolean isOfPair(Advice advice) {
         return advice.first().subject().part() == Subject.Part.BRAKE_PAIR;
-    /** That both sides of an axle belong together is the same work as the line of the worn part on it, which is for both sides. */
-    private static boolean isAskedForByItsParts(Advice advice, List<Advice> all) {
-        return advice.first().title() instanceof BrakeSaid.ReplacePair pair
-                && all.stream()
-                        .filter(other -> other.todo()
-                                .filter(todo -> todo.action() == Todo.Action.REPLACE_PAIR)
-                                .isPresent())
-                        .flatMap(other -> other.findings().stream())
-                        .map(Finding::subject)
-                        .anyMatch(subject -> subject.part() == pair.pair().part()
-                                && subject.corner() != null
-                                && subject.corner().axle() == pair.axle());
     }
 
     /** @param once jobs that are done once for the car, and were asked for already: a second advice offers none again */

@@ -27,24 +27,6 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
 
     static Optional<JobOf> find(Advice advice) {
         return advice.todo()
-                .flatMap(todo -> find(advice.first(), todo.action()))
-                .map(job -> new JobOf(job, times(job, corners(advice)), ChargedWork.of(job, corners(advice))));
-    }
-
-    /** What belongs together on both sides of an axle says itself which parts they are. */
-    private static Optional<Job> find(Finding finding, Todo.Action action) {
-        return action == Todo.Action.REPLACE_PAIR && finding.title() instanceof BrakeSaid.ReplacePair asked
-                ? Optional.of(ofPair(asked.pair()))
-                : find(finding.subject().part(), action);
-    }
-
-    private static Job ofPair(BrakeSaid.Pair pair) {
-        return switch (pair) {
-            case PADS -> Job.PADS;
-            case DISCS -> Job.DISCS;
-            case SHOES -> Job.SHOES;
-            case DRUMS -> Job.DRUMS;
-        };
                 .flatMap(todo -> find(part(advice), todo.action()))
                 .map(job -> new JobOf(job, times(job, corners(advice)), ChargedWork.of(job, corners(advice))));
     }
@@ -90,16 +72,6 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
         return finding.title() instanceof BrakeSaid.ReplacePair asked
                 ? Arrays.stream(Corner.values()).filter(corner -> corner.axle() == asked.axle())
                 : Stream.ofNullable(finding.subject().corner());
-        if (advice.first().title() instanceof BrakeSaid.ReplacePair pair) {
-            return Arrays.stream(Corner.values())
-                    .filter(corner -> corner.axle() == pair.axle())
-                    .toList();
-        }
-        return advice.findings().stream()
-                .map(finding -> finding.subject().corner())
-                .filter(Objects::nonNull)
-                .distinct()
-                .toList();
     }
 
     /** What is about no corner is about all of them. */
