@@ -46,7 +46,7 @@ class BookChangesTest {
 
     @BeforeEach
     void open() {
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records().addCar(CAR);
     }
 
@@ -260,13 +260,13 @@ class BookChangesTest {
     /** Another book with the car, after somebody else's statement. */
     private Book damaged(String sql) throws SQLException {
         var place = folder.resolve("damaged");
-        try (var sound = Book.open(place)) {
+        try (var sound = EmptyBook.open(place)) {
             sound.records().addCar(CAR);
         }
         try (var connection = DriverManager.getConnection("jdbc:sqlite:" + place.resolve(BookFile.NAME));
                 var statement = connection.createStatement()) {
             statement.execute(sql);
         }
-        return Book.open(place);
+        return EmptyBook.open(place);
     }
 }

@@ -29,7 +29,7 @@ class CarSearchTest {
 
     @BeforeEach
     void oneCustomerHasAnAccent(@TempDir Path folder) {
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         var first = SHOP.getFirst();
         var customer = new Customer(first.customer().id(), "Élodie Pré-Noël", "+1 819 555 0177", null, null);
         book.records()

@@ -2,7 +2,6 @@ package cornerbook.app.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.book.coming.ComingCar;
 import cornerbook.app.book.coming.ComingLedger.Days;
@@ -29,34 +28,18 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What customers were asked, said and were sent is the same in SQLite and in a real PostgreSQL, and neither lets it be changed. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ComingStaysTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final Instant NOW = Instant.parse("2026-11-25T14:00:00Z");
     private static final Days YEAR = Days.until(TODAY.plusYears(1), TODAY);
 
-    private PostgresqlCluster cluster;
-
-    @BeforeAll
-    void start() throws Exception {
-        var programs = PostgresqlCluster.findPrograms();
-        assumeTrue(programs.isPresent(), "PostgreSQL is not installed; Debian has it in the package postgresql");
-        cluster = PostgresqlCluster.start(programs.get());
-    }
-
-    @AfterAll
-    void stop() throws Exception {
-        if (cluster != null) {
-            cluster.stop();
-        }
-    }
+    @RegisterExtension
+    private final PostgresqlOfTests postgresql = new PostgresqlOfTests();
 
     private static void fill(Book book) {
         book.records().addCars(DemoShop.histories(TODAY));
@@ -100,8 +83,8 @@ class ComingStaysTest {
 
     @Test
     void bothKeepTheSame(@TempDir Path folder) throws Exception {
-        try (var server = Book.onServer(cluster.database("coming"));
-                var file = Book.open(folder)) {
+        try (var server = Book.onServer(postgresql.book());
+                var file = EmptyBook.open(folder)) {
             fill(server);
             fill(file);
             assertThat(file.coming().list(YEAR, 0, 100).list()).isNotEmpty();
@@ -124,9 +107,9 @@ class ComingStaysTest {
 
     @Test
     void whatWasSaidAndSentCannotBeChangedButForWhatIsErased(@TempDir Path folder) throws Exception {
-        var url = cluster.database("stays");
+        var url = postgresql.book();
         try (var server = Book.onServer(url);
-                var file = Book.open(folder)) {
+                var file = EmptyBook.open(folder)) {
             fill(server);
             fill(file);
             refused(url);

@@ -3,7 +3,6 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.bill.AgreedWork;
@@ -33,41 +32,25 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A book goes from a file to a real PostgreSQL and back, and nothing of it is lost or becomes another. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class MoveTest {
     private static final List<CarHistory> SHOP = DemoShop.histories(LocalDate.of(2026, 11, 25));
 
-    private PostgresqlCluster cluster;
+    @RegisterExtension
+    private final PostgresqlOfTests postgresql = new PostgresqlOfTests();
 
     @TempDir
     private Path folder;
 
-    @BeforeAll
-    void start() throws Exception {
-        var programs = PostgresqlCluster.findPrograms();
-        assumeTrue(programs.isPresent(), "PostgreSQL is not installed; Debian has it in the package postgresql");
-        cluster = PostgresqlCluster.start(programs.get());
-    }
-
-    @AfterAll
-    void stop() throws Exception {
-        if (cluster != null) {
-            cluster.stop();
-        }
-    }
-
     /** With photos and notes, and a reading that was put right twice, by ids that do not stand in the order of the entries. */
     @BeforeEach
     void fill() {
-        try (var book = Book.open(folder.resolve("first"))) {
+        try (var book = EmptyBook.open(folder.resolve("first"))) {
             book.records()
                     .add(IntStream.range(0, SHOP.size())
                             .mapToObj(i -> new Notes(i).ofCar(SHOP.get(i)))
@@ -125,8 +108,8 @@ class MoveTest {
 
     @Test
     void everythingComesBackFromServerAsItWasInTheFile() throws Exception {
-        var url = cluster.database("there");
-        try (var first = Book.open(folder.resolve("first"))) {
+        var url = postgresql.database();
+        try (var first = EmptyBook.open(folder.resolve("first"))) {
             var moved = first.move(url);
             assertThat(moved.counts().cars()).isEqualTo(SHOP.size());
             assertThat(moved.rows()).isEqualTo(rows(folder.resolve("first")).size());
@@ -137,7 +120,7 @@ class MoveTest {
         }
         assertThat(rows(folder.resolve("back"))).containsExactlyElementsOf(rows(folder.resolve("first")));
         try (var back = Book.open(folder.resolve("back"));
-                var first = Book.open(folder.resolve("first"))) {
+                var first = EmptyBook.open(folder.resolve("first"))) {
             assertThat(back.check()).isEmpty();
             for (var car : SHOP) {
                 var id = car.vehicle().id();
@@ -184,15 +167,15 @@ class MoveTest {
 
     @Test
     void oneThatHasEntriesIsNotWrittenOver() throws Exception {
-        var url = cluster.database("used");
+        var url = postgresql.database();
         try (var used = Book.onServer(url)) {
             used.records().addCar(SHOP.getLast());
         }
-        try (var other = Book.open(folder.resolve("other"))) {
+        try (var other = EmptyBook.open(folder.resolve("other"))) {
             other.records().addCar(SHOP.getLast());
         }
         var before = rows(folder.resolve("other"));
-        try (var first = Book.open(folder.resolve("first"))) {
+        try (var first = EmptyBook.open(folder.resolve("first"))) {
             assertRefused(() -> first.move(url), "has a book with entries already, expected an empty database");
             assertRefused(
                     () -> first.move(folder.resolve("other").toString()), "has a book already, expected one without");
@@ -211,8 +194,8 @@ class MoveTest {
             statement.execute(
                     "update customer set name = 'A' || char(0) || 'B' where id = (select min(id) from customer)");
         }
-        var url = cluster.database("nothing");
-        try (var first = Book.open(folder.resolve("first"))) {
+        var url = postgresql.database();
+        try (var first = EmptyBook.open(folder.resolve("first"))) {
             assertThatThrownBy(() -> first.move(url))
                     .extracting(InEnglish::told, STRING)
                     .isNotBlank();
@@ -225,7 +208,7 @@ class MoveTest {
     /** As a failing disk would, a trigger keeps another letter than it was given. */
     @Test
     void oneThatIsNotKeptAsItWasGivenIsNotKeptAtAll() throws Exception {
-        var url = cluster.database("otherwise");
+        var url = postgresql.database();
         Book.onServer(url).close();
         try (var connection = DriverManager.getConnection(url);
                 var statement = connection.createStatement()) {
@@ -234,7 +217,7 @@ class MoveTest {
             statement.execute(
                     "create trigger otherwise before insert on customer for each row execute function otherwise()");
         }
-        try (var first = Book.open(folder.resolve("first"))) {
+        try (var first = EmptyBook.open(folder.resolve("first"))) {
             assertRefused(() -> first.move(url), "The rows of customer in " + url.replaceFirst("\\?.*", ""));
         }
         try (var there = Book.onServer(url)) {

@@ -39,7 +39,7 @@ class MovedReadingsTest {
 
     @Test
     void aReadingGoesToTheSameCornerOfTheRightCarAndIsKeptStruck(@TempDir Path folder) {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(List.of(car("wrong"), car("right")));
             book.readings().add("wrong-v", List.of(tread("a", 5.1, null), tread("b", 5.4, "a"), pad("c", 6)));
 
@@ -74,7 +74,7 @@ class MovedReadingsTest {
 
     @Test
     void aReadingGoesToTheWheelAtAnotherCornerOfTheSameCar(@TempDir Path folder) {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(List.of(car("wrong")));
             book.readings().add("wrong-v", List.of(tread("a", 5.1, null)));
 
@@ -124,7 +124,7 @@ class MovedReadingsTest {
 
     @Test
     void whatStandsNoMoreOrHasNoReasonIsNotMoved(@TempDir Path folder) {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(List.of(car("wrong"), car("right")));
             book.readings().add("wrong-v", List.of(tread("a", 5.1, null), tread("b", 5.4, "a")));
             for (var ids : List.of(Set.of("a"), Set.of("nobody's"), Set.<String>of())) {

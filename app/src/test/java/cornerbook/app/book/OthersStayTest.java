@@ -2,7 +2,6 @@ package cornerbook.app.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
@@ -26,10 +25,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What was taken in of other shops' knowledge is the same in SQLite and in a real PostgreSQL, and neither lets it be changed. */
@@ -43,7 +42,8 @@ class OthersStayTest {
             DemoShop.histories(BEFORE, 100, 160).toList();
     private static final Extent EXTENT = new Extent(60, 12, 500, BEFORE.minusYears(4), BEFORE.minusDays(2));
 
-    private PostgresqlCluster cluster;
+    @RegisterExtension
+    private final PostgresqlOfTests postgresql = new PostgresqlOfTests();
 
     @TempDir
     private Path folder;
@@ -51,18 +51,8 @@ class OthersStayTest {
     private SigningKey key;
 
     @BeforeAll
-    void start() throws Exception {
-        var programs = PostgresqlCluster.findPrograms();
-        assumeTrue(programs.isPresent(), "PostgreSQL is not installed; Debian has it in the package postgresql");
-        cluster = PostgresqlCluster.start(programs.get());
+    void makeKey() throws Exception {
         key = SigningKey.make(Files.createTempDirectory("keys").resolve("key"));
-    }
-
-    @AfterAll
-    void stop() throws Exception {
-        if (cluster != null) {
-            cluster.stop();
-        }
     }
 
     private String file(LocalDate learnedOn) {
@@ -132,17 +122,18 @@ class OthersStayTest {
 
     @Test
     void bothKeepTheSameAndItGoesFromOneToTheOther() throws Exception {
-        var url = cluster.database("others");
+        var url = postgresql.book();
         try (var server = Book.onServer(url);
-                var file = Book.open(folder.resolve("file"))) {
+                var file = EmptyBook.open(folder.resolve("file"))) {
             var ofServer = takesIn(server);
             var ofFile = takesIn(file);
             assertThat(server.knowledge()
                             .read()
                             .distance(SHOP.getFirst().sets().getFirst().season()))
                     .isNotEqualTo(DistancePrior.DEFAULT);
-            file.move(cluster.database("moved"));
-            try (var moved = Book.onServer(cluster.address("moved"))) {
+            var elsewhere = postgresql.database();
+            file.move(elsewhere);
+            try (var moved = Book.onServer(elsewhere)) {
                 assertThat(moved.others().find()).isEqualTo(file.others().find());
                 assertThat(moved.knowledge().read()).isEqualTo(file.knowledge().read());
             }
@@ -176,7 +167,7 @@ class OthersStayTest {
     @Test
     void aDamagedFileIsToldAndDoesNotCount() throws Exception {
         var place = folder.resolve("damaged");
-        try (var book = Book.open(place)) {
+        try (var book = EmptyBook.open(place)) {
             takesIn(book);
         }
         try (var connection = DriverManager.getConnection("jdbc:sqlite:" + place.resolve(BookFile.NAME));
@@ -184,7 +175,7 @@ class OthersStayTest {
             statement.executeUpdate("drop trigger taken_knowledge_is_never_updated");
             statement.executeUpdate("update taken_knowledge set file = replace(file, '7', '8')");
         }
-        try (var book = Book.open(place)) {
+        try (var book = EmptyBook.open(place)) {
             assertThat(book.others().find()).isEmpty();
             assertThat(book.knowledge().read().others()).isNull();
             assertThat(book.check()).isNotEmpty();

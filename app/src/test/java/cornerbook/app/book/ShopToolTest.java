@@ -28,14 +28,14 @@ class ShopToolTest {
 
     @Test
     void aToolIsKeptChangedAndRemoved(@TempDir Path folder) {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.tools().put(wrench("W-1", 40, 200));
             book.tools().put(wrench("W-2", 5, 60));
             book.tools().put(wrench("W-1", 40, 210));
             assertThat(book.tools().list()).containsExactly(wrench("W-1", 40, 210), wrench("W-2", 5, 60));
             book.tools().remove("W-2");
         }
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             assertThat(book.tools().list()).containsExactly(wrench("W-1", 40, 210));
             assertThat(book.check()).isEmpty();
         }
@@ -55,7 +55,7 @@ class ShopToolTest {
                 0,
                 DUE,
                 new Hoist(4, new HoistRating(4000, 1000.0, null), List.of(50.0), 1100.0, List.of(), 45.0, 3600.0));
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(List.of(car));
             book.tools().put(hoist);
             book.tools().put(wrench("W-1", 40, 200));
@@ -64,7 +64,7 @@ class ShopToolTest {
             book.tools().put(wrench("W-1", 40, 340));
             book.tools().remove("H-1");
         }
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             var visit = book.visits().find(visitId).orElseThrow();
             assertThat(visit.card().findTool(ShopTool.Kind.HOIST)).contains(hoist);
             assertThat(visit.card().findTool(ShopTool.Kind.TORQUE_WRENCH)).contains(wrench("W-1", 40, 200));
@@ -77,7 +77,7 @@ class ShopToolTest {
     @Test
     void theToolThatWasUsedLastIsOfferedFirst(@TempDir Path folder) {
         var car = DemoShop.histories(DUE.minusDays(60)).getFirst();
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(List.of(car));
             book.tools().put(wrench("A-1", 40, 200));
             book.tools().put(wrench("W-2", 40, 200));

@@ -73,7 +73,7 @@ class TakenReadingsTest {
     }
 
     private void isRefused(CarHistory car, String sentence) {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(CARS.subList(0, 1));
             assertThatThrownBy(() -> book.records().addCars(List.of(CARS.get(2), car)))
                     .extracting(InEnglish::told, STRING)
@@ -100,7 +100,7 @@ class TakenReadingsTest {
 
     @Test
     void aReadingIsTakenByACarThatComesWithIt() {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             var first = CARS.getFirst();
             assertThatThrownBy(() -> book.records().addCars(List.of(first, car("new-1", "new-r1", "new-2", TAKEN))))
                     .extracting(InEnglish::told, STRING)

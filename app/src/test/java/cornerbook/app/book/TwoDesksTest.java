@@ -25,7 +25,7 @@ class TwoDesksTest {
 
     @Test
     void numbersOfABookInAFolderHaveNoGap(@TempDir Path folder) throws Exception {
-        numbersHaveNoGap(() -> Book.open(folder));
+        numbersHaveNoGap(() -> EmptyBook.open(folder));
     }
 
     @Test

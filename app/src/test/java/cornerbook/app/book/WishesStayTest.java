@@ -2,7 +2,6 @@ package cornerbook.app.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
@@ -20,34 +19,18 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What customers would like and what people have learned is the same in SQLite and in a real PostgreSQL, and neither lets it be changed. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WishesStayTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final Instant NOW = Instant.parse("2026-11-25T14:00:00Z");
     private static final String CAR = "demo-03";
 
-    private PostgresqlCluster cluster;
-
-    @BeforeAll
-    void start() throws Exception {
-        var programs = PostgresqlCluster.findPrograms();
-        assumeTrue(programs.isPresent(), "PostgreSQL is not installed; Debian has it in the package postgresql");
-        cluster = PostgresqlCluster.start(programs.get());
-    }
-
-    @AfterAll
-    void stop() throws Exception {
-        if (cluster != null) {
-            cluster.stop();
-        }
-    }
+    @RegisterExtension
+    private final PostgresqlOfTests postgresql = new PostgresqlOfTests();
 
     private static void fill(Book book) {
         book.records().addCars(DemoShop.histories(TODAY));
@@ -74,8 +57,8 @@ class WishesStayTest {
 
     @Test
     void bothKeepTheSame(@TempDir Path folder) throws Exception {
-        try (var server = Book.onServer(cluster.database("wishes"));
-                var file = Book.open(folder)) {
+        try (var server = Book.onServer(postgresql.book());
+                var file = EmptyBook.open(folder)) {
             fill(server);
             fill(file);
             for (var book : List.of(server, file)) {
@@ -105,9 +88,9 @@ class WishesStayTest {
 
     @Test
     void whoWasErasedIsAskedNothingAndWhatWasSaidStays(@TempDir Path folder) throws Exception {
-        var url = cluster.database("stays");
+        var url = postgresql.book();
         try (var server = Book.onServer(url);
-                var file = Book.open(folder)) {
+                var file = EmptyBook.open(folder)) {
             fill(server);
             fill(file);
             refused(url);

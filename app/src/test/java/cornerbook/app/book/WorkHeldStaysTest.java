@@ -2,7 +2,6 @@ package cornerbook.app.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.customer.KeptOfCustomer.Mention;
@@ -23,35 +22,19 @@ import java.sql.SQLException;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What was said of work that nobody agreed to is the same in SQLite and in a real PostgreSQL, and neither lets it be changed. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WorkHeldStaysTest {
     private static final String CAR = "demo-08";
     private static final String VISIT = "demo-08-v7";
     private static final ChargedWork PADS = ChargedWork.find("PADS.FRONT").orElseThrow();
     private static final ChargedWork HOSE = ChargedWork.find("BRAKE_HOSE.RF").orElseThrow();
 
-    private PostgresqlCluster cluster;
-
-    @BeforeAll
-    void start() throws Exception {
-        var programs = PostgresqlCluster.findPrograms();
-        assumeTrue(programs.isPresent(), "PostgreSQL is not installed; Debian has it in the package postgresql");
-        cluster = PostgresqlCluster.start(programs.get());
-    }
-
-    @AfterAll
-    void stop() throws Exception {
-        if (cluster != null) {
-            cluster.stop();
-        }
-    }
+    @RegisterExtension
+    private final PostgresqlOfTests postgresql = new PostgresqlOfTests();
 
     private static Reading done(String id, Measure measure, Corner corner) {
         return new Reading(id, measure, corner, null, null, 1, "done", null, null);
@@ -102,8 +85,8 @@ class WorkHeldStaysTest {
 
     @Test
     void bothKeepTheSame(@TempDir Path folder) throws Exception {
-        try (var server = Book.onServer(cluster.database("held"));
-                var file = Book.open(folder)) {
+        try (var server = Book.onServer(postgresql.book());
+                var file = EmptyBook.open(folder)) {
             fill(server);
             fill(file);
             assertThat(server.estimates().of(VISIT)).isEqualTo(file.estimates().of(VISIT));
@@ -123,9 +106,9 @@ class WorkHeldStaysTest {
     /** A reason in a person's own words goes with the customer who is erased; the law's own reasons name nobody, and stay. */
     @Test
     void whatWasSaidStaysAndItsOwnWordsAreErased(@TempDir Path folder) throws Exception {
-        var url = cluster.database("held_stays");
+        var url = postgresql.book();
         try (var server = Book.onServer(url);
-                var file = Book.open(folder)) {
+                var file = EmptyBook.open(folder)) {
             fill(server);
             fill(file);
             refused(url);

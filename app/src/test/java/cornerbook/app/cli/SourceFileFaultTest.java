@@ -3,7 +3,7 @@ package cornerbook.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.words.Reader;
 import java.io.PrintWriter;
@@ -45,7 +45,7 @@ class SourceFileFaultTest {
     void aCarThatCannotBeReadKeepsNoOtherFromBeingWritten(@TempDir Path folder) throws Exception {
         var cars = DemoShop.histories(TODAY).subList(0, 3);
         var data = folder.resolve("book");
-        try (var book = Book.open(data)) {
+        try (var book = EmptyBook.open(data)) {
             book.records().addCars(cars);
         }
         var damaged = cars.get(1).vehicle().id();

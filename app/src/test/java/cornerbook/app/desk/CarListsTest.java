@@ -2,7 +2,7 @@ package cornerbook.app.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 import java.nio.file.Path;
@@ -21,7 +21,7 @@ class CarListsTest {
     @ValueSource(ints = {0, 20, 90, 150})
     void closingEndsWhatRunsInTheBackground(int afterMilliseconds, @TempDir Path folder) throws Exception {
         var before = running();
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             var learning = new Learning(book, new Assessor(LimitsFile.load()), Clock.systemUTC());
             try (var lists = new CarLists(book, learning, Clock.systemUTC())) {
                 lists.start();

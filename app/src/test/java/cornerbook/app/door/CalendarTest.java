@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import biweekly.Biweekly;
 import biweekly.component.VEvent;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
@@ -62,7 +63,7 @@ class CalendarTest {
     void open() throws IOException {
         LOG.setLevel(Level.INFO);
         LOG.addHandler(toList);
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records().addCars(List.of(ServedShop.car(CAR), ServedShop.car(OTHER_CAR)));
         book.devices().putPerson("Ines", "no hash");
         var port = ServedShop.twoFreePorts();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.certificate.ShopCertificates;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.Letterhead;
@@ -38,14 +39,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PairingTest {
     private static final Clock CLOCK = Clock.systemUTC();
+    /** Enough to be right: what a shop pays for one PIN, these tests would pay a hundred times. */
+    private static final int FEW_ROUNDS = 1000;
+
     private final HttpClient client = HttpClient.newHttpClient();
     private Book book;
     private Pairing pairing;
 
     @BeforeEach
     void open(@TempDir Path folder) {
-        book = Book.open(folder);
-        pairing = new Pairing(book.devices(), CLOCK, new Refusals(CLOCK));
+        book = EmptyBook.open(folder);
+        pairing = new Pairing(book.devices(), CLOCK, new Refusals(CLOCK), FEW_ROUNDS);
         book.devices().putPerson("Ada", pairing.hashPin("4711"));
     }
 
@@ -62,6 +66,21 @@ class PairingTest {
         assertThat(HexFormat.of()
                         .formatHex(Pairing.derive("Password", "NaCl".getBytes(StandardCharsets.UTF_8), 80_000)))
                 .isEqualTo("4ddcd8f60b98be21830cee5ef22701f9641a4418d04c0414aeff08876b34ab56");
+    }
+
+    /** 600 000 rounds (OWASP's password storage cheat sheet, from memory), noted with each PIN and its salt. */
+    @Test
+    void aShopPaysAllRoundsForAPin() {
+        var kept = new Pairing(book.devices(), CLOCK, new Refusals(CLOCK)).hashPin("4711");
+        assertThat(kept).matches("600000\\$[0-9a-f]{32}\\$[0-9a-f]{64}");
+        book.devices().putPerson("Bo", kept);
+        assertThat(pairing.pair(pairing.code(), "Tablet", "Bo", "4711"))
+                .as("by the rounds that stand with the PIN")
+                .isNotEmpty();
+        assertThat(pairing.hashPin("4711"))
+                .as("with a salt of its own")
+                .matches("1000\\$.*")
+                .isNotEqualTo(pairing.hashPin("4711"));
     }
 
     @Test

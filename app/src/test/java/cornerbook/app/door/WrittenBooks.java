@@ -1,6 +1,6 @@
 package cornerbook.app.door;
 
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.core.car.CarHistory;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -38,7 +38,7 @@ final class WrittenBooks {
     }
 
     private static void add(Path folder, List<CarHistory> cars) {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(cars);
         }
     }

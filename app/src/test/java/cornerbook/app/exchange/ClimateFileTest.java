@@ -6,6 +6,7 @@ import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.demo.DemoShop;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -51,7 +52,7 @@ class ClimateFileTest {
     @Test
     void aClimateIsKeptReplacedBackedUpAndRemoved(@TempDir Path folder) {
         var backup = folder.resolve("backup.db");
-        try (var book = Book.open(folder.resolve("one"))) {
+        try (var book = EmptyBook.open(folder.resolve("one"))) {
             assertThat(book.climate().find()).isEmpty();
             book.climate().put(DemoShop.climate());
             book.climate().put(DemoShop.climate());
@@ -60,7 +61,7 @@ class ClimateFileTest {
             assertThat(book.climate().find()).isEmpty();
         }
         Book.restore(backup, folder.resolve("two"));
-        try (var book = Book.open(folder.resolve("two"))) {
+        try (var book = EmptyBook.open(folder.resolve("two"))) {
             assertThat(book.climate().find()).contains(DemoShop.climate());
             assertThat(book.check()).isEmpty();
         }

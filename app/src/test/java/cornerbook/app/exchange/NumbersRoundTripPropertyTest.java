@@ -2,7 +2,7 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -44,7 +44,7 @@ class NumbersRoundTripPropertyTest {
                             .map(Reading::value))
                     .containsExactlyElementsOf(
                             sent.stream().map(value -> value == 0 ? 0.0 : value).toList());
-            try (var book = Book.open(folder.resolve("book" + i))) {
+            try (var book = EmptyBook.open(folder.resolve("book" + i))) {
                 book.records().add(List.of(record));
                 var kept = book.records().find(record.history().vehicle().id()).orElseThrow();
                 assertThat(kept).isEqualTo(record);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.Notes;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.door.ServedShop;
@@ -34,8 +34,8 @@ class RecordRoundTripPropertyTest {
     @Test
     void exportOfAnImportIsTheSameFile(@TempDir Path folder) {
         for (long seed = 1; seed <= 3; seed++) {
-            try (var first = Book.open(folder.resolve("first" + seed));
-                    var second = Book.open(folder.resolve("second" + seed))) {
+            try (var first = EmptyBook.open(folder.resolve("first" + seed));
+                    var second = EmptyBook.open(folder.resolve("second" + seed))) {
                 first.records().add(records(seed));
                 for (var car : first.cars().list()) {
                     var file = VisitFile.write(first.records().find(car.id()).orElseThrow());
@@ -81,7 +81,7 @@ class RecordRoundTripPropertyTest {
     @Test
     void noteWhoseIdTheBookHasKeepsTheWholeCarOut(@TempDir Path folder) {
         var records = records(7);
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().add(List.of(records.get(0)));
             var id = records.get(0).history().visits().getFirst().id();
             var other = records.get(1).history();

@@ -2,7 +2,7 @@ package cornerbook.app.request;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.cli.Main;
 import cornerbook.app.door.ServedShop;
 import java.io.ByteArrayOutputStream;
@@ -150,7 +150,7 @@ class ConnectionsTest {
     }
 
     private static ServerProcess serve(Path folder) throws Exception {
-        Book.open(folder).close();
+        EmptyBook.open(folder).close();
         var port = ServedShop.twoFreePorts();
         var started = new ProcessBuilder(
                         "sh",

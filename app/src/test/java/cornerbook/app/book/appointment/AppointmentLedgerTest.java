@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.store.BookException;
@@ -40,7 +41,7 @@ class AppointmentLedgerTest {
 
     @BeforeEach
     void open(@TempDir Path folder) {
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records().addCar(ServedShop.car(CAR));
         ledger = book.appointments();
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.visit.Because;
 import cornerbook.app.book.work.WorkTick;
@@ -32,7 +33,7 @@ class ClockedTimesTest {
 
     @BeforeEach
     void open(@TempDir Path folder) {
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records().addCar(ServedShop.car(CAR));
         visit = ServedShop.car(CAR).visits().getLast();
     }

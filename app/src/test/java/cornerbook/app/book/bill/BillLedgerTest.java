@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.bill.BillLedger.NewBill;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -34,7 +35,7 @@ class BillLedgerTest {
     @BeforeEach
     void open(@TempDir Path folder) {
         this.folder = folder;
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         AgreedWork.cars(book, "demo-08");
         AgreedWork.agree(book, VISIT, "CA-QC", Map.of("Pads", "100.00", "Fluid", "50.00"));
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
@@ -56,7 +57,7 @@ class ComingLedgerTest {
 
     @BeforeEach
     void judgeTheShop(@TempDir Path folder) {
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records().addCars(DemoShop.histories(TODAY));
         judge();
     }

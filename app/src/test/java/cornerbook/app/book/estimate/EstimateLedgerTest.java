@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.people.Secret;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.work.Declined;
@@ -50,7 +51,7 @@ class EstimateLedgerTest {
     @BeforeEach
     void open(@TempDir Path folder) {
         this.folder = folder;
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records()
                 .addCars(DemoShop.histories(TODAY).stream()
                         .filter(car -> car.vehicle().id().equals("demo-08"))

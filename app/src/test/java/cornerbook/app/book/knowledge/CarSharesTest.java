@@ -3,6 +3,7 @@ package cornerbook.app.book.knowledge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.store.BookFile;
 import cornerbook.app.book.visit.Because;
 import cornerbook.app.demo.DemoShop;
@@ -58,7 +59,7 @@ class CarSharesTest {
     @ValueSource(longs = {1, 2})
     void whateverChangesItIsWhatAllHistoriesTeach(long seed) {
         var random = new Random(seed);
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(CARS.subList(0, 8));
             assertSameAsHistories(book, Map.of());
             var persons = new HashMap<String, String>();
@@ -118,7 +119,7 @@ class CarSharesTest {
 
     @Test
     void oneVisitChangesTheShareOfItsCarAlone() {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(CARS);
             book.knowledge().learn(TODAY);
             var before = shares();
@@ -136,7 +137,7 @@ class CarSharesTest {
     /** Marks put in the rows tell which were written anew: none of those that are not old, each of another program's. */
     @Test
     void whatAnotherProgramTookIsTakenAnewAndNothingElse() {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(CARS);
             var learned = book.knowledge().learn(TODAY);
             var right = shares();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.order.OrderLedger.Event;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.book.visit.CallAnswer;
@@ -45,7 +46,7 @@ class OrderLedgerTest {
     @BeforeEach
     void judgeTheShop(@TempDir Path folder) {
         this.folder = folder;
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records().addCars(DemoShop.histories(TODAY));
         var clock = Clock.fixed(NOW, ZoneOffset.UTC);
         new CarLists(book, new Learning(book, new Assessor(LimitsFile.load()), clock), clock).judgeOld();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.photo.Photos;
@@ -25,7 +26,7 @@ class PhotoLedgerTest {
     void photoIsKeptOnceWithItsDigestAndABackupHasIt(@TempDir Path folder) throws Exception {
         var car = ServedShop.car("demo-08");
         var visitId = car.visits().getLast().id();
-        try (var book = Book.open(folder.resolve("book"))) {
+        try (var book = EmptyBook.open(folder.resolve("book"))) {
             book.records().addCar(car);
             assertThat(book.photos().add(visitId, KEPT)).isEqualTo(Arrival.STORED);
             assertThat(book.photos().add(visitId, KEPT)).isEqualTo(Arrival.ALREADY);
@@ -46,7 +47,7 @@ class PhotoLedgerTest {
     void choiceIsChangedAndOnlyForAPhotoOfTheVisit(@TempDir Path folder) {
         var car = ServedShop.car("demo-08");
         var visitId = car.visits().getLast().id();
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCar(car);
             book.photos().add(visitId, KEPT);
             assertThat(book.records().notes(visitId).photosOnSheet()).isEmpty();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.price.Job;
@@ -37,7 +38,7 @@ class PriceLedgerTest {
     @BeforeEach
     void open(@TempDir Path folder) {
         this.folder = folder;
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.prices().keep("place", place("CA-QC", CurrencyUnit.CAD, SPRING), "Ida", NOW);
     }
 

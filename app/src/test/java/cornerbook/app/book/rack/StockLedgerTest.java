@@ -7,6 +7,7 @@ import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import cornerbook.app.InEnglish;
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.store.Arrival;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.core.store.FloorPoint;
@@ -39,7 +40,7 @@ class StockLedgerTest {
     @BeforeEach
     void open(@TempDir Path folder) {
         this.folder = folder;
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records().addCars(DemoShop.histories(TODAY));
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.store.Migrations;
 import cornerbook.app.cars.CarLibrary;
@@ -35,7 +36,7 @@ class StepOrderTest {
 
     @BeforeEach
     void open(@TempDir Path folder) {
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records().add(List.of(new CarRecord(DRUMS), new CarRecord(DISCS)));
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.demo.DemoShop;
@@ -48,7 +49,7 @@ class YearLedgerTest {
 
     @BeforeEach
     void open(@TempDir Path folder) {
-        book = Book.open(folder);
+        book = EmptyBook.open(folder);
         book.records().addCars(CARS);
     }
 

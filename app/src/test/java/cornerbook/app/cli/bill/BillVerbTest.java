@@ -2,7 +2,7 @@ package cornerbook.app.cli.bill;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.cli.print.Terminal;
@@ -32,7 +32,7 @@ class BillVerbTest {
 
     private int run(String... arguments) {
         return new CommandLine(
-                        new BillVerb(new Terminal(Reader.DEFAULT, new PrintWriter(out)), () -> Book.open(folder)))
+                        new BillVerb(new Terminal(Reader.DEFAULT, new PrintWriter(out)), () -> EmptyBook.open(folder)))
                 .setErr(new PrintWriter(new StringWriter()))
                 .setExecutionExceptionHandler((exception, line, parsed) -> {
                     told.write(Reader.DEFAULT.say(((BookException) exception).said()));
@@ -43,7 +43,7 @@ class BillVerbTest {
 
     @Test
     void itIsPrintedOrRefusedInOneSentence() throws Exception {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(DemoShop.histories(TODAY));
             AgreedWork.agree(book, "demo-08-v7", "CA-ON", Map.of("Pads", "100.00"));
             AgreedWork.bill(book, "demo-08-v7");

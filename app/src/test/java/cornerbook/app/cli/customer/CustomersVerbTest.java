@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import cornerbook.app.InEnglish;
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.cli.print.Terminal;
 import cornerbook.core.car.Customer;
 import cornerbook.words.Reader;
@@ -42,12 +42,12 @@ class CustomersVerbTest {
     private String run(String text) {
         var out = new StringWriter();
         var terminal = new Terminal(Reader.DEFAULT, new PrintWriter(out, true));
-        new CustomersVerb(terminal, () -> Book.open(folder), file -> text).run();
+        new CustomersVerb(terminal, () -> EmptyBook.open(folder), file -> text).run();
         return out.toString();
     }
 
     private List<Customer> known() {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             return book.cards().list();
         }
     }

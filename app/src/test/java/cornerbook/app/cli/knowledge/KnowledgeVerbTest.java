@@ -2,7 +2,7 @@ package cornerbook.app.cli.knowledge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.knowledge.SigningKey;
@@ -32,7 +32,7 @@ class KnowledgeVerbTest {
         var refused = new StringWriter();
         var verb = new KnowledgeVerb(
                 new Terminal(Reader.DEFAULT, new PrintWriter(out)),
-                () -> Book.open(folder.resolve("small")),
+                () -> EmptyBook.open(folder.resolve("small")),
                 KnowledgeVerbTest::text);
         new CommandLine(verb)
                 .setExecutionExceptionHandler((exception, line, parsed) -> {
@@ -58,7 +58,7 @@ class KnowledgeVerbTest {
         assertThat(made).contains("BEGIN PUBLIC KEY").doesNotContain("PRIVATE");
         var pub = Files.writeString(folder.resolve("pub"), made).toString();
         var file = folder.resolve("knowledge.txt");
-        try (var book = Book.open(folder.resolve("many"))) {
+        try (var book = EmptyBook.open(folder.resolve("many"))) {
             book.records().addCars(DemoShop.histories(today, 0, 30).toList());
             Files.writeString(file, book.knowledge().forOthers(today).write(SigningKey.read(Path.of(key))));
         }

@@ -2,7 +2,7 @@ package cornerbook.app.cli.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.cli.print.Terminal;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.words.Reader;
@@ -25,7 +25,7 @@ class OrderVerbTest {
 
     private String run(int exitCode, String... arguments) {
         var out = new StringWriter();
-        var verb = new OrderVerb(new Terminal(Reader.DEFAULT, new PrintWriter(out)), () -> Book.open(folder));
+        var verb = new OrderVerb(new Terminal(Reader.DEFAULT, new PrintWriter(out)), () -> EmptyBook.open(folder));
         assertThat(new CommandLine(verb)
                         .setErr(new PrintWriter(new StringWriter()))
                         .execute(arguments))
@@ -43,7 +43,7 @@ class OrderVerbTest {
 
     @Test
     void aRowForEachArticle() throws Exception {
-        try (var book = Book.open(folder)) {
+        try (var book = EmptyBook.open(folder)) {
             book.records().addCars(DemoShop.histories(LocalDate.now(ZoneId.systemDefault())));
         }
         var csv = run(0, "--level", "50");

@@ -3,7 +3,7 @@ package cornerbook.app.desk.out;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.exchange.VisitFile;
@@ -121,7 +121,7 @@ class OutPagesTest {
     void whatIsStoppedLeavesNothing(@TempDir Path folder) throws Exception {
         var file = folder.resolve("book.zip");
         var cars = new AtomicInteger();
-        try (var book = Book.open(folder.resolve("book"))) {
+        try (var book = EmptyBook.open(folder.resolve("book"))) {
             book.records().addCars(ServedShop.cars());
             assertThatThrownBy(() -> BookZip.write(book, folder, file, OutKind.PARQUET, false, (done, all) -> {
                         if (cars.incrementAndGet() == 4) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
+import cornerbook.app.book.EmptyBook;
 import cornerbook.app.book.Notes;
 import cornerbook.app.book.record.CarRecord;
 import cornerbook.app.book.visit.Because;
@@ -49,7 +50,7 @@ class TableFilesTest {
 
     @BeforeEach
     void fillTheBook() {
-        book = Book.open(folder.resolve("book"));
+        book = EmptyBook.open(folder.resolve("book"));
         book.records().addCars(histories.subList(1, histories.size()));
         book.records().add(List.<CarRecord>of(new Notes(4).ofCar(histories.getFirst())));
     }
