@@ -127,6 +127,7 @@ public final class PlanRoom implements Room {
         var fields = new HashMap<String, String>();
         fields.put("weeks", "0");
         fields.put("free", typed.get("free"));
+        fields.put("today", "1");
         return new Form(fields);
     }
 

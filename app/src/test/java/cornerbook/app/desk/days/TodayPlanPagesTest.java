@@ -131,7 +131,7 @@ class TodayPlanPagesTest {
         begin(5);
         book(NEXT, 200, LocalTime.of(9, 0));
         var page = propose("0");
-        assertThat(main(page)).contains("Without a place").contains("No day of this plan has room for it");
+        assertThat(main(page)).contains("One car has no place today any more.").contains("Without a place").contains("No day of this plan has room for it");
         assertThat(page.locator("a[href='" + Links.appointment(NEXT) + "']").count())
                 .isEqualTo(1);
         page = propose("1");
