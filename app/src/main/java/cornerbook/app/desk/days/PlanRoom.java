@@ -19,16 +19,12 @@ import cornerbook.core.say.Said;
 import io.helidon.webserver.http.HttpRouting;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
-import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.HashMap;
 import java.util.Objects;
 
 /** The page on which a plan of the coming days is proposed, looked at and accepted. Before that nothing is stored. */
 public final class PlanRoom implements Room {
-    /** So old a plan of today may be when it is accepted: as much as two cars may overlap. Common practice, no source. */
-    private static final int MINUTES_OF_TODAY = 15;
-
     private final PlanWork work;
 
     public PlanRoom(Book book) {
@@ -83,12 +79,11 @@ public final class PlanRoom implements Room {
      */
     private static void refuseOld(Desk desk, PlanState.Proposed proposed) {
         var made = proposed.from().now();
-        boolean hasToday = proposed.asked().withToday();
-        if (hasToday && Duration.between(made, now(desk)).toMinutes() > MINUTES_OF_TODAY) {
+        if (proposed.isOver(now(desk))) {
             throw new BookException(new DaysSaid.TodayWentOn(
                     WorkHours.clock(CarsHere.moment(made).minute())));
         }
-        if (!DayPlanner.gather(desk.book(), proposed.asked(), hasToday ? made : now(desk))
+        if (!DayPlanner.gather(desk.book(), proposed.asked(), proposed.asked().withToday() ? made : now(desk))
                 .isSame(proposed.from())) {
             throw new BookException(new DaysSaid.DaysHaveChanged());
         }
@@ -127,6 +122,7 @@ public final class PlanRoom implements Room {
         var fields = new HashMap<String, String>();
         fields.put("weeks", "0");
         fields.put("free", typed.get("free"));
+        fields.put("today", "1");
         return new Form(fields);
     }
 

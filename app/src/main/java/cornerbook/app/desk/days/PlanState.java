@@ -2,6 +2,8 @@ package cornerbook.app.desk.days;
 
 import cornerbook.app.book.appointment.PlannedTurn;
 import cornerbook.core.days.plan.PlanGap;
+import java.time.Duration;
+import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -24,12 +26,20 @@ public sealed interface PlanState {
      * @param gap how far it may be from the best
      */
     record Proposed(PlanAsked asked, DayPlanner.Gathered from, List<PlanRow> rows, PlanGap gap) implements PlanState {
+        /** So old a plan of today may be when it is accepted: as much as two cars may overlap. Common practice, no source. */
+        private static final int MINUTES_OF_TODAY = 15;
+
         public Proposed {
             rows = List.copyOf(rows);
         }
 
         public List<PlanRow> rows(PlanRow.Kind kind) {
             return rows.stream().filter(row -> row.kind() == kind).toList();
+        }
+
+        /** Whether what was left of today when it was made is no longer left. */
+        boolean isOver(ZonedDateTime now) {
+            return asked.withToday() && Duration.between(from.now(), now).toMinutes() > MINUTES_OF_TODAY;
         }
 
         /** How many appointments stay as they are. */

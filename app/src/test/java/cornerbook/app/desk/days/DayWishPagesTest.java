@@ -174,7 +174,7 @@ class DayWishPagesTest {
         assertThat(shop.book().appointments().list(ServedShop.TODAY, ServedShop.TODAY))
                 .isEmpty();
         for (var page : List.of(Links.days(), Links.weeks())) {
-            assertThat(shop.get(page).body()).contains("2 h 5");
+            assertThat(shop.get(page).body()).contains("2 h 05");
         }
     }
 

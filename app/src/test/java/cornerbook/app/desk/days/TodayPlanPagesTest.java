@@ -15,6 +15,7 @@ import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.Visit;
 import cornerbook.core.days.PlannedWork;
 import cornerbook.core.days.WorkHours;
+import cornerbook.core.days.plan.PlanGap;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -131,7 +132,10 @@ class TodayPlanPagesTest {
         begin(5);
         book(NEXT, 200, LocalTime.of(9, 0));
         var page = propose("0");
-        assertThat(main(page)).contains("Without a place").contains("No day of this plan has room for it");
+        assertThat(main(page))
+                .contains("One car has no place today any more.")
+                .contains("Without a place")
+                .contains("No day of this plan has room for it");
         assertThat(page.locator("a[href='" + Links.appointment(NEXT) + "']").count())
                 .isEqualTo(1);
         page = propose("1");
@@ -164,6 +168,18 @@ class TodayPlanPagesTest {
         assertThat(refused.statusCode()).isEqualTo(409);
         assertThat(refused.body()).contains("The days have changed since this plan was made");
         assertThat(planOf(NEXT).time()).isEqualTo("09:00");
+    }
+
+    /** A quarter of an hour is soon enough to accept a plan of today; a plan of other days does not age by the hour. */
+    @Test
+    void aPlanOfTodayIsOverSoon() {
+        var now = ZonedDateTime.now(ServedShop.CLOCK);
+        for (var asked : List.of(PlanAsked.TODAY, PlanAsked.USUAL)) {
+            var proposed = new PlanState.Proposed(
+                    asked, DayPlanner.gather(shop.book(), asked, now), List.of(), new PlanGap(0));
+            assertThat(proposed.isOver(now.plusMinutes(15))).isFalse();
+            assertThat(proposed.isOver(now.plusMinutes(16))).isEqualTo(asked.withToday());
+        }
     }
 
     /** At noon in Greenwich it is eight in the morning at this shop, and two hours of work are all of it. */
