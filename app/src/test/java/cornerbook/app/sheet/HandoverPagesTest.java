@@ -71,7 +71,7 @@ class HandoverPagesTest {
 
     /** French words are longer: a column that does not fit is cut at the edge of the paper. */
     @ParameterizedTest
-    @ValueSource(strings = {"piston-seized", "slide-pins-seized-freed-today"})
+    @ValueSource(strings = {"piston-seized", "slide-pins-seized-freed-today", "piston-and-pad-seized"})
     void nothingStandsOverTheRightEdge(String car) throws IOException {
         var assessment = CarLibrary.assess(CarLibrary.car(CarLibrary.text(car)));
         var pdf = HandoverSheet.render(
