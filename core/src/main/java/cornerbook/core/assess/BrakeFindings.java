@@ -38,12 +38,11 @@ public final class BrakeFindings {
         var worn = new ArrayList<Finding>();
         for (var corner : Corner.values()) {
             var at = new BrakeCorner(corner, given.vehicle(), given.readings());
-            var parts =
-                    switch (at.brake().friction()) {
-                        case DrumBrake drum -> DrumFindings.judge(given, at, drum, wear);
-                        case DiscBrake disc -> ofDisc(given, at, wear);
-                        case UnknownBrake unknown -> PadsOfUnknownBrake.judge(given, at);
-                    };
+            var parts = switch (at.brake().friction()) {
+                case DrumBrake drum -> DrumFindings.judge(given, at, drum, wear);
+                case DiscBrake disc -> ofDisc(given, at, wear);
+                case UnknownBrake unknown -> PadsOfUnknownBrake.judge(given, at);
+            };
             worn.addAll(parts.findings());
             findings.addAll(parts.findings());
             notJudged.addAll(parts.notJudged());

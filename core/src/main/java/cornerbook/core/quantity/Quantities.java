@@ -121,12 +121,11 @@ public final class Quantities {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("value is %s %s, expected a finite number".formatted(value, bookUnit));
         }
-        var digits =
-                switch (bookUnit) {
-                    case "mm" -> Math.abs(value) < 1 && value != 0 ? "%.3f" : "%.1f";
-                    case "V" -> "%.2f";
-                    default -> "%.0f";
-                };
+        var digits = switch (bookUnit) {
+            case "mm" -> Math.abs(value) < 1 && value != 0 ? "%.3f" : "%.1f";
+            case "V" -> "%.2f";
+            default -> "%.0f";
+        };
         var shown = String.format(Locale.ROOT, digits, value);
         var signed = shown.matches("-0(\\.0*)?") ? shown.substring(1) : shown.replace('-', '−');
         return signed + " " + bookUnit;
