@@ -93,7 +93,10 @@ public final class TreadForecaster {
     /** Posterior of the set after every reading until this visit. */
     public WearPosterior posterior(WheelSet set) {
         var wear = wearHistory(set);
-        return new WearModel(parameters(set)).fit(wear.newDepths(), wear.readings());
+        var model = new WearModel(parameters(set));
+        return learned(set).isPresent()
+                ? model.fitDoubting(wear.newDepths(), wear.readings())
+                : model.fit(wear.newDepths(), wear.readings());
     }
 
     /** What the book knows of sets like this one, or the defaults. */
