@@ -52,4 +52,17 @@ final class GaussianPosterior {
         }
         return sum;
     }
+
+    /** Covariances of each unknown with a weighted sum of them. */
+    double[] times(double[] weights) {
+        var products = new double[means.length];
+        for (int i = 0; i < products.length; i++) {
+            double sum = 0;
+            for (int j = 0; j < weights.length; j++) {
+                sum += covariances[i * means.length + j] * weights[j];
+            }
+            products[i] = sum;
+        }
+        return products;
+    }
 }

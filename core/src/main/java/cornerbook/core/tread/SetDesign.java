@@ -10,7 +10,7 @@ import java.util.TreeMap;
 /**
  * The readings of one wheel set on one car as sums that no parameter changes: with x the weights of the unknowns in a
  * reading, y its depth less the stated one, and q its bend ({@link TreadScale}), the sums of xxᵀ, xy, xq, and for each
- * visit those of x, y and q.
+ * visit those of x, y and q, each reading times what it counts.
  *
  * <p>The unknowns: for each groove the depth of each tyre when new to the book less its stated depth, then for each groove
  * the rate of each corner, then what each season added to all rates.
@@ -33,7 +33,7 @@ final class SetDesign {
         private final double[] weights;
         private double depth;
         private double bend;
-        private int readings;
+        private double readings;
 
         private Occasion(int unknowns) {
             weights = new double[unknowns];
@@ -48,18 +48,32 @@ final class SetDesign {
             return depth + slowing * bend;
         }
 
-        int readings() {
+        /** How many readings all of them are worth. */
+        double readings() {
             return readings;
         }
+    }
+
+    /** Sums up readings, each of which counts whole. */
+    SetDesign(List<NewDepth> newDepths, List<TreadReading> readings, WearParameters proportions) {
+        this(newDepths, readings, whole(readings.size()), proportions);
+    }
+
+    private static double[] whole(int readings) {
+        var counts = new double[readings];
+        Arrays.fill(counts, 1);
+        return counts;
     }
 
     /**
      * Sums up readings.
      *
+     * @param counts how much of a reading each one is worth, above 0
      * @param proportions whose mean rates say how what a season adds is spread over the corners
      * @throws IllegalArgumentException when a reading names a tyre that is not there
      */
-    SetDesign(List<NewDepth> newDepths, List<TreadReading> readings, WearParameters proportions) {
+    SetDesign(
+            List<NewDepth> newDepths, List<TreadReading> readings, double[] counts, WearParameters proportions) {
         this.newDepths = List.copyOf(newDepths);
         for (var corner : Corner.values()) {
             seasonShares[corner.ordinal()] = proportions.share(corner.axle());
@@ -70,8 +84,9 @@ final class SetDesign {
         depthCross = new double[unknowns];
         bendCross = new double[unknowns];
         var byVisit = new TreeMap<Integer, Occasion>();
-        for (var reading : readings) {
-            add(reading, byVisit.computeIfAbsent(reading.visit(), visit -> new Occasion(unknowns)));
+        for (int i = 0; i < counts.length; i++) {
+            var reading = readings.get(i);
+            add(reading, counts[i], byVisit.computeIfAbsent(reading.visit(), visit -> new Occasion(unknowns)));
         }
         occasions = new ArrayList<>(byVisit.values());
     }
@@ -94,7 +109,7 @@ final class SetDesign {
         return seasons;
     }
 
-    private void add(TreadReading reading, Occasion occasion) {
+    private void add(TreadReading reading, double count, Occasion occasion) {
         if (reading.tyre() >= newDepths.size()) {
             throw new IllegalArgumentException(
                     "reading of tyre " + reading.tyre() + ", expected 0 to " + (newDepths.size() - 1));
@@ -103,22 +118,28 @@ final class SetDesign {
         double y = reading.depthMm() - newMm;
         double q = TreadScale.bend(reading.depthMm(), newMm);
         int unknowns = unknowns();
-        var x = new double[unknowns];
-        weigh(reading.groove(), reading.tyre(), reading.run(), x);
+        var x = weights(reading);
         for (int i = 0; i < unknowns; i++) {
             if (x[i] == 0) {
                 continue;
             }
             for (int j = 0; j < unknowns; j++) {
-                gram[i * unknowns + j] += x[i] * x[j];
+                gram[i * unknowns + j] += count * x[i] * x[j];
             }
-            depthCross[i] += x[i] * y;
-            bendCross[i] += x[i] * q;
-            occasion.weights[i] += x[i];
+            depthCross[i] += count * x[i] * y;
+            bendCross[i] += count * x[i] * q;
+            occasion.weights[i] += count * x[i];
         }
-        occasion.depth += y;
-        occasion.bend += q;
-        occasion.readings++;
+        occasion.depth += count * y;
+        occasion.bend += count * q;
+        occasion.readings += count;
+    }
+
+    /** Weights of the unknowns in a reading. */
+    double[] weights(TreadReading reading) {
+        var weights = new double[unknowns()];
+        weigh(reading.groove(), reading.tyre(), reading.run(), weights);
+        return weights;
     }
 
     /** Weights of the unknowns in the effective depth of a tyre less its stated depth. */

@@ -3,6 +3,7 @@ package cornerbook.core.tread;
 import cornerbook.core.numeric.Estimate;
 import cornerbook.core.numeric.NormalDistribution;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,7 +17,8 @@ import java.util.Optional;
  *   σ_b² = τ² − τ⁴ dᵀ (S + τ² d dᵀ)⁻¹ d                                                                             (3)
  * </pre>
  *
- * and Bayes' rule. Directions d: both shoulders low (−1, −1), centre low (1, 1), inner shoulder low (−1, 0), outer shoulder
+ * and Bayes' rule. A cause is named only where none of the three readings need be far off for it: each groove in turn may be
+ * one of {@link DoubtfulReadings}, its error as many times as great, and the densities are those of the mixture. Directions d: both shoulders low (−1, −1), centre low (1, 1), inner shoulder low (−1, 0), outer shoulder
  * low (0, −1). Which cause shows as which pattern, how often, and all four constants: common practice, no source. The false
  * alarms on cars without fault are counted by a test.
  */
@@ -61,7 +63,7 @@ public final class TreadPattern {
         if (deepest - shallowest < UNEVEN_MM) {
             return Optional.empty();
         }
-        return chances(inner, centre, outer, wornMm).entrySet().stream()
+        return chances(withSlips(inner, centre, outer, wornMm)).entrySet().stream()
                 .filter(entry -> entry.getKey() != Cause.EVEN && entry.getValue() >= NAMED_FROM)
                 .map(entry -> new Named(entry.getKey(), entry.getValue()))
                 .findFirst();
@@ -73,6 +75,36 @@ public final class TreadPattern {
      * @param wornMm how much of the tread is gone, mean over the grooves, 0 or more
      */
     public static Map<Cause, Double> chances(Estimate inner, Estimate centre, Estimate outer, double wornMm) {
+        return chances(densities(inner, centre, outer, wornMm));
+    }
+
+    private static Map<Cause, Double> chances(Map<Cause, Double> densities) {
+        double total =
+                densities.values().stream().mapToDouble(Double::doubleValue).sum();
+        var chances = new EnumMap<>(densities);
+        chances.replaceAll((cause, density) -> density / total);
+        return chances;
+    }
+
+    /** The same where one of the three depths may rest on a reading that is far off. */
+    private static Map<Cause, Double> withSlips(Estimate inner, Estimate centre, Estimate outer, double wornMm) {
+        var densities = new EnumMap<>(densities(inner, centre, outer, wornMm));
+        densities.replaceAll((cause, density) -> (1 - 3 * DoubtfulReadings.SHARE) * density);
+        for (var slipped : List.of(
+                densities(slipped(inner), centre, outer, wornMm),
+                densities(inner, slipped(centre), outer, wornMm),
+                densities(inner, centre, slipped(outer), wornMm))) {
+            slipped.forEach((cause, density) -> densities.merge(cause, DoubtfulReadings.SHARE * density, Double::sum));
+        }
+        return densities;
+    }
+
+    private static Estimate slipped(Estimate depth) {
+        return new Estimate(depth.mean(), DoubtfulReadings.WIDER * depth.sd());
+    }
+
+    /** How likely each cause is times how likely it makes these depths. */
+    private static Map<Cause, Double> densities(Estimate inner, Estimate centre, Estimate outer, double wornMm) {
         double natural = NATURAL * wornMm;
         double shared = square(centre.sd()) + square(natural);
         double innerVariance = square(inner.sd()) + square(natural) + shared;
@@ -80,18 +112,14 @@ public final class TreadPattern {
         double innerMm = inner.mean() - centre.mean();
         double outerMm = outer.mean() - centre.mean();
         double size = Math.max(LEAST_SIZE_MM, SIZE * wornMm);
-        var chances = new EnumMap<Cause, Double>(Cause.class);
-        double sum = 0;
+        var densities = new EnumMap<Cause, Double>(Cause.class);
         for (var cause : Cause.values()) {
             double prior = cause == Cause.EVEN ? CHANCE_EVEN : (1 - CHANCE_EVEN) / (Cause.values().length - 1);
             double ofSize = cause == Cause.EVEN ? 0 : size;
-            double chance = prior * density(cause, ofSize, innerMm, outerMm, innerVariance, shared, outerVariance);
-            chances.put(cause, chance);
-            sum += chance;
+            densities.put(
+                    cause, prior * density(cause, ofSize, innerMm, outerMm, innerVariance, shared, outerVariance));
         }
-        double total = sum;
-        chances.replaceAll((cause, chance) -> chance / total);
-        return chances;
+        return densities;
     }
 
     /** Equations (1) and (3). */

@@ -23,4 +23,15 @@ public record WearHistory(
         newDepths = List.copyOf(newDepths);
         readings = List.copyOf(readings);
     }
+
+    /** Without readings that are so far off, as these parameters have it, that they tell of no wear. */
+    public WearHistory believed(WearParameters parameters) {
+        return new WearHistory(
+                car,
+                drive,
+                season,
+                tyreModel,
+                newDepths,
+                new DoubtfulReadings(new WearModel(parameters), newDepths, readings).believed());
+    }
 }

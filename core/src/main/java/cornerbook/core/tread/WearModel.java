@@ -47,9 +47,22 @@ public final class WearModel {
      */
     public WearPosterior fit(List<NewDepth> newDepths, List<TreadReading> readings) {
         var design = new SetDesign(newDepths, readings, parameters);
+        return posterior(design, gaussian(design));
+    }
+
+    /**
+     * The same where each reading counts for what it is worth ({@link DoubtfulReadings}): for parameters that were learned. How
+     * far a gauge scatters that nobody knows yet, a reading that is far off is the first to tell.
+     */
+    public WearPosterior fitDoubting(List<NewDepth> newDepths, List<TreadReading> readings) {
+        var weighed = new DoubtfulReadings(this, newDepths, readings);
+        return posterior(weighed.design(), weighed.posterior());
+    }
+
+    private WearPosterior posterior(SetDesign design, GaussianPosterior gaussian) {
         var car = new CarFactor(rates, design.firstRate());
         return new WearPosterior(
-                design, parameters, car, WearingRates.hold(car.logNormal(gaussian(design)), design.firstRate()));
+                design, parameters, car, WearingRates.hold(car.logNormal(gaussian), design.firstRate()));
     }
 
     /** Equation (2): the posterior while the car's factor is taken as Gaussian. */

@@ -10,10 +10,10 @@ import java.util.random.RandomGenerator;
 /** The days on which the wheels of one car are changed, spring and autumn, over the whole time that is lived. */
 record Calendar(LocalDate first, int days, List<Change> changes) {
     /** The middle of April and the 20th of October, give or take: common practice, no source. */
-    private static final int SPRING_DAY = 105;
+    static final int SPRING_DAY = 105;
 
-    private static final int AUTUMN_DAY = 293;
-    private static final double SPREAD_DAYS = 8;
+    static final int AUTUMN_DAY = 293;
+    static final double SPREAD_DAYS = 8;
 
     /**
      * A change-over.

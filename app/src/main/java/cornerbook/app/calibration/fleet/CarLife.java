@@ -41,17 +41,17 @@ final class CarLife {
     private static final int FEWEST_VISITS = 3;
     private static final int MOST_VISITS = 9;
     /** How much a season's distance is off the driver's usual one. Common practice, no source. */
-    private static final double SEASON_DISTANCE_SD = 0.15;
+    static final double SEASON_DISTANCE_SD = 0.15;
 
-    private static final double SEASON_WEAR_SD = 0.15;
-    private static final double STAYS_AT_HOME = 0.2;
+    static final double SEASON_WEAR_SD = 0.15;
+    static final double STAYS_AT_HOME = 0.2;
     /**
      * Days differ log-normally by this: days above 100 km are then fewer than a fifth of the days driven and two fifths of all
      * km (Plötz and Sprei 2021, Transp. Res. D 101:103126, abstract).
      */
-    private static final double DAYS_DIFFER = 0.85;
+    static final double DAYS_DIFFER = 0.85;
 
-    private static final double NEW_DRIVER_EACH_SEASON = 0.12;
+    static final double NEW_DRIVER_EACH_SEASON = 0.12;
 
     private final Scenario scenario;
     private final Dice dice;

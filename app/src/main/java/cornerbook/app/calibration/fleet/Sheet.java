@@ -13,12 +13,12 @@ import org.jspecify.annotations.Nullable;
 /** What is written down at one visit: the truth, with the error of hand and gauge, as finely as the gauge shows it. */
 final class Sheet {
     /** Of one reading of a groove. Common practice, no source. */
-    private static final double TREAD_SD_MM = 0.15;
+    static final double TREAD_SD_MM = 0.15;
 
-    private static final double OFFSET_SD_MM = 0.15;
-    private static final double DEEPER_THAN_NEW_MM = 0.45;
-    private static final double GROSS_SHARE = 0.05;
-    private static final double GROSS_SD_MM = 0.6;
+    static final double OFFSET_SD_MM = 0.15;
+    static final double DEEPER_THAN_NEW_MM = 0.45;
+    static final double GROSS_SHARE = 0.05;
+    static final double GROSS_SD_MM = 0.6;
     /** Of a pad, read through the wheel or beside the caliper. Common practice, no source. */
     private static final double PAD_SD_MM = 0.25;
 

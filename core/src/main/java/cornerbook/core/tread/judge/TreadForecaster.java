@@ -100,7 +100,10 @@ public final class TreadForecaster {
 
     private WearPosterior fit(WheelSet set) {
         var wear = wearHistory(set);
-        return new WearModel(parameters(set)).fit(wear.newDepths(), wear.readings());
+        var model = new WearModel(parameters(set));
+        return learned(set).isPresent()
+                ? model.fitDoubting(wear.newDepths(), wear.readings())
+                : model.fit(wear.newDepths(), wear.readings());
     }
 
     /** What the book knows of sets like this one, or the defaults. */

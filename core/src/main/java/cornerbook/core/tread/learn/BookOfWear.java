@@ -22,6 +22,7 @@ public final class BookOfWear {
             DriveLayout drive,
             SeasonKind season,
             List<WearHistory> histories,
+            List<WearHistory> believed,
             AlikeCars cars,
             WearPrior prior,
             double leastWidening,
@@ -31,11 +32,17 @@ public final class BookOfWear {
             var prior = there.map(learned -> WearPrior.ofOthers(learned.parameters(), learned, false))
                     .orElseGet(() -> WearPrior.about(WearParameters.defaults(drive)));
             var near = new WearLearner(AlikeCars.of(histories, prior.centre()), prior).maximise();
+            var parameters = LearningScale.parameters(near.at());
+            var believed = histories.stream()
+                    .map(history -> history.believed(parameters))
+                    .filter(history -> !history.readings().isEmpty())
+                    .toList();
             return new Alike(
                     drive,
                     season,
                     histories,
-                    AlikeCars.of(histories, LearningScale.parameters(near.at())),
+                    believed,
+                    AlikeCars.of(believed, parameters),
                     prior,
                     there.map(LearnedWear::widening).orElse(1.0),
                     near);
@@ -77,7 +84,7 @@ public final class BookOfWear {
         double widening = Widening.of(alike, all.learned().parameters(), kind.leastWidening);
         rows.add(new WearKnowledge.Row(drive, season, null, all.learned().widenedBy(widening)));
         var learned = all.learned().parameters();
-        var carsOfModels = AlikeCars.of(alike, learned);
+        var carsOfModels = AlikeCars.of(kind.believed, learned);
         alike.stream()
                 .filter(history -> history.tyreModel() != null)
                 .map(history -> Objects.requireNonNull(history.tyreModel()))

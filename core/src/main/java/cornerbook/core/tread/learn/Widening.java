@@ -67,7 +67,7 @@ final class Widening {
         if (before.isEmpty()) {
             return List.of();
         }
-        var posterior = model.fit(history.newDepths(), before);
+        var posterior = model.fitDoubting(history.newDepths(), before);
         return history.readings().stream()
                 .filter(read -> read.visit() == last)
                 .map(read -> {

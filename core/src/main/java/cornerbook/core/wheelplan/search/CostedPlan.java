@@ -33,7 +33,10 @@ record CostedPlan(PlanRequest request, Sequence best, List<RuleCost> costs) {
         boolean kept = without.isBestAtBoth()
                 && SequenceDrive.of(new SetNumbers(request), without.assignments())
                         .keepsRules();
-        return (kept ? Optional.of(without) : PlanSearch.best(request)).map(best -> {
+        var within = kept
+                ? Optional.of(without)
+                : PlanSearch.best(request, without.bests().thousandKm());
+        return within.map(best -> {
             var costs = costs(request, best);
             add(costs, SELDOM_BINDS, without.bests().thousandKm(), best);
             costs.sort(Comparator.comparing(RuleCost::rule));

@@ -32,12 +32,14 @@ final class PlanSearch {
     private static final int TURN_GROWTH = 2;
 
     private final SetNumbers numbers;
+    private final double knownBoundThousandKm;
     private final Weighing weighing;
     private final List<EndingSearch> bySeason = new ArrayList<>();
     private final List<SeasonOrder> orders = new ArrayList<>();
 
-    private PlanSearch(SetNumbers numbers) {
+    private PlanSearch(SetNumbers numbers, double knownBoundThousandKm) {
         this.numbers = numbers;
+        this.knownBoundThousandKm = knownBoundThousandKm;
         weighing = new Weighing(numbers);
         for (int season = 0; season < numbers.seasons; season++) {
             bySeason.add(new EndingSearch(numbers, season, weighing));
@@ -47,8 +49,17 @@ final class PlanSearch {
 
     /** The best plan; empty when no sequence keeps the rules. */
     static Optional<Sequence> best(PlanRequest request) {
+        return best(request, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The best plan where it is known that none gets farther, as with a rule less: the search begins there.
+     *
+     * @param boundThousandKm may be the longest distance itself
+     */
+    static Optional<Sequence> best(PlanRequest request, double boundThousandKm) {
         var numbers = new SetNumbers(request);
-        return numbers.spent() ? spent(numbers) : new PlanSearch(numbers).best();
+        return numbers.spent() ? spent(numbers) : new PlanSearch(numbers, boundThousandKm).best();
     }
 
     /** The best plan over as many of the seasons as the rules can be kept for; empty when not even for the first. */
@@ -72,7 +83,7 @@ final class PlanSearch {
         var numbers = new SetNumbers(request);
         return numbers.spent()
                 ? Optional.empty()
-                : new PlanSearch(numbers).longestBeyond(floorThousandKm).filter(longest -> longest > floorThousandKm);
+                : new PlanSearch(numbers, Double.POSITIVE_INFINITY).longestBeyond(floorThousandKm).filter(longest -> longest > floorThousandKm);
     }
 
     /** The rules each of which, left out alone, would let the request be planned; for a request that cannot be. */
@@ -124,7 +135,7 @@ final class PlanSearch {
      */
     private <T> Optional<T> byTurns(
             double floorThousandKm, Function<Ending, T> ofEnding, Function<ForwardSearch, Optional<T>> ofDriving) {
-        double bound = boundWithoutDepths();
+        double bound = Math.min(boundWithoutDepths(), knownBoundThousandKm);
         if (bound <= floorThousandKm) {
             return Optional.empty();
         }
