@@ -90,8 +90,8 @@ class MovedReadingsTest {
                     .singleElement()
                     .satisfies(change -> assertThat(change.after()).isEqualTo("RF"));
             var moved = book.visits().find("wrong-v").orElseThrow().readings().getFirst();
-            assertThatThrownBy(
-                            () -> book.readings().move("wrong-v", Set.of(moved.id()), "wrong-v", Corner.RF, false, MIXED_UP))
+            assertThatThrownBy(() ->
+                            book.readings().move("wrong-v", Set.of(moved.id()), "wrong-v", Corner.RF, false, MIXED_UP))
                     .as("it is there")
                     .isInstanceOf(BookException.class);
         }
@@ -105,8 +105,8 @@ class MovedReadingsTest {
             book.readings().move("wrong-v", Set.of("a"), "wrong-v", Corner.RF, false, MIXED_UP);
             book.readings().add("wrong-v", List.of(tread("b", 4.4, null)));
 
-            assertThatThrownBy(() -> book.readings()
-                            .move("wrong-v", Set.of("b"), "wrong-v", Corner.RF, false, MIXED_UP))
+            assertThatThrownBy(
+                            () -> book.readings().move("wrong-v", Set.of("b"), "wrong-v", Corner.RF, false, MIXED_UP))
                     .isInstanceOf(BookException.class);
             assertThat(new StandingReadings(book.visits().find("wrong-v").orElseThrow()).all())
                     .extracting(Reading::value)

@@ -41,9 +41,11 @@ class OracleTest {
         Fleet.cars(scenario, CARS, SEED).forEach(car -> score(scenario, car));
 
         assertThat(squaresOfOracle).isLessThan(squaresByDefault);
-        assertThat(reliability.worst()).hasValueSatisfying(worst -> assertThat(
-                        Figure.CHANCES.asked(scenario == Scenario.CONTROL, true).hold(worst.points()))
-                .isTrue());
+        assertThat(reliability.worst())
+                .hasValueSatisfying(worst -> assertThat(Figure.CHANCES
+                                .asked(scenario == Scenario.CONTROL, true)
+                                .hold(worst.points()))
+                        .isTrue());
     }
 
     private void score(Scenario scenario, SimulatedCar car) {

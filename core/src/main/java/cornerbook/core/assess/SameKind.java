@@ -123,9 +123,7 @@ public final class SameKind {
                 first(known.mounting(), other.mounting()),
                 new VehicleDetails.Unseen(
                         first(known.hybrid(), other.hybrid()),
-                        first(
-                                known.unseen().brakesByWire(),
-                                other.unseen().brakesByWire())),
+                        first(known.unseen().brakesByWire(), other.unseen().brakesByWire())),
                 copiedFrom);
     }
 }

@@ -42,8 +42,7 @@ public record VehicleDetails(
      * @param hybrid whether an engine and a high-voltage battery drive it together; null when nobody said
      * @param brakesByWire whether a motor or a pump closes the brakes and the pedal only says how hard; null when nobody said
      */
-    public record Unseen(
-            @Nullable Boolean hybrid, @Nullable Boolean brakesByWire) {
+    public record Unseen(@Nullable Boolean hybrid, @Nullable Boolean brakesByWire) {
         /** Nobody has said. */
         public static final Unseen NOT_KNOWN = new Unseen(null, null);
     }

@@ -72,8 +72,7 @@ final class SetDesign {
      * @param proportions whose mean rates say how what a season adds is spread over the corners
      * @throws IllegalArgumentException when a reading names a tyre that is not there
      */
-    SetDesign(
-            List<NewDepth> newDepths, List<TreadReading> readings, double[] counts, WearParameters proportions) {
+    SetDesign(List<NewDepth> newDepths, List<TreadReading> readings, double[] counts, WearParameters proportions) {
         this.newDepths = List.copyOf(newDepths);
         for (var corner : Corner.values()) {
             seasonShares[corner.ordinal()] = proportions.share(corner.axle());

@@ -89,7 +89,8 @@ public final class CarSearch {
         if (words.isEmpty()) {
             return List.of();
         }
-        return store.read(handle -> handle.select(
+        return store.read(handle -> handle
+                .select(
                         "select customer.* from customer where not exists (select 1 from vehicle where vehicle.customer_id = customer.id) and not exists (select 1 from customer_erased where customer_erased.customer_id = customer.id) order by name, id")
                 .map((row, context) -> CarReader.customer(row))
                 .filter(customer -> {

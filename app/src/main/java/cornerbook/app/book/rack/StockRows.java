@@ -68,7 +68,8 @@ final class StockRows {
     /** Every set, by place as people count them, then by car. */
     static List<KeptSet> all(Handle handle) {
         var tags = tags(handle, "", List.of());
-        return handle.select(SELECT + " order by vehicle.name, vehicle.id, wheel_set.id")
+        return handle
+                .select(SELECT + " order by vehicle.name, vehicle.id, wheel_set.id")
                 .map((row, context) -> read(row, tags.getOrDefault(key(row), List.of())))
                 .stream()
                 .sorted(Comparator.comparing(set -> counted(Objects.requireNonNullElse(set.place(), ""))))
@@ -78,7 +79,8 @@ final class StockRows {
     /** With its numbers made equally long: bay 8 comes before bay 11. */
     private static String counted(String place) {
         return NUMBER.matcher(place)
-                .replaceAll(number -> "0".repeat(Math.max(0, LONGEST_NUMBER - number.group().length())) + number.group());
+                .replaceAll(number ->
+                        "0".repeat(Math.max(0, LONGEST_NUMBER - number.group().length())) + number.group());
     }
 
     /**

@@ -24,8 +24,7 @@ public interface VisitSaid extends Said {
      */
     record ReadAt(@Nullable Corner corner, MeasureAt what, String written) implements VisitSaid {
         static ReadAt of(Reading reading) {
-            return new ReadAt(
-                    reading.corner(), new MeasureAt(reading.measure(), reading.spot()), reading.asWritten());
+            return new ReadAt(reading.corner(), new MeasureAt(reading.measure(), reading.spot()), reading.asWritten());
         }
     }
 

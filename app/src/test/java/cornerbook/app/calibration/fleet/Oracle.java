@@ -188,9 +188,7 @@ public final class Oracle {
                                 .reads
                                 .get(tyre)
                                 .add(new Read(
-                                        Objects.requireNonNull(reading.spot()).ordinal(),
-                                        number,
-                                        reading.value()));
+                                        Objects.requireNonNull(reading.spot()).ordinal(), number, reading.value()));
                     }
                 }
             }
@@ -221,7 +219,8 @@ public final class Oracle {
     /** Whether the wheels of this car are turned is known once a set went on for the second time, or is seen turned. */
     private void turned(Visit visit) {
         for (var tyres : sets) {
-            boolean on = visit.leftOn().containsValue(tyres.set.wheels().getFirst().tag());
+            boolean on =
+                    visit.leftOn().containsValue(tyres.set.wheels().getFirst().tag());
             if (isTurned(visit, tyres.set) && (on || visits == 0)) {
                 rotationKnown = true;
                 rotated = true;
@@ -283,8 +282,7 @@ public final class Oracle {
             return normal(tyres.logBefore, usual + Math.log(NOTHING), 0.04);
         }
         double days = usualDays[goesOnFirst(tyres) ? 0 : 1];
-        double variance =
-                kmVariance(days) + (law.has(Effect.SEASONS_DIFFER) ? Math.pow(CarLife.SEASON_WEAR_SD, 2) : 0);
+        double variance = kmVariance(days) + (law.has(Effect.SEASONS_DIFFER) ? Math.pow(CarLife.SEASON_WEAR_SD, 2) : 0);
         double ofSum = Math.log1p(Math.expm1(variance) / seasons);
         double mean = usual + Math.log(seasons) + kmShift(days) + variance / 2 - ofSum / 2;
         if (!law.has(Effect.DRIVERS_CHANGE)) {
@@ -362,9 +360,10 @@ public final class Oracle {
             usualBite[number % 2] = bite(from, until);
             usualDays[number % 2] = ChronoUnit.DAYS.between(from, until);
             if (number + 1 < visits) {
-                biteOfSeason[number] = bite(visit(number).date(), visit(number + 1).date());
-                daysOfSeason[number] =
-                        ChronoUnit.DAYS.between(visit(number).date(), visit(number + 1).date());
+                biteOfSeason[number] =
+                        bite(visit(number).date(), visit(number + 1).date());
+                daysOfSeason[number] = ChronoUnit.DAYS.between(
+                        visit(number).date(), visit(number + 1).date());
             }
         }
     }
@@ -439,8 +438,7 @@ public final class Oracle {
             }
             for (int number = tyres.since; number < visits; number++) {
                 if (number > tyres.since && tyres.on.get(number - 1)) {
-                    sum += biting[number - 1]
-                            * work[number - 1][corner(tyre, tyres.turned.get(number - 1))];
+                    sum += biting[number - 1] * work[number - 1][corner(tyre, tyres.turned.get(number - 1))];
                 }
                 amount[number] = sum * perKj;
             }
@@ -468,8 +466,7 @@ public final class Oracle {
         for (var read : tyres.reads.get(tyre)) {
             if (visit < 0 || read.visit == visit) {
                 double depth = depthMm(tyres, tyre, read.groove, tyres.amount[tyre][read.visit]);
-                double offset =
-                        law.has(Effect.GAUGE_OFFSET) ? Sheet.OFFSET_SD_MM * offsets.get(read.visit) : 0;
+                double offset = law.has(Effect.GAUGE_OFFSET) ? Sheet.OFFSET_SD_MM * offsets.get(read.visit) : 0;
                 sum += logDensity(read.mm, depth + offset, tyres.law.newMm() + Sheet.DEEPER_THAN_NEW_MM);
             }
         }
@@ -577,9 +574,7 @@ public final class Oracle {
             slice(from(sets.get(j).at, 1), () -> ofSet(set));
             for (int tyre = 0; tyre < CORNERS; tyre++) {
                 int which = tyre;
-                slice(
-                        from(sets.get(j).at + 1 + tyre * GROOVES * 2, GROOVES * 2),
-                        () -> likelihood(set, which, -1));
+                slice(from(sets.get(j).at + 1 + tyre * GROOVES * 2, GROOVES * 2), () -> likelihood(set, which, -1));
             }
         }
         if (law.has(Effect.GAUGE_OFFSET)) {
@@ -690,8 +685,7 @@ public final class Oracle {
         }
         var answers = new ArrayList<Answer>();
         for (int q = 0; q < held.length; q++) {
-            answers.add(new Answer(
-                    held[q], Arrays.stream(lowest[q]).min().orElseThrow()));
+            answers.add(new Answer(held[q], Arrays.stream(lowest[q]).min().orElseThrow()));
         }
         return answers;
     }

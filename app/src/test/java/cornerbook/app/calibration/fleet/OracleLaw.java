@@ -43,7 +43,11 @@ final class OracleLaw {
         for (int model = 0; model < MODELS; model++) {
             double place = (model + 0.5) / MODELS;
             var plain = tread(set, scenario, place, new double[NORMALS_OF_TREAD]);
-            if (plain.wheels().getFirst().tyre().model().equals(set.wheels().getFirst().tyre().model())) {
+            if (plain.wheels()
+                    .getFirst()
+                    .tyre()
+                    .model()
+                    .equals(set.wheels().getFirst().tyre().model())) {
                 return read(set, scenario, place, plain);
             }
         }
@@ -103,7 +107,9 @@ final class OracleLaw {
     /** Log of how much rougher, and how much warmer, by one standard deviation a place bites. */
     static double[] ofPlace() {
         var usual = place(0, 0);
-        return new double[] {Math.log(place(1, 0).bite(1) / usual.bite(1)), Math.log(place(0, 1).bite(1) / usual.bite(1))};
+        return new double[] {
+            Math.log(place(1, 0).bite(1) / usual.bite(1)), Math.log(place(0, 1).bite(1) / usual.bite(1))
+        };
     }
 
     static Place place(double rough, double warm) {

@@ -17,7 +17,9 @@ class OracleLawTest {
     private static final double WORK = 1.5;
 
     @ParameterizedTest
-    @EnumSource(value = Scenario.class, names = {"CONTROL", "WEAR_SLOWS", "GROOVES_ALIKE", "ALL"})
+    @EnumSource(
+            value = Scenario.class,
+            names = {"CONTROL", "WEAR_SLOWS", "GROOVES_ALIKE", "ALL"})
     void wornAsTheSimulatorWears(Scenario scenario) {
         var work = new double[Corner.values().length];
         Arrays.fill(work, WORK);

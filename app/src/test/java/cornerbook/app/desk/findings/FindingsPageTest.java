@@ -99,12 +99,10 @@ class FindingsPageTest {
     void warmthOfABrakeStandsWithWhatWasFoundAtIt() {
         var text = CarLibrary.text("piston-seized");
         int last = text.lastIndexOf("\"readings\": [") + "\"readings\": [".length();
-        var warm = text.substring(0, last)
-                + """
+        var warm = text.substring(0, last) + """
                 {"measure": "disc temperature", "corner": "LF", "value": "160 °C"},
                 {"measure": "disc temperature", "corner": "RF", "value": "40 °C"},
-                """
-                + text.substring(last);
+                """ + text.substring(last);
         assertThat(parts(warm))
                 .filteredOn(parts -> parts.contains(Subject.Part.BRAKE_PAIR))
                 .singleElement()

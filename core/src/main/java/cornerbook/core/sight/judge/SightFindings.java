@@ -133,9 +133,7 @@ public final class SightFindings {
                 verdict == Verdict.HOLDS ? 1 : 0,
                 evidence,
                 Ground.PUNCTURE_RULES);
-        return verdict == Verdict.HOLDS
-                ? finding
-                : putRight(finding, action(puncture, repaired), comesOff);
+        return verdict == Verdict.HOLDS ? finding : putRight(finding, action(puncture, repaired), comesOff);
     }
 
     /** What was repaired already is not repaired again: what it lacks is a number. */

@@ -83,7 +83,9 @@ final class PlanSearch {
         var numbers = new SetNumbers(request);
         return numbers.spent()
                 ? Optional.empty()
-                : new PlanSearch(numbers, Double.POSITIVE_INFINITY).longestBeyond(floorThousandKm).filter(longest -> longest > floorThousandKm);
+                : new PlanSearch(numbers, Double.POSITIVE_INFINITY)
+                        .longestBeyond(floorThousandKm)
+                        .filter(longest -> longest > floorThousandKm);
     }
 
     /** The rules each of which, left out alone, would let the request be planned; for a request that cannot be. */

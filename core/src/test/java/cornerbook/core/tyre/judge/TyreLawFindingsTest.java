@@ -147,11 +147,12 @@ class TyreLawFindingsTest {
         var january = judge(studded(in("CA-ON", SeasonKind.WINTER)).day(2027, 1, 10));
         assertThat(january.findings()).isEmpty();
         assertThat(january.notJudged())
-                .contains(new FittingSaid.StudsNotEverywhere(
-                        TAGS, PlaceOfLaw.of("CA-ON"), Said.verbatim("law of CA-ON")))
+                .contains(
+                        new FittingSaid.StudsNotEverywhere(TAGS, PlaceOfLaw.of("CA-ON"), Said.verbatim("law of CA-ON")))
                 .doesNotContain(new FittingSaid.NoLawOnFile(
                         PlaceOfLaw.of("CA-ON"), Listed.and(List.of(Law.TREAD_DEPTH, Law.WINTER_TYRES, Law.STUDS))));
-        assertThat(judge(studded(in("CA-ON", SeasonKind.WINTER)).day(2027, 6, 1)).findings())
+        assertThat(judge(studded(in("CA-ON", SeasonKind.WINTER)).day(2027, 6, 1))
+                        .findings())
                 .map(Finding::verdict)
                 .containsExactly(Verdict.SPENT);
     }
