@@ -135,6 +135,7 @@ record Night(
         var looked = kept(look(lines, last, between), new Path(kept, LastNight.LOOKED));
         var twice = twice(looked);
         JudgedBy judgedBy;
+        ReportPage.@Nullable ForShops forShops = null;
         if (last != null && keepLearned) {
             judgedBy = last.judgedBy(climate);
         } else {
@@ -142,6 +143,7 @@ record Night(
             judgedBy = JudgedBy.of(learned.knowledge(), climate);
             if (key != null) {
                 put(files, new Path(folder, KNOWLEDGE), learned.write(key));
+                forShops = new ReportPage.ForShops(learned.extent(), key.publicKey());
             }
         }
         write(
@@ -220,7 +222,7 @@ record Night(
                 files,
                 new Path(folder, ReportPage.FILE),
                 new ReportPage(spark, folder, reader)
-                        .html(day, judgedBy.read(), counts, last, calibrated > 0, seconds));
+                        .html(day, judgedBy.read(), counts, last, forShops, calibrated > 0, seconds));
         return counts;
     }
 

@@ -6,6 +6,8 @@ import static org.apache.spark.sql.functions.date_trunc;
 import static org.apache.spark.sql.functions.sum;
 
 import cornerbook.app.calibration.KeptPromises;
+import cornerbook.app.knowledge.Extent;
+import cornerbook.app.knowledge.PublicKeyText;
 import cornerbook.app.picture.Palette;
 import cornerbook.app.picture.Svg;
 import cornerbook.app.picture.year.Lengths;
@@ -71,10 +73,19 @@ final class ReportPage {
     }
 
     /**
+     * The signed file of what was learned, which lies beside the page.
+     *
+     * @param extent how much stands behind it
+     * @param key by which it was signed
+     */
+    record ForShops(Extent extent, PublicKeyText key) {}
+
+    /**
      * The page.
      *
      * @param knowledge by which was judged
      * @param last the night before; null when nothing was taken over
+     * @param forShops what was signed for the shops' books; null when nothing was
      * @param calibrated whether there is a table of calibration
      * @param seconds since the night began
      */
@@ -83,6 +94,7 @@ final class ReportPage {
             Knowledge knowledge,
             Night.Counts counts,
             @Nullable LastNight last,
+            @Nullable ForShops forShops,
             boolean calibrated,
             double seconds) {
         var title = words.of("report-title", "day", new Day(day));
@@ -116,6 +128,7 @@ final class ReportPage {
         articles();
         risk();
         learned(knowledge);
+        forShops(forShops);
         if (calibrated) {
             calibration();
         }
@@ -342,6 +355,30 @@ final class ReportPage {
                                         0),
                                 "cars",
                                 each.getValue().cars())));
+        end();
+    }
+
+    private void forShops(@Nullable ForShops signed) {
+        if (signed == null) {
+            section("report-shops", words.of("report-unsigned"));
+        } else {
+            var extent = signed.extent();
+            section(
+                    "report-shops",
+                    words.of(
+                            "report-signed",
+                            "file",
+                            Night.KNOWLEDGE,
+                            "cars",
+                            extent.cars(),
+                            "shops",
+                            extent.shops(),
+                            "visits",
+                            extent.visits(),
+                            "key",
+                            signed.key().fingerprint()));
+            element("p", words.of("report-take-in", "file", Night.KNOWLEDGE));
+        }
         end();
     }
 

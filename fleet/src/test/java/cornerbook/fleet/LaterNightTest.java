@@ -166,8 +166,9 @@ class LaterNightTest {
                         "<h1>All cars, 30 Nov 2026</h1>",
                         CARS - 1 + " cars have findings",
                         "no longer among the cars",
-                        "29 Nov 2026")
-                .doesNotContain("src=", "href=", "null");
+                        "29 Nov 2026",
+                        "Nothing was signed for the shops this time.")
+                .doesNotContain("knowledge.txt", "src=", "href=", "null");
 
         // Nothing has news: nothing is reckoned, and nothing changed.
         assertThat(run("again", "now", DAY, "later", false)).isEqualTo(new Night.Counts(CARS - 1, 0, 1));

@@ -181,6 +181,11 @@ class NightTest {
                 .isEqualTo(alone.knowledge().seizing());
         assertThat(read.file().extent().cars()).isBetween(OF_A_KIND, alone.chosen());
         assertThat(read.file().extent().shops()).isEqualTo(3);
+        assertThat(Files.readString(Path.of(night, ReportPage.FILE)))
+                .contains(
+                        "what " + read.file().extent().cars() + " cars of 3 shops taught",
+                        "the key " + key.publicKey().fingerprint() + ".",
+                        "cornerbook knowledge take knowledge.txt");
         assertThat(read.file().extent().from())
                 .isAfterOrEqualTo(histories.stream()
                         .map(car -> car.visits().getFirst().date())
