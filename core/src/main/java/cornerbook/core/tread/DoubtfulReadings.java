@@ -39,6 +39,8 @@ final class DoubtfulReadings {
     private static final int ROUNDS = 3;
 
     private static final double EVEN = 0.5;
+    /** Of a reading's own precision: what rounding leaves of nothing. */
+    private static final double LEAST_SHARE = 1e-9;
 
     private final WearModel model;
     private final List<NewDepth> newDepths;
@@ -162,6 +164,10 @@ final class DoubtfulReadings {
     /** Equation (3), and what the reading counts by it. */
     private double counts(double before, double off, double shared, double spread) {
         double precision = before * (1 - shared * before) / noise - before * before * spread / (noise * noise);
+        // A reading by which alone something is known says nothing against itself; rounding must not either.
+        if (!(precision > LEAST_SHARE / noise)) {
+            return before;
+        }
         double fromOthers = before * off / noise / precision;
         return counts(fromOthers * fromOthers, Math.max(0, 1 / precision - noise / before));
     }
