@@ -1,6 +1,5 @@
 package cornerbook.core.tread;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -26,7 +25,7 @@ import java.util.TreeMap;
  *   Q_ii = w_i (1 − k w_i)/σ² − w_i² (x_i − k h)ᵀ A⁻¹ (x_i − k h)/σ⁴                                    (3)
  * </pre>
  *
- * from one posterior, e being what it leaves of the readings. Where readings are only as far off as a Gaussian has them,
+ * from one posterior, e being what it leaves of the readings; of those that it leaves by less than σ nothing is asked. Where readings are only as far off as a Gaussian has them,
  * nothing is weighed again. Checked against a general sampler by {@code DoubtfulReadingsReferenceTest}.
  */
 final class DoubtfulReadings {
@@ -40,6 +39,8 @@ final class DoubtfulReadings {
     private static final int ROUNDS = 3;
 
     private static final double EVEN = 0.5;
+    /** Of a reading's own precision: what rounding leaves of nothing. */
+    private static final double LEAST_SHARE = 1e-9;
 
     private final WearModel model;
     private final List<NewDepth> newDepths;
@@ -114,45 +115,61 @@ final class DoubtfulReadings {
     }
 
     private double[] counts(double[] before) {
-        var byVisit = new TreeMap<Integer, List<Integer>>();
+        var weights = new double[before.length][];
+        var left = new double[before.length];
+        var all = new TreeMap<Integer, Double>();
         for (int i = 0; i < before.length; i++) {
-            byVisit.computeIfAbsent(readings.get(i).visit(), visit -> new ArrayList<>())
-                    .add(i);
+            var reading = readings.get(i);
+            double newMm = newDepths.get(reading.tyre()).depthMm();
+            weights[i] = design.weights(reading);
+            left[i] = new TreadScale(newMm, slowing).effective(reading.depthMm()) - newMm - posterior.mean(weights[i]);
+            all.merge(reading.visit(), before[i] * left[i], Double::sum);
         }
         var counts = before.clone();
         int at = 0;
-        for (var ofVisit : byVisit.values()) {
-            ofVisit(design.occasions().get(at++), ofVisit, before, counts);
+        for (var ofVisit : all.entrySet()) {
+            var occasion = design.occasions().get(at++);
+            double shared = model.shared(occasion);
+            double[] withTogether = new double[0];
+            for (int i = 0; i < counts.length; i++) {
+                double off = left[i] - shared * ofVisit.getValue();
+                if (readings.get(i).visit() != ofVisit.getKey() || (off * off < noise && before[i] == 1)) {
+                    continue;
+                }
+                if (withTogether.length == 0) {
+                    withTogether = posterior.times(occasion.weights());
+                }
+                double spread = squared(weights[i])
+                        - 2 * shared * dot(weights[i], withTogether)
+                        + shared * shared * dot(occasion.weights(), withTogether);
+                counts[i] = counts(before[i], off, shared, spread);
+            }
         }
         return counts;
     }
 
-    private void ofVisit(SetDesign.Occasion occasion, List<Integer> visit, double[] before, double[] counts) {
-        double shared = model.shared(occasion);
-        var together = occasion.weights();
-        var withTogether = posterior.times(together);
-        double ofTogether = dot(together, withTogether);
-        var left = new double[readings.size()];
-        double all = 0;
-        for (int i : visit) {
-            var reading = readings.get(i);
-            double newMm = newDepths.get(reading.tyre()).depthMm();
-            left[i] = new TreadScale(newMm, slowing).effective(reading.depthMm())
-                    - newMm
-                    - posterior.mean(design.weights(reading));
-            all += before[i] * left[i];
+    /** Variance of a weighted sum of the unknowns, few of which have a weight. */
+    private double squared(double[] weights) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            for (int j = 0; weights[i] != 0 && j < weights.length; j++) {
+                if (weights[j] != 0) {
+                    sum += weights[i] * weights[j] * posterior.covariance(i, j);
+                }
+            }
         }
-        for (int i : visit) {
-            var weights = design.weights(readings.get(i));
-            double w = before[i];
-            double spread = posterior.covariance(weights, weights)
-                    - 2 * shared * dot(weights, withTogether)
-                    + shared * shared * ofTogether;
-            double precision = w * (1 - shared * w) / noise - w * w * spread / (noise * noise);
-            double off = w * (left[i] - shared * all) / noise / precision;
-            double variance = Math.max(0, 1 / precision - noise / w);
-            counts[i] = counts(off * off, variance);
+        return sum;
+    }
+
+    /** Equation (3), and what the reading counts by it. */
+    private double counts(double before, double off, double shared, double spread) {
+        double precision = before * (1 - shared * before) / noise - before * before * spread / (noise * noise);
+        // A reading by which alone something is known says nothing against itself; rounding must not either.
+        if (!(precision > LEAST_SHARE / noise)) {
+            return before;
         }
+        double fromOthers = before * off / noise / precision;
+        return counts(fromOthers * fromOthers, Math.max(0, 1 / precision - noise / before));
     }
 
     /** What a reading counts, from (2). */
