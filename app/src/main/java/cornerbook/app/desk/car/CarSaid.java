@@ -68,7 +68,11 @@ sealed interface CarSaid extends Said {
 
     record NothingCopied() implements CarSaid {}
 
-    /** @param by whether the car brakes so */
+    /**
+     * How the brakes are closed.
+     *
+     * @param by whether by wire
+     */
     record ByWire(boolean by) implements CarSaid {}
 
     record NoSuchSheet(String kind) implements CarSaid {}

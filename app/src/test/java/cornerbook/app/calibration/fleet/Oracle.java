@@ -541,7 +541,9 @@ public final class Oracle {
         for (int i = 0; i < places.length; i++) {
             z[places[i]] = before[i];
         }
-        likelihood.getAsDouble();
+        // What is kept of the last place belongs to the one it goes back to.
+        double unmoved = likelihood.getAsDouble();
+        assert unmoved >= least;
     }
 
     private static int[] from(int at, int count) {

@@ -6,6 +6,7 @@ import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
 import java.util.Arrays;
+import java.util.Objects;
 
 /** The simulator's own laws as the sampler needs them, read off its code, so that no number of it stands twice. */
 final class OracleLaw {
@@ -43,11 +44,9 @@ final class OracleLaw {
         for (int model = 0; model < MODELS; model++) {
             double place = (model + 0.5) / MODELS;
             var plain = tread(set, scenario, place, new double[NORMALS_OF_TREAD]);
-            if (plain.wheels()
-                    .getFirst()
-                    .tyre()
-                    .model()
-                    .equals(set.wheels().getFirst().tyre().model())) {
+            if (Objects.equals(
+                    plain.wheels().getFirst().tyre().model(),
+                    set.wheels().getFirst().tyre().model())) {
                 return read(set, scenario, place, plain);
             }
         }

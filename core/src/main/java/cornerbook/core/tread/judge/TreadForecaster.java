@@ -63,7 +63,7 @@ public final class TreadForecaster {
     private final ChangeOver changeOver;
     private final Map<String, StandingReadings> currentByVisit = new HashMap<>();
     /** A judgement asks for each set some times over: for its forecast, its axles, its plan. */
-    private final Map<WheelSet, WearPosterior> posteriors = new IdentityHashMap<>();
+    private final IdentityHashMap<WheelSet, WearPosterior> posteriors = new IdentityHashMap<>();
 
     private TreadForecaster(
             CarHistory history,

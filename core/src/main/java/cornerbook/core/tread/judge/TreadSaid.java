@@ -103,7 +103,11 @@ public interface TreadSaid extends Said {
 
     record CornerRateModel(int readings) implements TreadSaid {}
 
-    /** @param law whether a law of the place sets the second; else it is our own where no law is on file */
+    /**
+     * The least depths that count.
+     *
+     * @param law whether a law of the place sets the second; else it is our own where no law is on file
+     */
     record Minimum(Amount season, Amount legal, boolean law) implements TreadSaid {}
 
     record Grown(
