@@ -162,7 +162,7 @@ class TableFilesTest {
                                 pad("b", corner, 5.8, "a"),
                                 pad("c", corner, 5.9, null),
                                 pad("d", Corner.RF, 6, null)));
-        book.readings().move(visit.id(), Set.of("d"), visit.id(), Corner.RR, false, WRONG);
+        book.readings().move(visit.id(), Set.of("d"), visit.id(), Corner.RR, true, WRONG);
         var last = car.visits().getLast();
         book.visits().cancel(last.id(), WRONG);
 
