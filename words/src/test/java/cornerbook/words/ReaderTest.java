@@ -2,6 +2,7 @@ package cornerbook.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.finding.OwnShare;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
@@ -27,6 +28,16 @@ class ReaderTest {
 
     private static String plain(String words) {
         return words.replace('\u00a0', ' ').replace('\u202f', ' ');
+    }
+
+    /** Rounded to tens nothing is none of it, or all. */
+    @Test
+    void aShareIsNeverSaidToBeNothingOrAll() {
+        assertThat(plain(ENGLISH.say(OwnShare.of(0.04))))
+                .startsWith("under 5 % of this figure comes from what was read");
+        assertThat(plain(ENGLISH.say(OwnShare.of(0.27)))).startsWith("30 % of this figure");
+        assertThat(plain(FRENCH.say(OwnShare.of(0.27)))).startsWith("30 % de ce chiffre vient");
+        assertThat(plain(FRENCH.say(OwnShare.of(0.97)))).startsWith("plus de 95 % de ce chiffre");
     }
 
     /** A gauge has no digit that a conversion makes: 1 psi is 6.894757 kPa, 1 lbf·ft 1.355818 N·m (NIST SP 811, appendix B). */

@@ -71,6 +71,7 @@ class PictureTest {
                 0.1,
                 0.2,
                 0.03,
+                0.7,
                 List.of(
                         new DepthReading(0, LocalDate.of(2024, 11, 2), 8.4),
                         new DepthReading(11_300, LocalDate.of(2025, 4, 20), depthMm + 1.6),

@@ -26,11 +26,13 @@ public final class ThicknessWear {
     private final Estimate whenNew;
     private final Estimate rate;
     private final double covariance;
+    private final double ownShareOfRate;
 
-    private ThicknessWear(Estimate whenNew, Estimate rate, double covariance) {
+    private ThicknessWear(Estimate whenNew, Estimate rate, double covariance, double ownShareOfRate) {
         this.whenNew = whenNew;
         this.rate = rate;
         this.covariance = covariance;
+        this.ownShareOfRate = ownShareOfRate;
     }
 
     /** The posterior; without readings it is the prior. */
@@ -52,13 +54,14 @@ public final class ThicknessWear {
             rightRate -= weight * run * reading.thicknessMm();
         }
         double determinant = ofNew * ofRate - ofBoth * ofBoth;
+        var rate = new Estimate((ofNew * rightRate - ofBoth * rightNew) / determinant, Math.sqrt(ofNew / determinant));
         return new ThicknessWear(
                         new Estimate(
                                 (ofRate * rightNew - ofBoth * rightRate) / determinant,
                                 Math.sqrt(ofRate / determinant)),
-                        new Estimate(
-                                (ofNew * rightRate - ofBoth * rightNew) / determinant, Math.sqrt(ofNew / determinant)),
-                        -ofBoth / determinant)
+                        rate,
+                        -ofBoth / determinant,
+                        rate.shareOfData(new Estimate(prior.rateMmPer1000Km(), prior.rateSdMmPer1000Km())))
                 .wearing();
     }
 
@@ -73,7 +76,8 @@ public final class ThicknessWear {
         return new ThicknessWear(
                 new Estimate(whenNew.mean() + slope * (held.mean() - rate.mean()), Math.sqrt(variance)),
                 held,
-                slope * variance(held));
+                slope * variance(held),
+                ownShareOfRate);
     }
 
     /** Thickness when new, mm. */
@@ -84,6 +88,14 @@ public final class ThicknessWear {
     /** Wear rate, mm per 1000 km; its mean is above 0. */
     public Estimate rate() {
         return rate;
+    }
+
+    /**
+     * How much of the rate comes from the readings, 0 to 1, the rest from what was believed before them: {@link
+     * Estimate#shareOfData} of (1), before it is conditioned.
+     */
+    public double ownShareOfRate() {
+        return ownShareOfRate;
     }
 
     /** Covariance of the two. */

@@ -6,7 +6,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Where the distance per day of a season comes from. Others' cars are null where they taught nothing of it. */
 public sealed interface DistanceBasis extends Said {
-    record OwnSeasons(int seasons, @Nullable KnowledgeOrigin others) implements DistanceBasis {}
+    /**
+     * Seasons that the car has run.
+     *
+     * @param own how much of the distance they are
+     */
+    record OwnSeasons(int seasons, OwnShare own, @Nullable KnowledgeOrigin others) implements DistanceBasis {}
 
     record CarsOfTheBook(int cars, @Nullable KnowledgeOrigin others) implements DistanceBasis {}
 

@@ -97,7 +97,8 @@ public final class RunHistory {
         int own = seasons(season).size();
         var others = knowledge.originOfDistance(season);
         if (own > 0) {
-            return new DistanceBasis.OwnSeasons(own, others);
+            return new DistanceBasis.OwnSeasons(
+                    own, OwnShare.of(DistanceHistory.ownShare(own, knowledge.distance(season))), others);
         }
         var ofBook = knowledge.distances().get(season);
         if (ofBook != null) {

@@ -1,5 +1,6 @@
 package cornerbook.core.season;
 
+import cornerbook.core.numeric.Estimate;
 import java.util.List;
 
 /**
@@ -29,5 +30,16 @@ public final class DistanceHistory {
             weighted += DistancePrior.logarithm(season) / prior.logSeasonVariance();
         }
         return DistancePerDay.logNormal(weighted / precision, 1 / precision + prior.logSeasonVariance());
+    }
+
+    /**
+     * How much of the mean of the logarithm comes from the car's own seasons, 0 to 1, the rest from the prior: the variance
+     * of κ shrinks from s² to 1/(1/s² + n/τ²), which is {@link Estimate#shareOfData}, (n/τ²) / (1/s² + n/τ²).
+     *
+     * @param seasons how many the car has run
+     */
+    public static double ownShare(int seasons, DistancePrior prior) {
+        double ofSeasons = seasons / prior.logSeasonVariance();
+        return ofSeasons / (1 / prior.logCarVariance() + ofSeasons);
     }
 }

@@ -4,6 +4,7 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.numeric.CholeskyFactor;
+import cornerbook.core.numeric.Estimate;
 
 /**
  * The prior of the rates of each groove at each corner, r_cg = m_c (1 + w_cg), w ~ N(0, C), C = ω_u² for the car, and ω_v²
@@ -46,6 +47,17 @@ final class RatePrior {
     /** Mean of a rate, mm per 1000 km. */
     double mean(int rate) {
         return means[rate];
+    }
+
+    /** One rate before any reading, mm per 1000 km. */
+    static Estimate of(WearParameters parameters, Corner corner) {
+        double mean = parameters.rate(corner.axle());
+        return new Estimate(
+                mean,
+                mean
+                        * Math.sqrt(square(parameters.vehicleSpread())
+                                + square(parameters.of(WearParameter.CORNER_SPREAD))
+                                + square(parameters.of(WearParameter.GROOVE_SPREAD))));
     }
 
     /** ω_u². */

@@ -62,7 +62,7 @@ public final class WearModel {
     private WearPosterior posterior(SetDesign design, GaussianPosterior gaussian) {
         var car = new CarFactor(rates, design.firstRate());
         return new WearPosterior(
-                design, parameters, car, WearingRates.hold(car.logNormal(gaussian), design.firstRate()));
+                design, parameters, car, gaussian, WearingRates.hold(car.logNormal(gaussian), design.firstRate()));
     }
 
     /** Equation (2): the posterior while the car's factor is taken as Gaussian. */

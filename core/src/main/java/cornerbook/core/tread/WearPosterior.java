@@ -15,12 +15,25 @@ public final class WearPosterior {
     private final SetDesign design;
     private final WearParameters parameters;
     private final CarFactor car;
+    private final GaussianPosterior linear;
     private final GaussianPosterior gaussian;
 
-    WearPosterior(SetDesign design, WearParameters parameters, CarFactor car, GaussianPosterior gaussian) {
+    /**
+     * What is known of a set.
+     *
+     * @param linear while the car's factor is taken as Gaussian and no rate is held above 0
+     * @param gaussian with both put right
+     */
+    WearPosterior(
+            SetDesign design,
+            WearParameters parameters,
+            CarFactor car,
+            GaussianPosterior linear,
+            GaussianPosterior gaussian) {
         this.design = design;
         this.parameters = parameters;
         this.car = car;
+        this.linear = linear;
         this.gaussian = gaussian;
     }
 
@@ -33,6 +46,18 @@ public final class WearPosterior {
     public Estimate rate(Spot groove, Corner corner) {
         int unknown = rateAt(groove, corner);
         return new Estimate(gaussian.mean(unknown), Math.sqrt(gaussian.covariance(unknown, unknown)));
+    }
+
+    /**
+     * How much of a rate comes from this set's readings, 0 to 1; the rest from what such tyres usually wear. It is {@link
+     * Estimate#shareOfData} of the Gaussian model: moving that rate of the prior by one unit, and all others as they go
+     * along with it, moves the posterior's by one less this share. What comes after, that a car's factor is log-normal and
+     * that treads wear, widens and narrows a rate without a reading, so it is left out.
+     */
+    public double ownShareOfRate(Spot groove, Corner corner) {
+        int unknown = rateAt(groove, corner);
+        return new Estimate(linear.mean(unknown), Math.sqrt(linear.covariance(unknown, unknown)))
+                .shareOfData(RatePrior.of(parameters, corner));
     }
 
     /** Covariance of the rates of two corners, each the mean over its grooves, (mm per 1000 km)². */

@@ -196,7 +196,8 @@ public class BrakeFindingsTest {
         assertThat(pads.horizon()).isBetween(Cars.AUTUMN, NEXT);
         assertThat(pads.evidence())
                 .anyMatch(e -> e.what().equals(new BrakeSaid.WearOf(Spot.INNER))
-                        && ((BrakeSaid.ThicknessModel) e.how()).readings() == 3);
+                        && ((BrakeSaid.ThicknessModel) e.how()).readings() == 3
+                        && ((BrakeSaid.ThicknessModel) e.how()).own().percent() > 50);
         assertThat(worn(8.6).verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(worn(3.4).verdict()).as("above the minimum, not for long").isEqualTo(Verdict.SPENT);
         assertThat(worn(2.8).verdict()).as("below the manufacturer's minimum").isEqualTo(Verdict.SPENT);

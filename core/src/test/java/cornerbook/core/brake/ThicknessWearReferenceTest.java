@@ -56,6 +56,30 @@ class ThicknessWearReferenceTest {
         same(wear.rate().sd(), Math.sqrt(covariance[1][1]));
         assertThat(wear.covariance())
                 .isCloseTo(covariance[0][1], within(1e-9 * Math.sqrt(covariance[0][0] * covariance[1][1])));
+
+        // By how much the mean of least squares follows a usual rate that is a thousandth higher.
+        observed[rows - 1] += 0.001;
+        regression.newSampleData(observed, design, noise);
+        double pull = (regression.estimateRegressionParameters()[1] - mean[1]) / 0.001;
+        assertThat(wear.ownShareOfRate()).isBetween(0.0, 1.0).isCloseTo(1 - pull, within(1e-9));
+    }
+
+    /**
+     * The first reading of a part of unknown age tells nothing of its rate. Two of ± 0.25 mm know it to a variance of 2 ·
+     * 0.0625 mm² over the square of the distance between them: 0.005 after 5000 km, 0.00005 after 50 000, against 0.0036.
+     */
+    @Test
+    void ownShareGrowsWithTheDistanceThatWasSeen() {
+        var prior = WearPrior.pad(11).ofUnknownAge();
+        assertThat(ThicknessWear.of(prior, List.of()).ownShareOfRate()).isZero();
+        assertThat(ThicknessWear.of(prior, List.of(new WearReading(0, 8.2))).ownShareOfRate())
+                .isCloseTo(0, within(1e-12));
+        double near = ThicknessWear.of(prior, List.of(new WearReading(0, 8.2), new WearReading(5, 7.9)))
+                .ownShareOfRate();
+        double far = ThicknessWear.of(prior, List.of(new WearReading(0, 8.2), new WearReading(50, 4.9)))
+                .ownShareOfRate();
+        assertThat(near).isCloseTo(0.0036 / (0.0036 + 0.005), within(1e-3));
+        assertThat(far).isCloseTo(0.0036 / (0.0036 + 0.00005), within(1e-3));
     }
 
     /** Against sampling of thickness, rate and distance. */

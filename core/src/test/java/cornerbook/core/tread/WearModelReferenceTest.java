@@ -26,6 +26,7 @@ class WearModelReferenceTest {
     private static final int TYRES = 4;
     private static final int GROOVES = Spot.values().length;
     private static final int SEASONS = 6;
+    private static final int RATES = GROOVES * TYRES;
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
@@ -39,7 +40,7 @@ class WearModelReferenceTest {
         var newDepths = newDepthsMm.stream().map(NewDepth::stated).toList();
         var gaussian = new WearModel(parameters).gaussian(new SetDesign(newDepths, readings, parameters));
 
-        var regression = leastSquares(parameters, newDepthsMm, readings);
+        var regression = leastSquares(parameters, newDepthsMm, readings, new double[RATES]);
         var mean = regression.estimateRegressionParameters();
         var covariance = regression.estimateRegressionParametersVariance();
         for (int i = 0; i < gaussian.means().length; i++) {
@@ -49,6 +50,39 @@ class WearModelReferenceTest {
                 assertThat(gaussian.covariance(i, j)).isCloseTo(covariance[i][j], within(RELATIVE * scale));
             }
         }
+    }
+
+    /**
+     * Were the usual rate of a place one unit higher, and all others as they go along with it, least squares would answer by
+     * what of it is not the readings'.
+     */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void ownShareIsWhatTheUsualRateDoesNotPull(long seed) {
+        var random = new SplittableRandom(seed);
+        var parameters = WearParameters.defaults(DriveLayout.values()[random.nextInt(3)]);
+        var newDepthsMm = List.of(8.0, 8.1, 7.9, 8.5);
+        var newDepths = newDepthsMm.stream().map(NewDepth::stated).toList();
+        var all = sixSeasons(random);
+        for (var readings : List.of(all.subList(0, 12), all)) {
+            var usual = leastSquares(parameters, newDepthsMm, readings, new double[RATES])
+                    .estimateRegressionParameters();
+            var posterior = new WearModel(parameters).fit(newDepths, readings);
+            for (int rate : new int[] {0, 5, RATES - 1}) {
+                var higher = new double[RATES];
+                for (int i = 0; i < RATES; i++) {
+                    higher[i] =
+                            prior(parameters, RATES + i, RATES + rate) / prior(parameters, RATES + rate, RATES + rate);
+                }
+                var pulled =
+                        leastSquares(parameters, newDepthsMm, readings, higher).estimateRegressionParameters();
+                assertThat(posterior.ownShareOfRate(Spot.values()[rate / TYRES], Corner.values()[rate % TYRES]))
+                        .isBetween(0.01, 0.999)
+                        .isCloseTo(1 - (pulled[RATES + rate] - usual[RATES + rate]), within(RELATIVE));
+            }
+        }
+        assertThat(new WearModel(parameters).fit(newDepths, List.of()).ownShareOfRate(Spot.CENTRE, Corner.LR))
+                .isCloseTo(0, within(RELATIVE));
     }
 
     /** Rotations at each change-over, and a groove missing here and there. */
@@ -72,7 +106,7 @@ class WearModelReferenceTest {
     }
 
     private static GLSMultipleLinearRegression leastSquares(
-            WearParameters parameters, List<Double> newDepthsMm, List<TreadReading> readings) {
+            WearParameters parameters, List<Double> newDepthsMm, List<TreadReading> readings, double[] higher) {
         int rates = GROOVES * TYRES;
         int seasons = 2 * rates;
         int offsets = seasons + SEASONS;
@@ -103,7 +137,7 @@ class WearModelReferenceTest {
             }
         }
         for (int i = 0; i < rates; i++) {
-            observed[readings.size() + rates + i] = parameters.rate(Corner.values()[i % TYRES].axle());
+            observed[readings.size() + rates + i] = parameters.rate(Corner.values()[i % TYRES].axle()) + higher[i];
         }
         var regression = new GLSMultipleLinearRegression();
         regression.setNoIntercept(true);

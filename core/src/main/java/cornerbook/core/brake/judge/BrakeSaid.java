@@ -6,6 +6,7 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.OwnShare;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
@@ -99,7 +100,13 @@ public interface BrakeSaid extends Said {
     /** Of the lining of the shoes; else of the drum. */
     record WearOfDrum(boolean lining) implements BrakeSaid {}
 
-    record ThicknessModel(int readings, boolean sinceNew, PlusMinus distancePerDay) implements BrakeSaid {}
+    /**
+     * What a rate of wear rests on.
+     *
+     * @param own how much of the rate the readings are
+     */
+    record ThicknessModel(int readings, boolean sinceNew, OwnShare own, PlusMinus distancePerDay)
+            implements BrakeSaid {}
 
     record NotAsExpected(Between expected) implements BrakeSaid {}
 

@@ -15,6 +15,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Evidence;
+import cornerbook.core.finding.OwnShare;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.numeric.Estimate;
 import cornerbook.core.say.Amount;
@@ -165,6 +166,7 @@ public final class BrakeWear {
                 new BrakeSaid.ThicknessModel(
                         followed.readings(),
                         followed.sinceNew(),
+                        OwnShare.of(followed.part().wear().ownShareOfRate()),
                         new PlusMinus(distance.meanKm(), distance.sdKm(), "km", 0)));
     }
 

@@ -38,6 +38,15 @@ public final class PadsOfACar {
         hazardToCome += ofCar(chanceUntilThen) - ofCar(chanceUntilNow);
     }
 
+    /**
+     * How much of the car's factor comes from its own pads, 0 to 1, the rest from 1, that of cars like it. The factor's mean is
+     * (1/θ + m) / (1/θ + Σ H) = c m/ΣH + (1 − c), with c = ΣH / (1/θ + ΣH) this share: the credibility of Bühlmann (1967,
+     * ASTIN Bulletin 4:199; from memory).
+     */
+    public double ownShare() {
+        return 1 - 1 / (FACTOR_VARIANCE * hazard);
+    }
+
     /** That at least one pad that is free now seizes by the day asked. */
     public double chance() {
         return -Math.expm1(shape * Math.log(hazard / (hazard + Math.max(0, hazardToCome))));

@@ -35,6 +35,8 @@ public final class SeizingHazard {
     private static final List<NormalPrior> COEFFICIENTS = List.of(LOG_LIFE_MONTHS, SALT, GARAGE, DISTANCE, FRICTION);
 
     private static final WeibullRegression REGRESSION = new WeibullRegression(COEFFICIENTS, LOG_SCALE);
+    /** What the priors say before any pad. */
+    private static final WeibullFit USUAL = REGRESSION.fit(List.of(), List.of());
 
     private final WeibullFit fit;
 
@@ -101,6 +103,15 @@ public final class SeizingHazard {
      */
     public Chance chance(SeizingExposure exposure, double monthsSinceService, double monthsToNextVisit) {
         return fit.chance(monthsSinceService, monthsSinceService + monthsToNextVisit, exposure.covariates());
+    }
+
+    /**
+     * How much of the logarithm of the hazard comes from the pads that it was learned from, 0 to 1, the rest from the priors.
+     *
+     * @param months since the service until the day that is asked for, above 0
+     */
+    public double shareOfPads(SeizingExposure exposure, double months) {
+        return fit.shareOfTimes(USUAL, months, exposure.covariates());
     }
 
     /**

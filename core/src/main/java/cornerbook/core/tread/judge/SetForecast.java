@@ -93,6 +93,7 @@ public record SetForecast(
     /**
      * One groove. Depths are of what is left: 0 where a tread would be worn out, and not below.
      *
+     * @param ownShareOfRate how much of the rate comes from this set's readings, 0 to 1; the rest from what is usual
      * @param readings what was measured, at which distance the tyre had run, earliest first
      * @param band depth to come, from the distance run now onwards
      */
@@ -102,6 +103,7 @@ public record SetForecast(
             double depthSdMm,
             double rateMmPer1000Km,
             double rateSdMmPer1000Km,
+            double ownShareOfRate,
             List<DepthReading> readings,
             List<BandPoint> band) {
         public GrooveForecast {

@@ -9,6 +9,7 @@ import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.OwnShare;
 import cornerbook.core.finding.ReadingLimit;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.finding.Subject;
@@ -168,7 +169,7 @@ public final class TreadFindings {
         evidence.add(new Evidence(
                 Label.WEAR_THERE,
                 new PlusMinus(groove.rateMmPer1000Km(), groove.rateSdMmPer1000Km(), "mm/1000 km", 2),
-                new TreadSaid.CornerRateModel(groove.readings().size())));
+                new TreadSaid.CornerRateModel(groove.readings().size(), OwnShare.of(groove.ownShareOfRate()))));
         evidence.add(new Evidence(
                 Label.DISTANCE,
                 new PlusMinus(forecast.kmPerDay(), forecast.kmPerDaySd(), "km/day", 0),

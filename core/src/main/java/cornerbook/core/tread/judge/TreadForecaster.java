@@ -364,7 +364,14 @@ public final class TreadForecaster {
                     ? Double.POSITIVE_INFINITY
                     : readings.getLast().depthMm();
             grooves.add(new GrooveForecast(
-                    spot, Math.min(now.mean(), lastReadMm), now.sd(), rate.mean(), rate.sd(), readings, band));
+                    spot,
+                    Math.min(now.mean(), lastReadMm),
+                    now.sd(),
+                    rate.mean(),
+                    rate.sd(),
+                    posterior.ownShareOfRate(spot, corner),
+                    readings,
+                    band));
         }
         return new TyreForecast(wheel, corner, grooves);
     }

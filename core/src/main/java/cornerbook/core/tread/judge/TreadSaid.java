@@ -6,6 +6,7 @@ import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.KnowledgeOrigin;
+import cornerbook.core.finding.OwnShare;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
@@ -101,7 +102,13 @@ public interface TreadSaid extends Said {
     /** A groove of a wheel with what was found there. */
     record GrooveAt(Corner corner, String tag, Spot groove, Said depth) implements TreadSaid {}
 
-    record CornerRateModel(int readings) implements TreadSaid {}
+    /**
+     * What a rate of wear rests on.
+     *
+     * @param readings in that groove
+     * @param own of all readings of the set
+     */
+    record CornerRateModel(int readings, OwnShare own) implements TreadSaid {}
 
     /**
      * The least depths that count.

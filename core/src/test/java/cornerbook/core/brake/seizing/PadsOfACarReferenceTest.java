@@ -42,6 +42,38 @@ class PadsOfACarReferenceTest {
         assertThat(pads.chance()).isCloseTo(1 - freeThen / freeNow, within(PRECISE));
     }
 
+    /**
+     * Were all pads of such cars twice as likely to seize by nature, the chance of the next moment would be so by what the
+     * car's own pads leave: their share of the mean of the gamma, which is also Bühlmann's credibility, by hand (0.7 · 0.4
+     * over 1 + 0.7 · 0.4 for a sum of hazards of 0.4).
+     */
+    @Test
+    void ownShareIsWhatTheCarsOwnPadsTake() {
+        assertThat(new PadsOfACar().ownShare()).isCloseTo(0, within(1e-12));
+        var pads = new PadsOfACar();
+        pads.past(chanceOf(0.15), true);
+        pads.free(chanceOf(0.25), chanceOf(0.25));
+        assertThat(pads.ownShare()).isCloseTo(0.28 / 1.28, within(1e-12));
+
+        double step = 1e-4;
+        double pull = (Math.log(ofNextMoment(1 + step)) - Math.log(ofNextMoment(1 - step)))
+                / (Math.log1p(step) - Math.log1p(-step));
+        assertThat(pads.ownShare()).isCloseTo(1 - pull, within(1e-4));
+    }
+
+    /** Of the pads above when all hazards are so many times theirs. */
+    private static double ofNextMoment(double times) {
+        var pads = new PadsOfACar();
+        pads.past(chanceOf(0.15 * times), true);
+        pads.free(chanceOf(0.25 * times), chanceOf(0.25 * times + 1e-6 * times));
+        return pads.chance();
+    }
+
+    /** The share of all cars' pads that have seized at this hazard of an average car. */
+    private static double chanceOf(double hazard) {
+        return 1 - Math.pow(1 + VARIANCE * hazard, -1 / VARIANCE);
+    }
+
     @Test
     void aPadThatSeizedRaisesTheChanceOfTheOthersAndOneThatStayedFreeLowersIt() {
         assertThat(chanceAfter(0.1, true)).isGreaterThan(chanceAfter(0, false));

@@ -113,6 +113,37 @@ class WeibullRegressionReferenceTest {
         }
     }
 
+    /** How far the maximum follows priors that say a little more of the hazard until a month, all of them as they go along. */
+    @ParameterizedTest
+    @ValueSource(doubles = {4, 18, 60})
+    void shareOfTimesIsWhatThePriorsDoNotPull(double month) {
+        var usual = List.of(new NormalPrior(Math.log(60), 0.5), new NormalPrior(-0.8, 0.4));
+        var logScale = new NormalPrior(Math.log(0.5), 0.25);
+        var times = List.of(
+                CensoredTime.between(6, 18),
+                CensoredTime.notBy(30),
+                CensoredTime.notBy(24),
+                CensoredTime.between(0, 12));
+        var covariates = List.of(List.of(0.6), List.of(0.2), List.of(0.9), List.of(0.5));
+        var asked = List.of(0.4);
+        var fit = new WeibullRegression(usual, logScale).fit(times, covariates);
+        var before = new WeibullRegression(usual, logScale).fit(List.of(), List.of());
+
+        var slope = fit.slope(0, month, asked);
+        double variance = Math.pow(0.5 * slope[0], 2) + Math.pow(0.4 * slope[1], 2) + Math.pow(0.25 * slope[2], 2);
+        double step = 1e-4 / variance;
+        var moved = new WeibullRegression(
+                        List.of(
+                                new NormalPrior(Math.log(60) + step * 0.25 * slope[0], 0.5),
+                                new NormalPrior(-0.8 + step * 0.16 * slope[1], 0.4)),
+                        new NormalPrior(Math.log(0.5) + step * 0.0625 * slope[2], 0.25))
+                .fit(times, covariates);
+        double pull = Math.log(moved.cumulativeHazard(month, asked) / fit.cumulativeHazard(month, asked)) / 1e-4;
+
+        assertThat(fit.shareOfTimes(before, month, asked)).isBetween(0.02, 0.98).isCloseTo(1 - pull, within(1e-3));
+        assertThat(before.shareOfTimes(before, month, asked)).isCloseTo(0, within(1e-9));
+    }
+
     @Test
     void withoutDataThePriorsAreTheFit() {
         var fit = new WeibullRegression(List.of(new NormalPrior(4, 0.5)), new NormalPrior(-0.7, 0.25))

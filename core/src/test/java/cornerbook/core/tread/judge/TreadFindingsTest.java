@@ -8,7 +8,9 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Evidence;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.OwnShare;
 import cornerbook.core.finding.SetSpan.Role;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
@@ -104,6 +106,16 @@ class TreadFindingsTest {
                 .isEqualTo(verdict);
     }
 
+    /** 0.68 in tens. */
+    @Test
+    void evidenceOfTheRateSaysHowMuchOfItTheCarsReadingsAre() {
+        var finding = TreadFindings.ofSet(forecast(Role.GOING_ON, 0.95, 6, 6.0), INVENTED, INVENTED, false, null);
+        assertThat(finding.evidence())
+                .filteredOn(evidence -> evidence.what() == TreadSaid.Label.WEAR_THERE)
+                .extracting(Evidence::how)
+                .containsExactly(new TreadSaid.CornerRateModel(1, new OwnShare(70)));
+    }
+
     /** 6 mm of a tyre that is 8 mm new and done at 4 mm: half of its life is left. */
     @Test
     void theMarkShowsTheLifeOfTheLowestGroove() {
@@ -184,6 +196,6 @@ class TreadFindingsTest {
     }
 
     private static GrooveForecast groove(Spot spot, double depthMm, List<DepthReading> readings) {
-        return new GrooveForecast(spot, depthMm, 0.1, 0.2, 0.03, readings, List.of());
+        return new GrooveForecast(spot, depthMm, 0.1, 0.2, 0.03, 0.68, readings, List.of());
     }
 }

@@ -167,6 +167,7 @@ class TreadPatternFindingsTest {
                                 groove.depthSdMm(),
                                 groove.groove() == Spot.INNER ? innerRate : otherRate,
                                 groove.rateSdMmPer1000Km(),
+                                groove.ownShareOfRate(),
                                 List.of(),
                                 List.of()))
                         .toList());
@@ -183,7 +184,7 @@ class TreadPatternFindingsTest {
     private static TyreForecast tyre(double... depthsMm) {
         var grooves = new ArrayList<GrooveForecast>();
         for (var spot : Spot.values()) {
-            grooves.add(new GrooveForecast(spot, depthsMm[spot.ordinal()], 0.1, 0.2, 0.03, List.of(), List.of()));
+            grooves.add(new GrooveForecast(spot, depthsMm[spot.ordinal()], 0.1, 0.2, 0.03, 0.7, List.of(), List.of()));
         }
         var wheel = Cars.set(SeasonKind.WINTER, "W-").wheels().get(Corner.LR.ordinal());
         return new TyreForecast(wheel, Corner.LR, grooves);

@@ -17,6 +17,7 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Judgement;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.Limit;
+import cornerbook.core.finding.OwnShare;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
@@ -92,7 +93,10 @@ public final class SeizingFindings {
                                                         PERCENT * pads.chance(nextVisit, PadsTogether.UPPER),
                                                         "%",
                                                         0)),
-                                        basis(knowledge, seen.size())),
+                                        basis(
+                                                knowledge,
+                                                seen.size(),
+                                                OwnShare.of(pads.ownShare(nextVisit, knowledge.seizing() == null)))),
                                 new Evidence(
                                         Label.INTERVAL,
                                         new SeizingSaid.Months((int) Math.max(1, Math.round(interval))),
@@ -120,16 +124,16 @@ public final class SeizingFindings {
         return Amount.of(PERCENT * share, "%");
     }
 
-    private static Said basis(Knowledge knowledge, int ofThisCar) {
+    private static Said basis(Knowledge knowledge, int ofThisCar, OwnShare own) {
         var learned = knowledge.seizing();
         var learnedOn = knowledge.learnedOn();
         if (learned == null || learnedOn == null) {
-            return new SeizingSaid.FromThisCar(ofThisCar);
+            return new SeizingSaid.FromThisCar(ofThisCar, own);
         }
         var others = knowledge.originOfSeizing();
         return others != null && learned.cars() == 0
-                ? new SeizingSaid.FromOthers(others)
-                : new SeizingSaid.FromTheBook(learned.padTimes(), learned.cars(), learnedOn, others);
+                ? new SeizingSaid.FromOthers(others, own)
+                : new SeizingSaid.FromTheBook(learned.padTimes(), learned.cars(), learnedOn, own, others);
     }
 
     /** Pads that move today, each with the day of its last service. */
@@ -179,11 +183,29 @@ public final class SeizingFindings {
             return ofCar.chance();
         }
 
+        /**
+         * How much of the chance this car's own pads are, 0 to 1. Were the hazard that is usual one unit higher in its
+         * logarithm, the learned one would be higher by what the pads leave of it, and the car's factor takes its own share of
+         * that away again: what of the unit is left is the product of what each leaves.
+         *
+         * @param learnedFromCar whether the hazard was learned from the pads of this car; else all of it is usual to it
+         */
+        double ownShare(LocalDate by, boolean learnedFromCar) {
+            double months =
+                    SaltClock.months(serviced.stream().min(LocalDate::compareTo).orElseThrow(), by);
+            double ofHazard = learnedFromCar && months > 0 ? hazard.shareOfPads(exposure, months) : 0;
+            return 1 - (1 - ofHazard) * (1 - soFar().ownShare());
+        }
+
         /** From one cleaning of all pads that move today to the next. */
         double intervalMonths() {
+            return hazard.serviceIntervalMonths(exposure, risk, serviced.size(), soFar());
+        }
+
+        private PadsOfACar soFar() {
             var soFar = ended(MIDDLE);
             serviced.forEach(day -> soFar.past(until(SaltClock.months(day, today), MIDDLE), false));
-            return hazard.serviceIntervalMonths(exposure, risk, serviced.size(), soFar);
+            return soFar;
         }
 
         private PadsOfACar ended(ToDoubleFunction<Chance> which) {

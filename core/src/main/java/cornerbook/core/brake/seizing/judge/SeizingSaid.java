@@ -1,6 +1,7 @@
 package cornerbook.core.brake.seizing.judge;
 
 import cornerbook.core.finding.KnowledgeOrigin;
+import cornerbook.core.finding.OwnShare;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
@@ -44,16 +45,17 @@ public interface SeizingSaid extends Said {
 
     record ChanceWithin(Chance chance, Between limits) implements SeizingSaid {}
 
-    record FromThisCar(int padTimes) implements SeizingSaid {}
+    record FromThisCar(int padTimes, OwnShare own) implements SeizingSaid {}
 
     record FromTheBook(
             int padTimes,
             int cars,
             LocalDate learnedOn,
+            OwnShare own,
             @Nullable KnowledgeOrigin others) implements SeizingSaid {}
 
     /** No pad of the book has a time. */
-    record FromOthers(KnowledgeOrigin others) implements SeizingSaid {}
+    record FromOthers(KnowledgeOrigin others, OwnShare own) implements SeizingSaid {}
 
     record Months(int months) implements SeizingSaid {}
 

@@ -183,6 +183,22 @@ class SeizingFindingsTest {
                 });
     }
 
+    /** Nothing was seen of pads cleaned today; the longer they stayed free, the more of the chance is the car's own. */
+    @Test
+    void whatWasSeenOfTheCarsPadsIsToldBesideTheChance() {
+        assertThat(own(finding(serviced(0)))).isZero();
+        assertThat(own(finding(serviced(0), visit(6, 0)))).as("a summer").isLessThan(20);
+        assertThat(own(finding(serviced(0), visit(30, 0)))).as("three winters").isBetween(40, 80);
+    }
+
+    private static int own(Finding finding) {
+        return finding.evidence().stream()
+                .filter(each -> each.what().equals(Label.CHANCE_OF_SEIZING))
+                .map(each -> ((SeizingSaid.FromThisCar) each.how()).own().percent())
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static int pads(Finding finding) {
         return ((SeizingSaid.Title) finding.title()).pads();
     }
