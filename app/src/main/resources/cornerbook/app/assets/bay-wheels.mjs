@@ -46,10 +46,14 @@ export function wheelsStep(view, step) {
       ...(twice ? [note("wrong", say("wheel-twice"))] : []),
     );
   };
-  places.forEach(({ select }) => select.addEventListener("change", () => {
-    places.forEach(({ look }) => look());
-    check();
-  }));
+  places.forEach(({ select, tag }) => {
+    select.addEventListener("change", () => {
+      places.forEach(({ look }) => look());
+      check();
+    });
+    // What stopped the wheel that was read before says nothing of this one.
+    tag.addEventListener("change", check);
+  });
   const said = h("div", { ariaLive: "polite" });
   view.onUpdate(() => {
     const entry = visit.here("leaving").at(-1);
@@ -221,7 +225,7 @@ function place({ visit, readOffWheels }, corner, chosenAt) {
   const scan = scanButton(say("scan-tag"), (text) => {
     tag.value = text;
     readOffWheels.set(tag.id, text);
-    look();
+    tag.dispatchEvent(new Event("change"));
   });
   const fields = [{ label: say("tag-read"), input: tag }, { label: say("date-code"), input: code }, { label: say("sensor"), input: sensor }];
   for (const [index, { input }] of fields.entries()) {

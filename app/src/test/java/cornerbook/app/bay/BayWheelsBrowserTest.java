@@ -175,6 +175,23 @@ class BayWheelsBrowserTest {
         }
     }
 
+    /** The wrong wheel stops with one sentence, which goes when another is read there. */
+    @Test
+    void aWrongWheelStopsUntilAnotherIsReadThere() {
+        var chosen = page.locator("[id='wheel.LF']").inputValue();
+        var stop = page.locator(".mixed .note.wrong");
+        page.locator("[id='tag.LF']").fill("08S1");
+        page.locator("text=These wheels are on").click();
+        assertThat(stop).hasText("Stop: 08S1 was read at LF, %s is chosen there.".formatted(chosen));
+        assertThat(page.locator("main")).not().containsText("Recorded");
+        page.locator("[id='tag.LF']").fill(chosen);
+        page.locator("[id='tag.LF']").blur();
+        assertThat(stop).hasCount(0);
+        assertThat(page.locator(".corner.LF .note.wrong")).hasCount(0);
+        page.locator("text=These wheels are on").click();
+        assertThat(page.locator("main")).containsText("Recorded");
+    }
+
     private void stands() {
         for (var id : READ) {
             assertThat(page.locator("[id='%s']".formatted(id))).hasValue(value(id));
