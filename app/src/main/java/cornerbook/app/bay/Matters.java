@@ -10,7 +10,10 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.judge.Judged;
 import cornerbook.core.assess.Advice;
+import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
+import cornerbook.core.car.Wheel;
+import cornerbook.core.car.WheelSet;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,12 +22,14 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What waits when a car comes in: what was asked for at the visit before, with what it was handed over, and what hands left open at
- * any visit and nobody has read since.
+ * What waits when a car comes in: what was asked for at the visit before, with what it was handed over, what was asked for at a set
+ * when it was last on the car, and what hands left open at any visit and nobody has read since.
  *
  * @param before the visit before; null at the first
  */
-record Matters(@Nullable Visit before, List<Advice> asked, List<Left> left, Desk desk) {
+record Matters(@Nullable Visit before, List<Asked> asked, List<Left> left, Desk desk) {
+    private record Asked(Advice advice, Visit visit) {}
+
     /**
      * Something left open.
      *
@@ -42,14 +47,39 @@ record Matters(@Nullable Visit before, List<Advice> asked, List<Left> left, Desk
             return new Matters(null, List.of(), List.of(), desk);
         }
         var last = before.getLast();
-        // Nothing is asked where it cannot be judged.
-        var asked = Judged.of(
-                        "visit " + last.id(),
-                        () -> Advice.of(history, last, desk.assessor().findings(history, last.id())).stream()
-                                .filter(Advice::mayBeDeclined)
-                                .toList())
-                .orElse(List.of());
+        var asked = Stream.concat(
+                        asked(desk, history, last),
+                        history.sets().stream().filter(set -> !wasOn(set, last)).flatMap(set -> ofStored(set, desk, history, before)))
+                .toList();
         return new Matters(last, asked, left(desk, before, open.visit()), desk);
+    }
+
+    private static Stream<Asked> asked(Desk desk, CarHistory history, Visit visit) {
+        // Nothing is asked where it cannot be judged.
+        return Judged.of(
+                        "visit " + visit.id(),
+                        () -> Advice.of(history, visit, desk.assessor().findings(history, visit.id())).stream()
+                                .filter(Advice::mayBeDeclined)
+                                .map(advice -> new Asked(advice, visit))
+                                .toList())
+                .orElse(List.of())
+                .stream();
+    }
+
+    /** A set that lay in store at the visit before was judged when it came off; what was asked for then still waits. */
+    private static Stream<Asked> ofStored(WheelSet set, Desk desk, CarHistory history, List<Visit> before) {
+        return before.reversed().stream()
+                .filter(visit -> wasOn(set, visit))
+                .findFirst()
+                .stream()
+                .flatMap(visit -> asked(desk, history, visit))
+                .filter(each -> set.id().equals(each.advice().first().subject().setId()));
+    }
+
+    private static boolean wasOn(WheelSet set, Visit visit) {
+        return set.wheels().stream()
+                .map(Wheel::tag)
+                .anyMatch(tag -> visit.arrivedOn().containsValue(tag) || visit.leftOn().containsValue(tag));
     }
 
     private static List<Left> left(Desk desk, List<Visit> before, Visit now) {
@@ -86,10 +116,10 @@ record Matters(@Nullable Visit before, List<Advice> asked, List<Left> left, Desk
                                 .flatMap(gone -> gone.leftOpen(List.of(), bay.reader()).stream())
                                 .map(said -> new BaySheet.Matter(bay.say(said), last, null)),
                         asked.stream()
-                                .map(advice -> new BaySheet.Matter(
-                                        bay.reader().begin(advice.asked()),
-                                        last,
-                                        advice.first().subject().setId())))
+                                .map(each -> new BaySheet.Matter(
+                                        bay.reader().begin(each.advice().asked()),
+                                        bay.reader().day(each.visit().date()),
+                                        each.advice().first().subject().setId())))
                 .flatMap(each -> each)
                 .toList();
     }

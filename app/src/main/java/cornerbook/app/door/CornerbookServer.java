@@ -179,7 +179,7 @@ public final class CornerbookServer {
         var plan = new PlanHandler(desk, pages);
         var bench = new BenchHandler(desk, pages);
         var tools = new ToolsHandler(desk, pages);
-        var shop = new ShopHandler(desk, pages);
+        var shop = new ShopHandler(desk, pages, letterhead);
         var stepOrder = new OrderHandler(desk, pages);
         var orderList = new OrderListHandler(desk, pages);
         var year = new YearHandler(desk, pages);

@@ -50,7 +50,12 @@ public final class FindingsSection {
                 .map(gravest -> new Overview(
                         gravest.verdict(),
                         mark(gravest, OVERVIEW_MARK_PX),
-                        labels.of("overview", "verdict", gravest.verdict(), "now", assessment.asksNow())));
+                        labels.of("overview", "verdict", gravest.verdict(), "now", now())));
+    }
+
+    /** What the car left with is no more good than what is to be done. */
+    private String now() {
+        return assessment.asksNow() ? "true" : assessment.open().isEmpty() ? "false" : "open";
     }
 
     /** What is to be done, gravest first, for as many findings as there is room for; what is unsafe has room always. */

@@ -9,6 +9,11 @@ package cornerbook.app.sheet;
  * @param invented whether shop, people and cars are made up; the paper says so
  */
 public record Letterhead(String shopName, String address, String telephone, boolean invented) {
+    /** Whether the customer who reads it knows where to call and where to come; nobody calls an invented shop. */
+    public boolean isReached() {
+        return invented || !(address.isBlank() || telephone.isBlank());
+    }
+
     /** Of a shop that only gave its name. */
     public static Letterhead of(String shopName) {
         return new Letterhead(shopName, "", "", false);

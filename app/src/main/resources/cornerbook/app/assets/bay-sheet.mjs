@@ -180,7 +180,8 @@ export class SheetView {
 
   /** What decides which fields there are, and their words: language, units, the way round the car, the wheels that go on. */
   #drawing() {
-    return [chosen().language, chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`), this.visit.goingOn()?.set].join();
+    const set = this.visit.goingOn()?.set;
+    return [chosen().language, chosen().units, ...walk().map((corner) => `${corner} ${this.visit.leaving(corner)}`), set, set !== undefined && this.visit.hasTaken(set)].join();
   }
 
   /**

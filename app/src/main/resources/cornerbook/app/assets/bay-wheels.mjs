@@ -46,10 +46,14 @@ export function wheelsStep(view, step) {
       ...(twice ? [note("wrong", say("wheel-twice"))] : []),
     );
   };
-  places.forEach(({ select }) => select.addEventListener("change", () => {
-    places.forEach(({ look }) => look());
-    check();
-  }));
+  places.forEach(({ select, tag }) => {
+    select.addEventListener("change", () => {
+      places.forEach(({ look }) => look());
+      check();
+    });
+    // What stopped the wheel that was read before says nothing of this one.
+    tag.addEventListener("change", check);
+  });
   const said = h("div", { ariaLive: "polite" });
   view.onUpdate(() => {
     const entry = visit.here("leaving").at(-1);
@@ -57,7 +61,8 @@ export function wheelsStep(view, step) {
       entry?.refused ? note("wrong", told(entry.refused))
       : entry ? note("here", say("recorded-here"))
       : Object.keys(visit.state.leftOn).length > 0 ? note("book", say("recorded"))
-      : stay(visit) ? note("asks", say("none-of-season"), " ", planned(visit).hint) : note("", planned(visit).hint),
+      : stay(visit) ? note("asks", say("none-of-season"), " ", planned(visit).hint)
+      : waits(visit, visit.goingOn()?.set) ? note("asks", planned(visit).hint, " ", say("set-waits")) : note("", planned(visit).hint),
     );
   });
   const record = () => {
@@ -119,6 +124,26 @@ function stay(visit) {
 }
 
 /**
+ * What was asked for at a set, such as new tyres. A sheet that an older server made has none.
+ *
+ * @param {bay.Visit} visit
+ * @param {string | undefined} set
+ */
+function matters(visit, set) {
+  return (visit.sheet.matters ?? []).filter((matter) => set !== undefined && matter.set === set);
+}
+
+/**
+ * Whether a set is filled in at which something was asked for, and nobody has said that it goes on.
+ *
+ * @param {bay.Visit} visit
+ * @param {string | undefined} set
+ */
+function waits(visit, set) {
+  return set !== undefined && matters(visit, set).length > 0 && !visit.hasTaken(set);
+}
+
+/**
  * The set that goes on, one button with its shelf; its tread, wheel by wheel, before any of them has a corner; then the plan.
  *
  * @param {bay.View} view
@@ -131,16 +156,14 @@ function outOfStore(view, goingOn) {
     const [tag = "", { setName = "", storePlace = "" } = {}] = Object.entries(wheels).find(([, wheel]) => wheel.set === set) ?? [];
     const stays = Object.values(visit.sheet.arrived).includes(tag);
     const button = h("button", { type: "button", className: "tick", onclick: () => visit.takeSet(set) }, say("set-on-shelf", { set: setName, stays, place: stays ? undefined : storePlace || undefined }));
-    // That the wheels stay nobody has said yet.
-    button.ariaPressed = String(set === goingOn?.set && (!stays || visit.hasTaken(set)));
+    // That the wheels stay, or that a set goes on as it is, nobody has said yet.
+    button.ariaPressed = String(set === goingOn?.set && !waits(visit, set) && (!stays || visit.hasTaken(set)));
     return button;
   });
   const fields = goingOn ? visit.fieldsOutOfStore(goingOn) : [];
-  // A sheet that an older server made has none.
-  const matters = (visit.sheet.matters ?? []).filter(({ set }) => set !== undefined && set === goingOn?.set);
   return [
-    ...(choices.length > 1 ? [h("h3", {}, say("which-set")), h("div", { className: "ticks" }, ...choices)] : []),
-    ...matters.map(({ words, day }) => note("asks", say("of-day", { day, words }))),
+    ...(choices.length > 1 || matters(visit, goingOn?.set).length > 0 ? [h("h3", {}, say("which-set")), h("div", { className: "ticks" }, ...choices)] : []),
+    ...matters(visit, goingOn?.set).map(({ words, day }) => note("asks", say("of-day", { day, words }))),
     ...(fields.length > 0 ? [h("h3", {}, say("out-of-store")), view.wheelByWheel(fields, (wheel) => {
       const { wheelAt = /** @type {bay.AtCorners} */ ({}) } = visit.goingOn() ?? {};
       const corner = walk().find((each) => wheelAt[each] === wheel);
@@ -202,7 +225,7 @@ function place({ visit, readOffWheels }, corner, chosenAt) {
   const scan = scanButton(say("scan-tag"), (text) => {
     tag.value = text;
     readOffWheels.set(tag.id, text);
-    look();
+    tag.dispatchEvent(new Event("change"));
   });
   const fields = [{ label: say("tag-read"), input: tag }, { label: say("date-code"), input: code }, { label: say("sensor"), input: sensor }];
   for (const [index, { input }] of fields.entries()) {

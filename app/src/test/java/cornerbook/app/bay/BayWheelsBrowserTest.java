@@ -6,7 +6,9 @@ import com.microsoft.playwright.Page;
 import cornerbook.app.cars.CarLibrary;
 import cornerbook.app.door.Chromium;
 import cornerbook.core.car.CarHistory;
+import cornerbook.core.car.Visit;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AutoClose;
@@ -137,6 +139,57 @@ class BayWheelsBrowserTest {
         assertThat(page.locator(".note", new Page.LocatorOptions().setHasText("Filled in as the wheel plan has")))
                 .not()
                 .hasClass("note asks");
+    }
+
+    /**
+     * Worn when it came off in spring, and a visit in summer lay between: what was asked for then stands where the set is chosen, and
+     * nothing looks as if somebody had chosen it.
+     */
+    @Test
+    void aSetForWhichTyresWereToBeOrderedIsNotFilledInSilently(@TempDir Path another) {
+        var worn = CarLibrary.car(CarLibrary.text("hybrid-in-order")
+                .replace("\"value\": \"8.9 mm\"", "\"value\": \"5.6 mm\"")
+                .replace("\"value\": \"8.0 mm\"", "\"value\": \"3.0 mm\""));
+        var spring = worn.visits().get(1);
+        var summer = new Visit(
+                "between",
+                LocalDate.of(2026, 7, 10),
+                spring.odometerKm() + 1000,
+                spring.leftOn(),
+                spring.leftOn(),
+                List.of());
+        var autumn = worn.visits().getLast().withReadings(List.of()).withLeftOn(Map.of());
+        var car = new CarHistory(
+                worn.vehicle(), worn.customer(), worn.sets(), List.of(worn.visits().getFirst(), spring, summer, autumn));
+        try (var only = new BayShop(another, List.of(car))) {
+            page.navigate(only.address("/bay/visits/" + autumn.id() + "#ON"));
+            var asks = page.locator(".note.asks");
+            assertThat(asks).hasCount(2);
+            assertThat(asks.first()).containsText("20 Apr 2026: Order new tyres.");
+            assertThat(asks.last()).containsText("Something was asked for at this set");
+            var winter = page.locator(".tick", new Page.LocatorOptions().setHasText("Put on the winter set"));
+            assertThat(winter).hasAttribute("aria-pressed", "false");
+            winter.click();
+            assertThat(winter).hasAttribute("aria-pressed", "true");
+            assertThat(asks).hasCount(1);
+        }
+    }
+
+    /** The wrong wheel stops with one sentence, which goes when another is read there. */
+    @Test
+    void aWrongWheelStopsUntilAnotherIsReadThere() {
+        var chosen = page.locator("[id='wheel.LF']").inputValue();
+        var stop = page.locator(".mixed .note.wrong");
+        page.locator("[id='tag.LF']").fill("08S1");
+        page.locator("text=These wheels are on").click();
+        assertThat(stop).hasText("Stop: 08S1 was read at LF, %s is chosen there.".formatted(chosen));
+        assertThat(page.locator("main")).not().containsText("Recorded");
+        page.locator("[id='tag.LF']").fill(chosen);
+        page.locator("[id='tag.LF']").blur();
+        assertThat(stop).hasCount(0);
+        assertThat(page.locator(".corner.LF .note.wrong")).hasCount(0);
+        page.locator("text=These wheels are on").click();
+        assertThat(page.locator("main")).containsText("Recorded");
     }
 
     private void stands() {

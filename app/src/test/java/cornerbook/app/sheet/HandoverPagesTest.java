@@ -259,6 +259,21 @@ class HandoverPagesTest {
         assertThat(page).doesNotContain("may not last until the next visit.");
     }
 
+    /** A reason to let it go does not make good what it left with. */
+    @ParameterizedTest
+    @ValueSource(strings = {"brake-fluid-changed-pedal-not-pumped", "bracket-bolts-not-torqued"})
+    void nothingIsCalledGoodWhereTheCarLeftWithSomethingOpen(String name) throws IOException {
+        var car = CarLibrary.assess(CarLibrary.car(CarLibrary.text(name)));
+        var reasons = car.open().stream()
+                .map(point -> new Departure.Reason(point.key(), TORONTO.say(point), "No time today"))
+                .toArray(Departure.Reason[]::new);
+        var page = pages(car, notes(car, List.of(), List.of(departure(reasons)), List.of()), TORONTO)
+                .getFirst();
+        assertThat(page)
+                .contains("something was left open, and stands below", "No time today")
+                .doesNotContain("All that was judged is good", "Draft");
+    }
+
     /** A car with more faults than a page has room for: what is unsafe stays whole, the rest follows on page two. */
     @ParameterizedTest
     @EnumSource(Language.class)

@@ -29,6 +29,8 @@ public enum Caution implements Said {
     DUST(Source.DUST_RULE, WorkStep.PADS_AND_MOVEMENT, WorkStep.DRUM, WorkStep.CLEANED_AND_LUBRICATED),
     HOT_DISC(Source.COMMON_PRACTICE, WorkStep.PADS_AND_MOVEMENT, WorkStep.AFTER_THE_DRIVE),
     NEVER_BY_ITS_HOSE(Source.SERVICE_LITERATURE, WorkStep.PADS_AND_MOVEMENT),
+    DRUM_HELD_BY_ITS_SHOES(Source.COMMON_PRACTICE, Caution::hasDrum, WorkStep.DRUM),
+    SHOES_UNDER_SPRINGS(Source.COMMON_PRACTICE, Caution::hasDrum, WorkStep.DRUM),
     FLUID_RISES(Source.COMMON_PRACTICE, WorkStep.PISTON_AND_HARDWARE),
     DIAL_AT_SAME_RADIUS(Source.SERVICE_LITERATURE, WorkStep.HUB_AND_DISC_APART),
     PARKING_SHOES_HOLD_THE_DISC(Source.COMMON_PRACTICE, Vehicle::hasParkingShoes, WorkStep.HUB_AND_DISC_APART),
@@ -105,6 +107,10 @@ public enum Caution implements Said {
 
     private static boolean isHybrid(Vehicle car) {
         return car.mayHaveHighVoltage() && !car.electric();
+    }
+
+    private static boolean hasDrum(Vehicle car) {
+        return car.front().brake().hasDrum() || car.rear().brake().hasDrum();
     }
 
     private static boolean mayBe(Vehicle car, Chemistry chemistry) {

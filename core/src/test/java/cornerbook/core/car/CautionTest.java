@@ -132,6 +132,14 @@ class CautionTest {
                 .satisfies(step -> assertThat(step.cautions()).contains(DUST));
     }
 
+    /** A drum is not knocked off, its springs fly, and a foot on the pedal pushes the pistons out of the wheel cylinder. */
+    @Test
+    void drumIsMindedWhereItComesOff() {
+        assertThat(Caution.at(WorkStep.DRUM, DRUMS))
+                .containsExactly(DUST, DRUM_HELD_BY_ITS_SHOES, SHOES_UNDER_SPRINGS);
+        assertThat(Caution.at(WorkStep.DRUM, PARKING_SHOES)).containsExactly(DUST);
+    }
+
     /** Back the adjuster off before the disc; shoes before cable; bed in: makers' service manuals on parking brakes inside a disc. */
     @Test
     void shoesInsideADiscAreMindedWhereTheyAreMet() {

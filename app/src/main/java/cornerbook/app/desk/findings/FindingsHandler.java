@@ -47,7 +47,12 @@ public final class FindingsHandler {
                         200,
                         "desk/findings/findings",
                         new FindingsPage(
-                                desk.assess(open), photos, notes.declined(), notes.ticks(), notes.departure())));
+                                desk.assess(open),
+                                photos,
+                                notes.declined(),
+                                notes.ticks(),
+                                notes.departure(),
+                                letterhead.isReached())));
     }
 
     public void sendSheet(ServerRequest request, ServerResponse response) {

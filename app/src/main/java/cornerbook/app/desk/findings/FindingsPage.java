@@ -51,13 +51,15 @@ import org.jspecify.annotations.Nullable;
  * on the car. What a wheel's pattern of wear says stands with its set.
  *
  * @param ticks of the visit, with what hands left open
+ * @param reached whether the hand-over sheet says where the customer finds and calls the shop
  */
 public record FindingsPage(
         Assessment assessment,
         List<Photo> photos,
         List<Declined> declined,
         List<WorkTick> ticks,
-        Optional<Departure> departure) {
+        Optional<Departure> departure,
+        boolean reached) {
     /** What is seen at one brake has most often one cause. */
     private static final Set<Subject.Part> BRAKE = EnumSet.of(
             Subject.Part.PAD,
@@ -75,7 +77,7 @@ public record FindingsPage(
     }
 
     FindingsPage(Assessment assessment) {
-        this(assessment, List.of(), List.of(), List.of(), Optional.empty());
+        this(assessment, List.of(), List.of(), List.of(), Optional.empty(), true);
     }
 
     /** What keeps the car from leaving, or with what nobody let it leave. */
