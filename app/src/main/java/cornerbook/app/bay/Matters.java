@@ -49,7 +49,9 @@ record Matters(@Nullable Visit before, List<Asked> asked, List<Left> left, Desk 
         var last = before.getLast();
         var asked = Stream.concat(
                         asked(desk, history, last),
-                        history.sets().stream().filter(set -> !wasOn(set, last)).flatMap(set -> ofStored(set, desk, history, before)))
+                        history.sets().stream()
+                                .filter(set -> !wasOn(set, last))
+                                .flatMap(set -> ofStored(set, desk, history, before)))
                 .toList();
         return new Matters(last, asked, left(desk, before, open.visit()), desk);
     }
@@ -57,21 +59,18 @@ record Matters(@Nullable Visit before, List<Asked> asked, List<Left> left, Desk 
     private static Stream<Asked> asked(Desk desk, CarHistory history, Visit visit) {
         // Nothing is asked where it cannot be judged.
         return Judged.of(
-                        "visit " + visit.id(),
-                        () -> Advice.of(history, visit, desk.assessor().findings(history, visit.id())).stream()
-                                .filter(Advice::mayBeDeclined)
-                                .map(advice -> new Asked(advice, visit))
-                                .toList())
+                "visit " + visit.id(),
+                () -> Advice.of(history, visit, desk.assessor().findings(history, visit.id())).stream()
+                        .filter(Advice::mayBeDeclined)
+                        .map(advice -> new Asked(advice, visit))
+                        .toList())
                 .orElse(List.of())
                 .stream();
     }
 
     /** A set that lay in store at the visit before was judged when it came off; what was asked for then still waits. */
     private static Stream<Asked> ofStored(WheelSet set, Desk desk, CarHistory history, List<Visit> before) {
-        return before.reversed().stream()
-                .filter(visit -> wasOn(set, visit))
-                .findFirst()
-                .stream()
+        return before.reversed().stream().filter(visit -> wasOn(set, visit)).findFirst().stream()
                 .flatMap(visit -> asked(desk, history, visit))
                 .filter(each -> set.id().equals(each.advice().first().subject().setId()));
     }
@@ -79,7 +78,8 @@ record Matters(@Nullable Visit before, List<Asked> asked, List<Left> left, Desk 
     private static boolean wasOn(WheelSet set, Visit visit) {
         return set.wheels().stream()
                 .map(Wheel::tag)
-                .anyMatch(tag -> visit.arrivedOn().containsValue(tag) || visit.leftOn().containsValue(tag));
+                .anyMatch(tag ->
+                        visit.arrivedOn().containsValue(tag) || visit.leftOn().containsValue(tag));
     }
 
     private static List<Left> left(Desk desk, List<Visit> before, Visit now) {

@@ -160,7 +160,10 @@ class BayWheelsBrowserTest {
                 List.of());
         var autumn = worn.visits().getLast().withReadings(List.of()).withLeftOn(Map.of());
         var car = new CarHistory(
-                worn.vehicle(), worn.customer(), worn.sets(), List.of(worn.visits().getFirst(), spring, summer, autumn));
+                worn.vehicle(),
+                worn.customer(),
+                worn.sets(),
+                List.of(worn.visits().getFirst(), spring, summer, autumn));
         try (var only = new BayShop(another, List.of(car))) {
             page.navigate(only.address("/bay/visits/" + autumn.id() + "#ON"));
             var asks = page.locator(".note.asks");

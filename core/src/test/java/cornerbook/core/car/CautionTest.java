@@ -135,8 +135,7 @@ class CautionTest {
     /** A drum is not knocked off, its springs fly, and a foot on the pedal pushes the pistons out of the wheel cylinder. */
     @Test
     void drumIsMindedWhereItComesOff() {
-        assertThat(Caution.at(WorkStep.DRUM, DRUMS))
-                .containsExactly(DUST, DRUM_HELD_BY_ITS_SHOES, SHOES_UNDER_SPRINGS);
+        assertThat(Caution.at(WorkStep.DRUM, DRUMS)).containsExactly(DUST, DRUM_HELD_BY_ITS_SHOES, SHOES_UNDER_SPRINGS);
         assertThat(Caution.at(WorkStep.DRUM, PARKING_SHOES)).containsExactly(DUST);
     }
 
