@@ -35,6 +35,8 @@ final class Written {
             Map.entry("clicks", "crans"),
             Map.entry("years", "ans"),
             Map.entry("d", "j"),
+            Map.entry("km/day", "km par jour"),
+            Map.entry("mi/day", "mi par jour"),
             Map.entry(PER_1000_KM, "mm aux 1\u202f000 km"),
             Map.entry(PER_1000_MI, "/32 po aux 1\u202f000 mi"));
     private static final Map<String, String> ENGLISH_UNITS = Map.of(

@@ -81,6 +81,7 @@ class ReaderTest {
     void fromAndToThatReadAlikeAreOneNumber() {
         assertThat(plain(ENGLISH.say(new Between(0.2, 0.4, "km", 0)))).isEqualTo("0 km");
         assertThat(plain(FRENCH.say(new Between(-0.04, 0.04, "mm", 1)))).isEqualTo("0,0 mm");
+        assertThat(plain(FRENCH.say(new Amount(47, "km/day", 0)))).isEqualTo("47 km par jour");
     }
 
     /** Nothing that was reckoned is certain. */
