@@ -259,6 +259,14 @@ class HandoverPagesTest {
         assertThat(page).doesNotContain("may not last until the next visit.");
     }
 
+    /** What holds is not told in the words of a fault. */
+    @Test
+    void noDamageIsCalledGood() throws IOException {
+        var car = CarLibrary.assess(CarLibrary.car(CarLibrary.text("puncture-repaired")));
+        var page = pages(car, handedOver(car), TORONTO).getFirst();
+        assertThat(page).contains("Tyres looked over: ").doesNotContain("Tyre damage");
+    }
+
     /** A reason to let it go does not make good what it left with. */
     @ParameterizedTest
     @ValueSource(strings = {"brake-fluid-changed-pedal-not-pumped", "bracket-bolts-not-torqued"})
