@@ -47,7 +47,10 @@ class PapersTest {
             try (var client = HttpClient.newHttpClient()) {
                 return List.of(
                         page(client, server, "/shop"),
-                        page(client, server, Links.findings(car.visits().getLast().id())));
+                        page(
+                                client,
+                                server,
+                                Links.findings(car.visits().getLast().id())));
             } finally {
                 server.stop();
             }
