@@ -107,6 +107,7 @@ public final class Oracle {
     private final Scenario law;
     private final CarHistory history;
     private final SplittableRandom random;
+    private final Slices slices;
     private final double[] ofPlace = OracleLaw.ofPlace();
     private final double[] biteOfDay;
     private final double dayVariance;
@@ -134,6 +135,7 @@ public final class Oracle {
         this.law = law;
         this.history = history;
         random = new SplittableRandom(seed);
+        slices = new Slices(random);
         var usual = OracleLaw.place(0, 0);
         biteOfDay = new double[367];
         for (int day = 1; day < biteOfDay.length; day++) {
@@ -515,35 +517,17 @@ public final class Oracle {
     /** One elliptical slice through these places of z. */
     private void slice(int[] places, DoubleSupplier likelihood) {
         var before = new double[places.length];
-        var across = new double[places.length];
         for (int i = 0; i < places.length; i++) {
             before[i] = z[places[i]];
-            across[i] = random.nextGaussian();
         }
-        double least = likelihood.getAsDouble() + Math.log(random.nextDouble());
-        double angle = 2 * Math.PI * random.nextDouble();
-        double low = angle - 2 * Math.PI;
-        double high = angle;
-        while (high - low > 1e-9) {
-            for (int i = 0; i < places.length; i++) {
-                z[places[i]] = before[i] * Math.cos(angle) + across[i] * Math.sin(angle);
-            }
-            if (likelihood.getAsDouble() > least) {
-                return;
-            }
-            if (angle < 0) {
-                low = angle;
-            } else {
-                high = angle;
-            }
-            angle = low + (high - low) * random.nextDouble();
-        }
-        for (int i = 0; i < places.length; i++) {
-            z[places[i]] = before[i];
-        }
-        // What is kept of the last place belongs to the one it goes back to.
-        double unmoved = likelihood.getAsDouble();
-        assert unmoved >= least;
+        slices.elliptical(
+                before,
+                moved -> {
+                    for (int i = 0; i < places.length; i++) {
+                        z[places[i]] = moved[i];
+                    }
+                },
+                likelihood);
     }
 
     private static int[] from(int at, int count) {
@@ -594,25 +578,8 @@ public final class Oracle {
     }
 
     private void offset(int visit) {
-        double before = offsets.get(visit);
-        double across = random.nextGaussian();
-        double least = ofVisit(visit) + Math.log(random.nextDouble());
-        double angle = 2 * Math.PI * random.nextDouble();
-        double low = angle - 2 * Math.PI;
-        double high = angle;
-        while (high - low > 1e-9) {
-            offsets.set(visit, before * Math.cos(angle) + across * Math.sin(angle));
-            if (ofVisit(visit) > least) {
-                return;
-            }
-            if (angle < 0) {
-                low = angle;
-            } else {
-                high = angle;
-            }
-            angle = low + (high - low) * random.nextDouble();
-        }
-        offsets.set(visit, before);
+        slices.elliptical(
+                new double[] {offsets.get(visit)}, moved -> offsets.set(visit, moved[0]), () -> ofVisit(visit));
     }
 
     private double ofVisit(int visit) {
@@ -627,30 +594,9 @@ public final class Oracle {
         return sum;
     }
 
-    /** What a set went through before the book, by a slice (Neal 2003, Annals of Statistics 31:705). */
+    /** What a set went through before the book. */
     private void before(int set) {
-        var tyres = sets.get(set);
-        double start = tyres.logBefore;
-        double least = ofSet(set) + Math.log(random.nextDouble());
-        double low = start - STEP * random.nextDouble();
-        double high = low + STEP;
-        while (at(set, low) > least) {
-            low -= STEP;
-        }
-        while (at(set, high) > least) {
-            high += STEP;
-        }
-        while (true) {
-            double proposed = low + (high - low) * random.nextDouble();
-            if (at(set, proposed) > least || high - low < 1e-9) {
-                return;
-            }
-            if (proposed < start) {
-                low = proposed;
-            } else {
-                high = proposed;
-            }
-        }
+        slices.stepping(sets.get(set).logBefore, STEP, moved -> at(set, moved));
     }
 
     private double at(int set, double logBefore) {
