@@ -109,20 +109,19 @@ final class BrakeWriter {
 
     private void pads(Corner corner, int seasonsLeft) {
         for (Spot side : List.of(Spot.INNER, Spot.OUTER)) {
-            double pad = truth.padMm(corner, side) + PAD_ERROR_MM * CarTruth.bounded(random);
-            number(Measure.PAD_THICKNESS, corner, side, pad, 1);
+            number(Measure.PAD_THICKNESS, corner, side, read(truth.padMm(corner, side)), 1);
             word(Measure.PAD_MOVEMENT, corner, side, movement(corner, side, seasonsLeft));
         }
     }
 
+    /** Of what is worn down to its back a gauge shows nothing, and never less. */
+    private double read(double frictionMm) {
+        return Math.max(0, frictionMm + PAD_ERROR_MM * CarTruth.bounded(random));
+    }
+
     private void drum(Corner corner) {
         number(Measure.DRUM_DIAMETER, corner, null, truth.drumMm(corner) + DISC_ERROR_MM * CarTruth.bounded(random), 2);
-        number(
-                Measure.LINING_THICKNESS,
-                corner,
-                null,
-                truth.liningMm(corner) + PAD_ERROR_MM * CarTruth.bounded(random),
-                1);
+        number(Measure.LINING_THICKNESS, corner, null, read(truth.liningMm(corner)), 1);
         word(Measure.LINING_SOAKED, corner, null, 0);
         word(Measure.DRUM_CRACKS, corner, null, 0);
         word(Measure.WHEEL_CYLINDER, corner, null, 0);

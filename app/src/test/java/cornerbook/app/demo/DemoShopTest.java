@@ -40,6 +40,20 @@ class DemoShopTest {
         assertThat(DemoShop.NAME).contains("(invented)");
     }
 
+    /** One of this car's pads is down to its back: the gauge shows nothing there, and cannot show less. */
+    @Test
+    void aPadWornToItsBackIsReadAsNothing() {
+        int place = 27_871;
+        assertThat(DemoShop.histories(AUTUMN_DAY, place, place + 1))
+                .singleElement()
+                .satisfies(car -> assertThat(car.visits())
+                        .flatExtracting(Visit::readings)
+                        .filteredOn(reading -> reading.measure() == Measure.PAD_THICKNESS)
+                        .extracting(Reading::value)
+                        .contains(0.0)
+                        .allMatch(mm -> mm >= 0));
+    }
+
     @Test
     void twelveCarsOverSixSeasons() {
         assertThat(shop).hasSize(12).allSatisfy(car -> assertThat(car.visits()).hasSizeBetween(6, 7));
