@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 @Tag("long")
 class OracleTest {
-    private static final int CARS = 12;
+    private static final int CARS = 40;
     private static final long SEED = 20_261_129;
     private static final int BURN = 40;
     private static final int SAMPLES = 80;
