@@ -5,6 +5,7 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.Finding;
+import cornerbook.core.finding.SameWork;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Urgency;
@@ -51,7 +52,7 @@ public record Advice(
             @Nullable Todo todo,
             @Nullable SetOf set) {}
 
-    /** Of the car, gravest first; what holds and asks for nothing is left out. */
+    /** Of the car, gravest first; what holds and asks for nothing is left out, and so is what another asks for already. */
     public static List<Advice> of(CarHistory history, Visit visit, List<Finding> findings) {
         return together(
                 history,
@@ -59,6 +60,8 @@ public record Advice(
                 findings.stream()
                         .filter(finding -> !finding.subject().part().isOfShop())
                         .filter(Advice::asks)
+                        .filter(finding -> !(finding.title() instanceof SameWork same
+                                && findings.stream().anyMatch(same::isAskedForBy)))
                         .sorted((one, other) -> other.verdict().compareTo(one.verdict())));
     }
 

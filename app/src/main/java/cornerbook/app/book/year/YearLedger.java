@@ -26,6 +26,12 @@ public final class YearLedger {
         from vehicle join customer on customer.id = vehicle.customer_id
         """;
 
+    private static final String VISITS = """
+        select visit.id as visit_id, visit.visit_date, vehicle.id as vehicle_id, vehicle.name, vehicle.plate,
+            customer.name as customer%s
+        from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id
+        """;
+
     private final Transactions store;
 
     public YearLedger(Transactions store) {
@@ -39,26 +45,6 @@ public final class YearLedger {
                         + " where cancelled = 0 and visit_date between ? and ? group by 1 order by 1",
                 first,
                 last);
-    }
-
-    private static final String VISITS = """
-        select visit.id as visit_id, visit.visit_date, vehicle.id as vehicle_id, vehicle.name, vehicle.plate,
-            customer.name as customer%s
-        from visit join vehicle on vehicle.id = visit.vehicle_id join customer on customer.id = vehicle.customer_id
-        """;
-
-    private static VisitOfYear visit(ResultSet row, LocalDate day) throws SQLException {
-        return new VisitOfYear(
-                day,
-                row.getString("visit_id"),
-                row.getString("vehicle_id"),
-                row.getString("name"),
-                row.getString("plate"),
-                row.getString("customer"));
-    }
-
-    private static VisitOfYear visit(ResultSet row) throws SQLException {
-        return visit(row, LocalDate.parse(row.getString("visit_date")));
     }
 
     /** The visits themselves, the latest first. */
@@ -218,5 +204,19 @@ public final class YearLedger {
                         row.getString("phone"),
                         LocalDate.parse(row.getString("latest"))))
                 .list());
+    }
+
+    private static VisitOfYear visit(ResultSet row, LocalDate day) throws SQLException {
+        return new VisitOfYear(
+                day,
+                row.getString("visit_id"),
+                row.getString("vehicle_id"),
+                row.getString("name"),
+                row.getString("plate"),
+                row.getString("customer"));
+    }
+
+    private static VisitOfYear visit(ResultSet row) throws SQLException {
+        return visit(row, LocalDate.parse(row.getString("visit_date")));
     }
 }

@@ -5,14 +5,12 @@ import cornerbook.app.book.price.PriceList;
 import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.days.PlannedWork;
-import cornerbook.core.finding.Subject;
-import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.price.Job;
 import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -47,40 +45,18 @@ final class Draft {
             }
         }
         var tyres = new TyreLines(assessment, prices, reader);
-        var once = EnumSet.noneOf(Job.class);
-        var parts = assessment.advice().stream()
-                .filter(Draft::asksForPair)
-                .flatMap(advice -> works(advice).stream())
-                .toList();
+        var once = new HashSet<List<ChargedWork>>();
         for (var advice : assessment.advice()) {
-            if (advice.mayBeDeclined() && !(isOfPair(advice) && !parts.isEmpty() && parts.containsAll(works(advice)))) {
+            if (advice.mayBeDeclined()) {
                 add(lines, advice, once, tyres, prices, reader);
             }
         }
         return lines;
     }
 
-    /** A worn part of one side: its line is for both sides of the axle. */
-    private static boolean asksForPair(Advice advice) {
-        return !isOfPair(advice)
-                && advice.todo()
-                        .filter(todo -> todo.action() == Todo.Action.REPLACE_PAIR)
-                        .isPresent();
-    }
-
-    /** As the bay sheet knows what is asked for; none where it leaves open what is to be done. */
-    private static List<ChargedWork> works(Advice advice) {
-        return JobOf.find(advice).map(JobOf::works).orElse(List.of());
-    }
-
-    /** That both sides belong together: of an axle of which a worn part asks for it the same work as the line of the part that asks for it. */
-    static boolean isOfPair(Advice advice) {
-        return advice.first().subject().part() == Subject.Part.BRAKE_PAIR;
-    }
-
-    /** @param once jobs that are done once for the car, and were asked for already: a second advice offers none again */
+    /** @param once work that was asked for already, as both discs of an axle ask for both: a second advice offers none again */
     private static void add(
-            List<DraftLine> lines, Advice advice, Set<Job> once, TyreLines tyres, PriceList prices, Reader reader) {
+            List<DraftLine> lines, Advice advice, Set<List<ChargedWork>> once, TyreLines tyres, PriceList prices, Reader reader) {
         var words = reader.begin(advice.asked());
         boolean safety = advice.first().verdict().compareTo(Verdict.SPENT) >= 0;
         var choice = TyreLines.asksForTyres(advice) ? tyres.of(advice, words, safety) : List.<EstimateLine>of();
@@ -89,10 +65,7 @@ final class Draft {
             var charge = asked.flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
                     .orElse(null);
             var works = asked.map(JobOf::works).orElseGet(() -> ChargedWork.ofAdvice(advice.key()));
-            boolean again = asked.map(JobOf::job)
-                    .filter(job -> job.per() == Job.Per.CAR)
-                    .map(job -> !once.add(job))
-                    .orElse(false);
+            boolean again = !works.isEmpty() && !once.add(works);
             lines.add(new DraftLine(line(advice.key(), advice.key(), words, safety, charge, works), !again));
         }
         choice.forEach(line -> lines.add(new DraftLine(line, true)));

@@ -11,6 +11,7 @@ import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.core.assess.Advice;
+import cornerbook.core.finding.SameWork;
 import cornerbook.core.price.Total;
 import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Reader;
@@ -100,7 +101,7 @@ public final class WorkOffers {
         var why = advice.stream()
                 .filter(Advice::mayBeDeclined)
                 // That one side is done asks for the other: it is no reason for the one.
-                .filter(each -> !Draft.isOfPair(each))
+                .filter(each -> !(each.first().title() instanceof SameWork))
                 .filter(each -> JobOf.find(each)
                         .filter(job -> job.works().equals(List.of(asked)))
                         .isPresent())

@@ -165,13 +165,16 @@ public record FindingsPage(
             return things.getFirst().finding();
         }
 
-        /** What it asks for, each once. */
+        /** What it asks for, each once: by the day of the gravest. */
         public List<Todo> todos() {
             return things.stream()
                     .flatMap(thing -> Stream.concat(Stream.of(thing.finding()), thing.patterns().stream()))
                     .map(Finding::todo)
                     .filter(Objects::nonNull)
-                    .distinct()
+                    .collect(Collectors.toMap(
+                            Todo::action, todo -> todo, (first, again) -> first, LinkedHashMap::new))
+                    .values()
+                    .stream()
                     .toList();
         }
 

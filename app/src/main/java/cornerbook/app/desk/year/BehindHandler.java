@@ -120,13 +120,14 @@ public final class BehindHandler {
     }
 
     private static Line line(VisitOfYear visit, String link, Cell... more) {
+        return line(visit.car(), visit.plate(), visit.customer(), visit.day(), link, more);
+    }
+
+    private static Line line(
+            String car, String plate, String customer, LocalDate day, String link, Cell... more) {
         return new Line(
                 Stream.concat(
-                                Stream.of(
-                                        Cell.of(visit.car()),
-                                        Cell.of(visit.plate()),
-                                        Cell.of(visit.customer()),
-                                        Cell.of(visit.day())),
+                                Stream.of(Cell.of(car), Cell.of(plate), Cell.of(customer), Cell.of(day)),
                                 Stream.of(more))
                         .toList(),
                 link);
@@ -146,13 +147,10 @@ public final class BehindHandler {
         var agreed = desk.book().appointments().list(desk.today(), last()).stream()
                 .filter(each -> each.state().isOpen())
                 .map(each -> line(
-                        new VisitOfYear(
-                                each.plan().day(),
-                                "",
-                                each.car().id(),
-                                each.car().name(),
-                                each.car().plate(),
-                                each.car().customerName()),
+                        each.car().name(),
+                        each.car().plate(),
+                        each.car().customerName(),
+                        each.plan().day(),
                         Links.appointment(each.id()),
                         Cell.of(words.of("is-agreed"))))
                 .toList();
@@ -168,13 +166,10 @@ public final class BehindHandler {
                 .filter(need -> need.need().article().part() == OrderPart.TYRE)
                 .sorted(Comparator.comparing(need -> -need.need().need().any()))
                 .map(need -> line(
-                        new VisitOfYear(
-                                need.need().due(),
-                                need.visitId(),
-                                need.vehicleId(),
-                                need.vehicleName(),
-                                need.plate(),
-                                need.contact().customerName()),
+                        need.vehicleName(),
+                        need.plate(),
+                        need.contact().customerName(),
+                        need.need().due(),
                         Links.findings(need.visitId()),
                         Cell.of(need.need().article().said()),
                         Cell.of(PERCENT * need.need().need().any(), 0)))

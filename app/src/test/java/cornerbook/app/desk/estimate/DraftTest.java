@@ -10,7 +10,6 @@ import cornerbook.app.book.price.TaxPlace;
 import cornerbook.app.cars.CarLibrary;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.limits.LimitsFile;
-import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
@@ -18,6 +17,7 @@ import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
 import cornerbook.core.car.Visit;
 import cornerbook.core.corner.Corner;
+import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.price.Job;
@@ -33,23 +33,22 @@ import org.junit.jupiter.api.Test;
 class DraftTest {
     private static final PriceList NO_PRICES = new PriceList(ServedShop.TODAY, null, List.of());
 
-    private static boolean isOfPair(Advice advice) {
-        return advice.first().subject().part() == Subject.Part.BRAKE_PAIR;
+    private static boolean asksForBothSides(Finding finding) {
+        return finding.todo() != null && finding.todo().action() == Todo.Action.REPLACE_PAIR;
     }
 
-    private static boolean asksForBothSides(Advice advice) {
-        return advice.todo()
-                .filter(todo -> todo.action() == Todo.Action.REPLACE_PAIR)
-                .isPresent();
+    private static boolean isOfPair(Finding finding) {
+        return finding.subject().part() == Subject.Part.BRAKE_PAIR;
     }
 
     private static List<Assessment> withBoth() {
         var assessor = new Assessor(LimitsFile.load());
         return ServedShop.cars().stream()
                 .flatMap(car -> car.visits().stream().map(Visit::id).map(visit -> assessor.assess(car, visit)))
-                .filter(assessed -> assessed.advice().stream().anyMatch(DraftTest::isOfPair))
-                .filter(assessed ->
-                        assessed.advice().stream().anyMatch(advice -> asksForBothSides(advice) && !isOfPair(advice)))
+                .filter(assessed -> assessed.findings().stream().filter(DraftTest::asksForBothSides).anyMatch(DraftTest::isOfPair))
+                .filter(assessed -> assessed.findings().stream()
+                        .filter(DraftTest::asksForBothSides)
+                        .anyMatch(finding -> !isOfPair(finding)))
                 .toList();
     }
 
@@ -78,6 +77,17 @@ class DraftTest {
                         .extracting(line -> line.line().key())
                         .noneMatch(key -> key.startsWith(Subject.Part.BRAKE_PAIR.name()))
                         .anyMatch(key -> key.endsWith(Todo.Action.REPLACE_PAIR.name())));
+    }
+
+    /** Each of two worn discs asks for both, each with its own figure: the work is offered once. */
+    @Test
+    void twoWornDiscsOfAnAxleAreOfferedAsOneWork() {
+        var assessed = CarLibrary.assess(CarLibrary.car(CarLibrary.text("disc-under-minimum")));
+        assertThat(Draft.of(assessed, NO_PRICES, null, Reader.DEFAULT))
+                .filteredOn(line -> line.line().works().equals(ChargedWork.of(Job.DISCS, List.of(Corner.LF, Corner.RF))))
+                .hasSize(2)
+                .filteredOn(DraftLine::chosen)
+                .hasSize(1);
     }
 
     /** Pads were fitted at one side alone: the other side is offered at the price of the list, once, whatever the other axle needs. */

@@ -91,7 +91,11 @@ class FindingsPageTest {
                         .filter(card -> card.first().subject().part() == Subject.Part.DISC)
                         .flatMap(card -> card.todos().stream())
                         .map(Todo::action))
-                .containsOnly(Todo.Action.REPLACE_PAIR);
+                .containsExactly(Todo.Action.REPLACE_PAIR);
+        assertThat(page.advised())
+                .extracting(FindingsPage.Line::key)
+                .contains("DISC.LF.REPLACE_PAIR", "DISC.RF.REPLACE_PAIR")
+                .noneMatch(key -> key.startsWith(Subject.Part.BRAKE_PAIR.name()));
     }
 
     /** A disc that its brake keeps warm is no matter of its own. */

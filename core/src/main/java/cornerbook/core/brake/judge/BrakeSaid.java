@@ -5,9 +5,12 @@ import cornerbook.core.car.MeasureName;
 import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Limit;
 import cornerbook.core.finding.OwnShare;
+import cornerbook.core.finding.SameWork;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
 import cornerbook.core.say.Chance;
@@ -75,7 +78,18 @@ public interface BrakeSaid extends Said {
         }
     }
 
-    record ReplacePair(Axle axle, Pair pair) implements BrakeSaid {}
+    record ReplacePair(Axle axle, Pair pair) implements BrakeSaid, SameWork {
+        @Override
+        public boolean isAskedForBy(Finding finding) {
+            var todo = finding.todo();
+            var corner = finding.subject().corner();
+            return todo != null
+                    && todo.action() == Todo.Action.REPLACE_PAIR
+                    && finding.subject().part() == pair.part()
+                    && corner != null
+                    && corner.axle() == axle;
+        }
+    }
 
     record PairReplacedOnOneSide(Axle axle, Pair pair, Corner corner) implements BrakeSaid {}
 
