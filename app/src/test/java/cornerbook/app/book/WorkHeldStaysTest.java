@@ -7,6 +7,7 @@ import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.customer.KeptOfCustomer.Mention;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.estimate.EstimateLine;
+import cornerbook.app.book.estimate.LineWords;
 import cornerbook.app.book.estimate.WorkAnswer;
 import cornerbook.app.book.visit.Because;
 import cornerbook.core.car.Measure;
@@ -56,7 +57,7 @@ class WorkHeldStaysTest {
                                 "BRAKE_LINE.LF.REPLACE",
                                 "",
                                 "BRAKE_LINE.LF.REPLACE",
-                                "Hoses",
+                                LineWords.of("Hoses"),
                                 "",
                                 "",
                                 true,

@@ -149,10 +149,20 @@ public record Advice(
         return corners.size() == Corner.values().length ? new AssessSaid.AllCorners() : Listed.commas(corners);
     }
 
+    /** What is to be done and where, without why; where it asks for nothing, what it says. */
+    public Said task() {
+        return findTask().<Said>map(task -> task).orElseGet(this::said);
+    }
+
     /** The same with what is to be done before it. */
     public Said asked() {
-        return todo().<Said>map(todo -> new AssessSaid.Asked(todo.action(), place(), first().plainWords()))
+        return findTask()
+                .<Said>map(task -> new AssessSaid.Asked(task, first().plainWords()))
                 .orElseGet(this::said);
+    }
+
+    private Optional<AssessSaid.Task> findTask() {
+        return todo().map(todo -> new AssessSaid.Task(todo.action(), place()));
     }
 
     /** Named where the finding is about one part of a set that is not on the car. */

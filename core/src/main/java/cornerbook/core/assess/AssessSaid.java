@@ -20,8 +20,11 @@ public interface AssessSaid extends Said {
 
     record AllCorners() implements AssessSaid {}
 
+    /** What is to be done, and where. */
+    record Task(Said action, @Nullable Said place) implements AssessSaid {}
+
     /** The same with what is to be done before it. */
-    record Asked(Said action, @Nullable Said place, Said words) implements AssessSaid {}
+    record Asked(Task task, Said words) implements AssessSaid {}
 
     /** The same of other corners or wheels. */
     record Likewise(Said sentence, List<Said> places) implements AssessSaid {}

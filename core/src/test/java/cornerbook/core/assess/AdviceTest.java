@@ -60,8 +60,8 @@ class AdviceTest {
                 .todo(Todo.Action.FIND_LEAK);
         assertThat(new Advice("key", List.of(finding), new SetOf(SeasonKind.SUMMER)).asked())
                 .isEqualTo(new AssessSaid.Asked(
-                        Todo.Action.FIND_LEAK,
-                        Listed.commas(List.of(new SetOf(SeasonKind.SUMMER))),
+                        new AssessSaid.Task(
+                                Todo.Action.FIND_LEAK, Listed.commas(List.of(new SetOf(SeasonKind.SUMMER)))),
                         Said.verbatim("It loses air.")));
     }
 }

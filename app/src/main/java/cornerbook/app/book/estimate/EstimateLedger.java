@@ -132,12 +132,18 @@ public final class EstimateLedger {
                 row.getString("line_key"),
                 row.getString("one_of"),
                 advice,
-                row.getString("words"),
+                said(row),
                 row.getString("detail"),
                 row.getString("meaning"),
                 row.getInt("safety") != 0,
                 amount == null ? null : Money.parse(amount),
                 works.isEmpty() && advice != null ? ChargedWork.ofAdvice(advice) : works);
+    }
+
+    private static LineWords said(ResultSet row) throws SQLException {
+        var words = row.getString("words");
+        var brief = row.getString("brief");
+        return brief == null ? LineWords.of(words) : new LineWords(words, brief);
     }
 
     private static Estimate.Named tax(ResultSet row) throws SQLException {
@@ -251,6 +257,7 @@ public final class EstimateLedger {
                 .set("one_of", line.oneOf())
                 .set("advice", line.advice())
                 .set("words", line.words())
+                .set("brief", line.said().brief())
                 .set("detail", line.detail())
                 .set("meaning", line.meaning())
                 .set("safety", line.safety())

@@ -22,7 +22,7 @@ public record EstimateLine(
         String key,
         String oneOf,
         @Nullable String advice,
-        String words,
+        LineWords said,
         String detail,
         String meaning,
         boolean safety,
@@ -46,7 +46,7 @@ public record EstimateLine(
                 key,
                 oneOf,
                 advice,
-                words,
+                LineWords.of(words),
                 detail,
                 meaning,
                 safety,
@@ -58,13 +58,12 @@ public record EstimateLine(
     public EstimateLine priced(@Nullable Money other) {
         return Objects.equals(amount, other)
                 ? this
-                : new EstimateLine(key, oneOf, advice, words, "", "", safety, other, works);
+                : new EstimateLine(key, oneOf, advice, said, "", "", safety, other, works);
     }
 
-    /** What is done, without why: the first sentence where findings ask for it. What the shop typed stays as it is. */
-    public String brief() {
-        int end = words.indexOf(". ");
-        return advice == null || end < 0 ? words : words.substring(0, end);
+    /** What is done, and why. */
+    public String words() {
+        return said.whole();
     }
 
     /** Without what its kind of choice is called: what a customer declines when none of a group is taken. */

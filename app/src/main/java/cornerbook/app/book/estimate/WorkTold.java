@@ -85,6 +85,6 @@ public sealed interface WorkTold extends Said {
 
     private static Said words(List<WorkOfVisit.Standing> lines) {
         return Listed.semicolons(
-                lines.stream().map(each -> Said.verbatim(each.line().brief())).toList());
+                lines.stream().map(each -> Said.verbatim(each.line().said().brief())).toList());
     }
 }

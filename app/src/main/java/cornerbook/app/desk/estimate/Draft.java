@@ -1,6 +1,7 @@
 package cornerbook.app.desk.estimate;
 
 import cornerbook.app.book.estimate.EstimateLine;
+import cornerbook.app.book.estimate.LineWords;
 import cornerbook.app.book.price.PriceList;
 import cornerbook.core.assess.Advice;
 import cornerbook.core.assess.Assessment;
@@ -40,7 +41,7 @@ final class Draft {
             var charge = Charge.of(job, 1, prices, reader);
             if (chosen || charge.isPresent()) {
                 lines.add(new DraftLine(
-                        line(OF_THE_VISIT + job.name(), null, reader.begin(job), false, charge.orElse(null), List.of()),
+                        line(OF_THE_VISIT + job.name(), null, LineWords.of(reader.begin(job)), false, charge.orElse(null), List.of()),
                         chosen));
             }
         }
@@ -57,9 +58,9 @@ final class Draft {
     /** @param once work that was asked for already, as both discs of an axle ask for both: a second advice offers none again */
     private static void add(
             List<DraftLine> lines, Advice advice, Set<List<ChargedWork>> once, TyreLines tyres, PriceList prices, Reader reader) {
-        var words = reader.begin(advice.asked());
+        var words = words(advice, reader);
         boolean safety = advice.first().verdict().compareTo(Verdict.SPENT) >= 0;
-        var choice = TyreLines.asksForTyres(advice) ? tyres.of(advice, words, safety) : List.<EstimateLine>of();
+        var choice = TyreLines.asksForTyres(advice) ? tyres.of(advice, words.whole(), safety) : List.<EstimateLine>of();
         if (choice.isEmpty()) {
             var asked = JobOf.find(advice);
             var charge = asked.flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
@@ -71,10 +72,14 @@ final class Draft {
         choice.forEach(line -> lines.add(new DraftLine(line, true)));
     }
 
+    static LineWords words(Advice advice, Reader reader) {
+        return new LineWords(reader.begin(advice.asked()), reader.begin(advice.task()));
+    }
+
     private static EstimateLine line(
             String key,
             @Nullable String advice,
-            String words,
+            LineWords words,
             boolean safety,
             @Nullable Charge charge,
             List<ChargedWork> works) {

@@ -1,6 +1,7 @@
 package cornerbook.app.desk.estimate;
 
 import cornerbook.app.book.estimate.EstimateLine;
+import cornerbook.app.book.estimate.LineWords;
 import cornerbook.app.book.price.PriceList;
 import cornerbook.app.book.price.PriceRow;
 import cornerbook.core.assess.Advice;
@@ -17,6 +18,7 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Price;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tyre.TyreSize;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -89,26 +91,20 @@ final class TyreLines {
 
     private EstimateLine line(Advice advice, String words, boolean safety, WheelSet set, PriceRow offered, int tyres) {
         var w = reader.labels("app/desk/estimate");
+        var bought =
+                w.of("tyres", "n", tyres, "size", offered.key().name(), "offer", offered.key().offered());
         var each = Objects.requireNonNull(offered.value().amount());
         var charge = Charge.ofTyres(each, tyres, prices, reader);
         return new EstimateLine(
                 advice.key() + "/" + offered.key().offer() + "/" + tyres,
                 advice.key(),
                 advice.key(),
-                w.of(
-                        "tyres-of",
-                        "words",
-                        words,
-                        "n",
-                        tyres,
-                        "size",
-                        offered.key().name(),
-                        "offer",
-                        offered.key().offered()),
+                new LineWords(w.of("tyres-of", "tyres", bought, "words", words), bought),
                 charge.detail(),
                 meaning(set, offered, charge.amount()),
                 safety,
-                charge.amount());
+                charge.amount(),
+                ChargedWork.ofAdvice(advice.key()));
     }
 
     /** By the wear that was found on this car's set; empty where nobody knows it, or the tread of a new tyre. */

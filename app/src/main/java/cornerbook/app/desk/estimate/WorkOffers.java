@@ -3,6 +3,7 @@ package cornerbook.app.desk.estimate;
 import cornerbook.app.book.estimate.Agreement;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.estimate.EstimateLine;
+import cornerbook.app.book.estimate.LineWords;
 import cornerbook.app.book.estimate.WorkOfVisit;
 import cornerbook.app.book.price.PriceList;
 import cornerbook.app.book.store.Arrival;
@@ -110,7 +111,7 @@ public final class WorkOffers {
                 why.map(Advice::key).orElse("WORK." + asked.key()),
                 "",
                 why.map(Advice::key).orElse(null),
-                reader.begin(why.map(Advice::asked).orElse(asked)),
+                why.map(advised -> Draft.words(advised, reader)).orElseGet(() -> LineWords.of(reader.begin(asked))),
                 charge == null ? "" : charge.detail(),
                 "",
                 false,

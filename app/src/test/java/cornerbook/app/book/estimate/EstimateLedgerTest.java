@@ -298,7 +298,7 @@ class EstimateLedgerTest {
                 "BRAKE_LINE.LF.REPLACE",
                 "",
                 "BRAKE_LINE.LF.REPLACE",
-                "Hoses",
+                LineWords.of("Hoses"),
                 "",
                 "",
                 true,
