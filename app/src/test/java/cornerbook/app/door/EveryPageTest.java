@@ -225,9 +225,10 @@ class EveryPageTest {
         assertThat((String) page.evaluate("getComputedStyle(document.documentElement).backgroundColor"))
                 .as(address + " prints its paper")
                 .isEqualTo("rgb(255, 255, 255)");
-        assertThat(page.evaluate("[...document.querySelectorAll('main section')].filter(each => each.offsetHeight > 0 &&"
-                        + " each.innerText.trim() === each.querySelector('h2')?.innerText.trim()).map(each =>"
-                        + " each.innerText)"))
+        assertThat(page.evaluate(
+                        "[...document.querySelectorAll('main section')].filter(each => each.offsetHeight > 0 &&"
+                                + " each.innerText.trim() === each.querySelector('h2')?.innerText.trim()).map(each =>"
+                                + " each.innerText)"))
                 .as(address + " prints headings of nothing")
                 .isEqualTo(List.of());
         assertThat(page.evaluate("[...document.querySelectorAll('main .row')].flatMap(row => [...row.children])"

@@ -174,8 +174,7 @@ class HandoverSheetTest {
                 new DataGap(DataGap.Part.FASTENER, null),
                 new DataGap(DataGap.Part.PLACARD_PRESSURE, null),
                 new DataGap(DataGap.Part.TYRE, null));
-        var words = SheetCars.words(
-                SheetCars.with(car, car.history(), car.visit(), car.findings(), notJudged));
+        var words = SheetCars.words(SheetCars.with(car, car.history(), car.visit(), car.findings(), notJudged));
         assertThat(words.substring(0, words.indexOf("For the record")).replaceAll("\\s+", " "))
                 .contains(
                         "Brakes of the front axle not known",

@@ -42,12 +42,14 @@ public record NotJudged(List<Said> beforeDriving, List<Said> others, List<Said> 
 
     private static List<Said> inTurns(List<Said> said) {
         var byRoom = FIRST.stream()
-                .map(room -> said.stream().filter(each -> room(each).equals(room)).toList())
+                .map(room ->
+                        said.stream().filter(each -> room(each).equals(room)).toList())
                 .toList();
         int turns = byRoom.stream().mapToInt(List::size).max().orElse(0);
         return IntStream.range(0, turns)
                 .boxed()
-                .flatMap(turn -> byRoom.stream().filter(each -> each.size() > turn).map(each -> each.get(turn)))
+                .flatMap(turn ->
+                        byRoom.stream().filter(each -> each.size() > turn).map(each -> each.get(turn)))
                 .toList();
     }
 
