@@ -181,7 +181,7 @@ public final class CornerbookServer {
         var tools = new ToolsHandler(desk, pages);
         var shop = new ShopHandler(desk, pages, letterhead);
         var stepOrder = new OrderHandler(desk, pages);
-        var orderList = new OrderListHandler(desk, pages);
+        var orderList = new OrderListHandler(desk, pages, letterhead);
         var year = new YearHandler(desk, pages);
         var behind = new BehindHandler(desk, pages);
         for (var list : Behind.values()) {

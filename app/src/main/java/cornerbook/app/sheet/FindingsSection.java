@@ -6,6 +6,7 @@ import cornerbook.core.assess.Assessment;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
@@ -165,12 +166,30 @@ public final class FindingsSection {
                 .toList();
     }
 
-    /** A thick pad that is stuck is not told to be good. */
+    /**
+     * A thick pad that is stuck is not told to be good, nor one that is replaced with its worn mate, nor the torque of a wheel
+     * whose fasteners are damaged.
+     */
     private boolean isInDoubt(Subject subject) {
-        return subject.corner() != null
+        var corner = subject.corner();
+        return corner != null
                 && assessment.ofCar().stream()
                         .filter(Advice::asks)
-                        .anyMatch(finding -> finding.subject().equals(subject));
+                        .anyMatch(finding -> finding.subject().equals(subject)
+                                || takesTheMate(finding, subject.part(), corner)
+                                || subject.part() == Subject.Part.WHEEL_TORQUE
+                                        && finding.subject().part() == Subject.Part.WHEEL_FASTENERS
+                                        && finding.subject().corner() == corner);
+    }
+
+    private static boolean takesTheMate(Finding asking, Subject.Part part, Corner corner) {
+        var todo = asking.todo();
+        var worn = asking.subject().corner();
+        return todo != null
+                && todo.action() == Todo.Action.REPLACE_PAIR
+                && asking.subject().part() == part
+                && worn != null
+                && worn.axle() == corner.axle();
     }
 
     private List<Finding> with(Verdict verdict) {

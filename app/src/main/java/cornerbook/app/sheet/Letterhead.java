@@ -1,5 +1,8 @@
 package cornerbook.app.sheet;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 /**
  * Whose paper it is.
  *
@@ -12,6 +15,14 @@ public record Letterhead(String shopName, String address, String telephone, bool
     /** Whether the customer who reads it knows where to call and where to come; nobody calls an invented shop. */
     public boolean isReached() {
         return invented || !(address.isBlank() || telephone.isBlank());
+    }
+
+    /** Address and telephone as a line of a paper; blank where neither was given. */
+    public String reached() {
+        return Stream.of(address, telephone)
+                .filter(each -> !each.isBlank())
+                .map(SheetText::name)
+                .collect(Collectors.joining(" · "));
     }
 
     /** Of a shop that only gave its name. */

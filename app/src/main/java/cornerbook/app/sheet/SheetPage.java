@@ -42,7 +42,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the sheet says, in the words of who takes it home. */
@@ -56,7 +55,7 @@ public final class SheetPage {
     private static final Between BURNISH_SPEEDS = new Between(65, 15, "km/h", 0);
 
     /** Lines on the first page of what could not be judged. */
-    static final int NOT_JUDGED_FIRST = 3;
+    static final int NOT_JUDGED_FIRST = 4;
 
     /** Lines of what keeps the car from leaving, at least: what is unsafe stands among what is to be done as well. */
     private static final int LEAST_LINES = 3;
@@ -125,10 +124,7 @@ public final class SheetPage {
 
     /** Where the shop is found and called; empty when it said neither. */
     public String shopReached() {
-        return Stream.of(letterhead.address(), letterhead.telephone())
-                .filter(each -> !each.isBlank())
-                .map(SheetText::name)
-                .collect(Collectors.joining(" · "));
+        return letterhead.reached();
     }
 
     public boolean invented() {

@@ -43,8 +43,8 @@ class EveryPageTest {
     private static final String BILLED = "demo-03-v7";
     private static final String FINISHED_VISIT = "/visits/" + BILLED;
 
-    /** Paper of 8.5 inches, less margins of half an inch. */
-    private static final int PAPER_PX = 720;
+    /** Paper of 210 mm (ISO 216, A4), less margins of half an inch, at 96 pixels an inch. */
+    private static final int PAPER_PX = 698;
 
     @RegisterExtension
     private final Chromium chromium = new Chromium();
@@ -218,5 +218,27 @@ class EveryPageTest {
         assertThat(page.locator("main :is(button, .button):visible").count())
                 .as(address + " prints what is only tapped")
                 .isZero();
+        assertThat(page.locator("main :is(input[type=date], input[type=search], form.inline input):visible")
+                        .all())
+                .as(address + " prints what only asks for something")
+                .allSatisfy(input -> assertThat(input.inputValue()).isNotBlank());
+        assertThat((String) page.evaluate("getComputedStyle(document.documentElement).backgroundColor"))
+                .as(address + " prints its paper")
+                .isEqualTo("rgb(255, 255, 255)");
+        assertThat(page.evaluate(
+                        "[...document.querySelectorAll('main section')].filter(each => each.offsetHeight > 0 &&"
+                                + " each.innerText.trim() === each.querySelector('h2')?.innerText.trim()).map(each =>"
+                                + " each.innerText)"))
+                .as(address + " prints headings of nothing")
+                .isEqualTo(List.of());
+        assertThat(page.evaluate("[...document.querySelectorAll('main .row')].flatMap(row => [...row.children])"
+                        + ".filter(cell => cell.offsetHeight > 0 && cell.scrollWidth > cell.clientWidth + 1"
+                        + " && cell.clientWidth > 0).map(cell => cell.innerText)"))
+                .as(address + " cuts what stands in a row")
+                .isEqualTo(List.of());
+        assertThat(page.evaluate("[...document.querySelectorAll('main li.row.agreed')].filter(row =>"
+                        + " row.children[2].offsetLeft <= row.children[1].offsetLeft).length"))
+                .as(address + " leaves half of the paper empty beside its rows")
+                .isEqualTo(0);
     }
 }

@@ -14,6 +14,8 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,6 +37,29 @@ class PapersTest {
                 .contains("Garage Brisegel", "12, rue du Cric", "418-555-0142")
                 .doesNotContain("stands on them");
         assertThat(pages.getLast()).doesNotContain("does not say where to find");
+    }
+
+    /** Whoever holds the receipt for stored wheels has to find where they are. */
+    @Test
+    void theReceiptSaysWhereTheShopIsAndHowToCallIt(@TempDir Path folder) throws Exception {
+        var car = ServedShop.car("demo-08");
+        var letterhead = new Letterhead("Garage Brisegel", "12, rue du Cric", "418-555-0142", false);
+        try (var book = EmptyBook.open(folder)) {
+            book.records().addCars(List.of(car));
+            var server = CornerbookServer.start(
+                    book, new Assessor(LimitsFile.load()), ServedShop.twoFreePorts(), ServedShop.CLOCK, letterhead);
+            try (var client = HttpClient.newHttpClient()) {
+                var path =
+                        Links.receipt(car.vehicle().id(), car.sets().getFirst().id());
+                var receipt = client.send(request(server, path), BodyHandlers.ofByteArray());
+                try (var document = Loader.loadPDF(receipt.body())) {
+                    assertThat(new PDFTextStripper().getText(document))
+                            .contains("Garage Brisegel", "12, rue du Cric · 418-555-0142");
+                }
+            } finally {
+                server.stop();
+            }
+        }
     }
 
     /** The shop's page, and the findings of a visit. */
@@ -59,9 +84,12 @@ class PapersTest {
 
     private static String page(HttpClient client, CornerbookServer server, String path)
             throws IOException, InterruptedException {
-        var request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
+        return client.send(request(server, path), BodyHandlers.ofString()).body();
+    }
+
+    private static HttpRequest request(CornerbookServer server, String path) {
+        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
                 .header("Accept-Language", "en")
                 .build();
-        return client.send(request, BodyHandlers.ofString()).body();
     }
 }

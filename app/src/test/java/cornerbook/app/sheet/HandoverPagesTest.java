@@ -239,8 +239,7 @@ class HandoverPagesTest {
                 .doesNotContain("12 V battery: voltage");
         assertThat(pages.getLast())
                 .contains("What else could not be judged")
-                .containsSubsequence(
-                        "Brake fluid: boiling point not measured", "12 V battery: voltage at rest not measured")
+                .containsSubsequence("Brake fluid: age", "12 V battery: voltage at rest not measured")
                 .doesNotContain("LF pads: thickness not measured");
     }
 

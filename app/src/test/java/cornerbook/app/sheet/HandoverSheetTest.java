@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.record.VisitNotes;
 import cornerbook.core.assess.Assessment;
+import cornerbook.core.car.DataGap;
+import cornerbook.core.corner.Axle;
+import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.finding.Todo;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
@@ -136,9 +140,60 @@ class HandoverSheetTest {
         }
     }
 
+    /** A customer who reads that a pad is good and has to be replaced believes neither. */
+    @Test
+    void whatIsReplacedWithItsWornMateIsNotToldToBeGood() throws IOException {
+        var worn = finding(at(Subject.Part.SHOE, Corner.RR), Verdict.UNSAFE, "Too thin.")
+                .todo(Todo.Action.REPLACE_PAIR);
+        var mate = finding(at(Subject.Part.SHOE, Corner.LR), Verdict.HOLDS, "Thick.");
+        var words = SheetCars.words(SheetCars.withFindings(SheetCars.finished(), List.of(worn, mate)));
+        assertThat(words).contains("Too thin.").doesNotContain("Shoes: LR");
+        assertThat(SheetCars.words(SheetCars.withFindings(SheetCars.finished(), List.of(mate))))
+                .contains("Shoes: LR");
+    }
+
+    @Test
+    void theTorqueOfAWheelWithADamagedStudIsNotToldToBeGood() throws IOException {
+        var stud = finding(at(Subject.Part.WHEEL_FASTENERS, Corner.RR), Verdict.UNSAFE, "A stud is damaged.")
+                .todo(Todo.Action.REPAIR);
+        var torque = List.of(
+                finding(at(Subject.Part.WHEEL_TORQUE, Corner.RR), Verdict.HOLDS, "Tight."),
+                finding(at(Subject.Part.WHEEL_TORQUE, Corner.LR), Verdict.HOLDS, "Tight."),
+                stud);
+        assertThat(SheetCars.words(SheetCars.withFindings(SheetCars.finished(), torque)))
+                .contains("A stud is damaged.", "Wheel torque: LR.");
+    }
+
+    /** Brakes, torque, treads and air: a long list of one does not take the first page from the others. */
+    @Test
+    void theFirstPageNamesOneOfEachThatNobodyCouldJudge() throws IOException {
+        var car = SheetCars.finished();
+        var notJudged = List.<Said>of(
+                new DataGap(DataGap.Part.BRAKE, Axle.FRONT),
+                new DataGap(DataGap.Part.BRAKE, Axle.REAR),
+                new DataGap(DataGap.Part.FASTENER, null),
+                new DataGap(DataGap.Part.PLACARD_PRESSURE, null),
+                new DataGap(DataGap.Part.TYRE, null));
+        var words = SheetCars.words(SheetCars.with(car, car.history(), car.visit(), car.findings(), notJudged));
+        assertThat(words.substring(0, words.indexOf("For the record")).replaceAll("\\s+", " "))
+                .contains(
+                        "Brakes of the front axle not known",
+                        "Wheel nuts or bolts not known",
+                        "Tyres not known",
+                        "Placard pressure of both axles not known");
+    }
+
+    private static Subject at(Subject.Part part, Corner corner) {
+        return new Subject(part, corner, null, null);
+    }
+
     private static Finding finding(Verdict verdict, String plainWords) {
+        return finding(new Subject(Subject.Part.BATTERY, null, null, null), verdict, plainWords);
+    }
+
+    private static Finding finding(Subject subject, Verdict verdict, String plainWords) {
         return new Finding(
-                new Subject(Subject.Part.BATTERY, null, null, null),
+                subject,
                 verdict,
                 Said.verbatim("title"),
                 Said.verbatim(plainWords),

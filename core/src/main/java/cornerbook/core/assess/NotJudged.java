@@ -2,15 +2,16 @@ package cornerbook.core.assess;
 
 import cornerbook.core.car.DataGap;
 import cornerbook.core.say.Said;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * What could not be judged, each thing once.
  *
- * @param beforeDriving what stops the car, holds its wheels on and carries it, in this order
+ * @param beforeDriving what stops the car, holds its wheels on and carries it: the first of each in this order, then what else
+ *     each has, so that whoever reads three lines does not take brakes for all that nobody looked at
  * @param others everything else of the car
  * @param ofShop the shop's own matter
  */
@@ -32,14 +33,24 @@ public record NotJudged(List<Said> beforeDriving, List<Said> others, List<Said> 
     public static NotJudged of(Assessment assessment) {
         var said = new SaidOnce(assessment.history()).join(assessment.notJudged());
         return new NotJudged(
-                said.stream()
-                        .filter(each -> FIRST.contains(room(each)))
-                        .sorted(Comparator.comparingInt(each -> FIRST.indexOf(room(each))))
-                        .toList(),
+                inTurns(said),
                 said.stream()
                         .filter(each -> !FIRST.contains(room(each)) && !OF_SHOP.contains(room(each)))
                         .toList(),
                 said.stream().filter(each -> OF_SHOP.contains(room(each))).toList());
+    }
+
+    private static List<Said> inTurns(List<Said> said) {
+        var byRoom = FIRST.stream()
+                .map(room ->
+                        said.stream().filter(each -> room(each).equals(room)).toList())
+                .toList();
+        int turns = byRoom.stream().mapToInt(List::size).max().orElse(0);
+        return IntStream.range(0, turns)
+                .boxed()
+                .flatMap(turn ->
+                        byRoom.stream().filter(each -> each.size() > turn).map(each -> each.get(turn)))
+                .toList();
     }
 
     /** The same in one list. */

@@ -15,6 +15,7 @@ import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.order.Article;
 import cornerbook.core.order.Demand;
 import cornerbook.core.order.OrderPart;
@@ -31,10 +32,12 @@ public final class OrderListHandler {
 
     private final Desk desk;
     private final Pages pages;
+    private final Letterhead letterhead;
 
-    public OrderListHandler(Desk desk, Pages pages) {
+    public OrderListHandler(Desk desk, Pages pages, Letterhead letterhead) {
         this.desk = desk;
         this.pages = pages;
+        this.letterhead = letterhead;
     }
 
     public void show(ServerRequest request, ServerResponse response) {
@@ -48,7 +51,8 @@ public final class OrderListHandler {
                         asked,
                         list(asked),
                         desk.book().orders().level(),
-                        desk.clock().getZone()));
+                        desk.clock().getZone(),
+                        letterhead));
     }
 
     /** The shop keeps the chance, or the costs from which it follows. */

@@ -5,6 +5,7 @@ import cornerbook.app.book.order.OrderLevel;
 import cornerbook.app.book.order.OrderLine;
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.order.OrderRow;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.order.OrderPart;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -21,8 +22,10 @@ import java.util.stream.Collectors;
  *
  * @param kept with which chance the shop has pieces be enough
  * @param shop the time by which days are told
+ * @param letterhead who orders, for who sells the pieces
  */
-public record OrderListPage(LocalDate today, Asked asked, OrderList list, OrderLevel kept, ZoneId shop) {
+public record OrderListPage(
+        LocalDate today, Asked asked, OrderList list, OrderLevel kept, ZoneId shop, Letterhead letterhead) {
     /** What was ordered at once, of which pieces are still to come. */
     public record ToCome(OrderRow row, OrderLine line) {}
 

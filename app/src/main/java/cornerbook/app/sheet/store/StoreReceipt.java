@@ -123,6 +123,10 @@ public final class StoreReceipt {
         return SheetText.name(letterhead.shopName());
     }
 
+    public String shopReached() {
+        return letterhead.reached();
+    }
+
     public boolean invented() {
         return letterhead.invented();
     }

@@ -11,6 +11,7 @@ import cornerbook.app.book.order.OrderLine;
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.order.OrderRow;
 import cornerbook.app.book.visit.CallAnswer;
+import cornerbook.app.demo.DemoShop;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -144,6 +145,10 @@ class OrderPagesTest {
                         .innerText())
                 .endsWith("\t" + row().toOrder());
         assertThat(page.locator(".order-row:visible").count()).isZero();
+        assertThat(page.locator("main").innerText())
+                .as("who sells the pieces reads whose order it is, and of which day")
+                .startsWith(DemoShop.NAME)
+                .contains("25 Nov 2026");
         assertThat(page.locator(".order-cars").innerText())
                 .contains(row().likely().getFirst().plate());
         // A letter-sized page within margins of 15 mm.
