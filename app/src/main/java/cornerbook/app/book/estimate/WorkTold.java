@@ -84,7 +84,8 @@ public sealed interface WorkTold extends Said {
     }
 
     private static Said words(List<WorkOfVisit.Standing> lines) {
-        return Listed.semicolons(
-                lines.stream().map(each -> Said.verbatim(each.line().said().brief())).toList());
+        return Listed.semicolons(lines.stream()
+                .map(each -> Said.verbatim(each.line().said().brief()))
+                .toList());
     }
 }

@@ -41,7 +41,13 @@ final class Draft {
             var charge = Charge.of(job, 1, prices, reader);
             if (chosen || charge.isPresent()) {
                 lines.add(new DraftLine(
-                        line(OF_THE_VISIT + job.name(), null, LineWords.of(reader.begin(job)), false, charge.orElse(null), List.of()),
+                        line(
+                                OF_THE_VISIT + job.name(),
+                                null,
+                                LineWords.of(reader.begin(job)),
+                                false,
+                                charge.orElse(null),
+                                List.of()),
                         chosen));
             }
         }
@@ -57,7 +63,12 @@ final class Draft {
 
     /** @param once work that was asked for already, as both discs of an axle ask for both: a second advice offers none again */
     private static void add(
-            List<DraftLine> lines, Advice advice, Set<List<ChargedWork>> once, TyreLines tyres, PriceList prices, Reader reader) {
+            List<DraftLine> lines,
+            Advice advice,
+            Set<List<ChargedWork>> once,
+            TyreLines tyres,
+            PriceList prices,
+            Reader reader) {
         var words = words(advice, reader);
         boolean safety = advice.first().verdict().compareTo(Verdict.SPENT) >= 0;
         var choice = TyreLines.asksForTyres(advice) ? tyres.of(advice, words.whole(), safety) : List.<EstimateLine>of();

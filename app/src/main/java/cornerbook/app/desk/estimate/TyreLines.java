@@ -14,11 +14,11 @@ import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
 import cornerbook.core.price.TyreWorth;
+import cornerbook.core.release.ChargedWork;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Price;
 import cornerbook.core.tread.judge.SetForecast;
 import cornerbook.core.tyre.TyreSize;
-import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -91,8 +91,14 @@ final class TyreLines {
 
     private EstimateLine line(Advice advice, String words, boolean safety, WheelSet set, PriceRow offered, int tyres) {
         var w = reader.labels("app/desk/estimate");
-        var bought =
-                w.of("tyres", "n", tyres, "size", offered.key().name(), "offer", offered.key().offered());
+        var bought = w.of(
+                "tyres",
+                "n",
+                tyres,
+                "size",
+                offered.key().name(),
+                "offer",
+                offered.key().offered());
         var each = Objects.requireNonNull(offered.value().amount());
         var charge = Charge.ofTyres(each, tyres, prices, reader);
         return new EstimateLine(

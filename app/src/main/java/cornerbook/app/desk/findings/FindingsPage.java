@@ -171,8 +171,7 @@ public record FindingsPage(
                     .flatMap(thing -> Stream.concat(Stream.of(thing.finding()), thing.patterns().stream()))
                     .map(Finding::todo)
                     .filter(Objects::nonNull)
-                    .collect(Collectors.toMap(
-                            Todo::action, todo -> todo, (first, again) -> first, LinkedHashMap::new))
+                    .collect(Collectors.toMap(Todo::action, todo -> todo, (first, again) -> first, LinkedHashMap::new))
                     .values()
                     .stream()
                     .toList();

@@ -123,12 +123,9 @@ public final class BehindHandler {
         return line(visit.car(), visit.plate(), visit.customer(), visit.day(), link, more);
     }
 
-    private static Line line(
-            String car, String plate, String customer, LocalDate day, String link, Cell... more) {
+    private static Line line(String car, String plate, String customer, LocalDate day, String link, Cell... more) {
         return new Line(
-                Stream.concat(
-                                Stream.of(Cell.of(car), Cell.of(plate), Cell.of(customer), Cell.of(day)),
-                                Stream.of(more))
+                Stream.concat(Stream.of(Cell.of(car), Cell.of(plate), Cell.of(customer), Cell.of(day)), Stream.of(more))
                         .toList(),
                 link);
     }

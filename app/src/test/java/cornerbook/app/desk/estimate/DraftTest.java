@@ -45,7 +45,9 @@ class DraftTest {
         var assessor = new Assessor(LimitsFile.load());
         return ServedShop.cars().stream()
                 .flatMap(car -> car.visits().stream().map(Visit::id).map(visit -> assessor.assess(car, visit)))
-                .filter(assessed -> assessed.findings().stream().filter(DraftTest::asksForBothSides).anyMatch(DraftTest::isOfPair))
+                .filter(assessed -> assessed.findings().stream()
+                        .filter(DraftTest::asksForBothSides)
+                        .anyMatch(DraftTest::isOfPair))
                 .filter(assessed -> assessed.findings().stream()
                         .filter(DraftTest::asksForBothSides)
                         .anyMatch(finding -> !isOfPair(finding)))
@@ -84,7 +86,8 @@ class DraftTest {
     void twoWornDiscsOfAnAxleAreOfferedAsOneWork() {
         var assessed = CarLibrary.assess(CarLibrary.car(CarLibrary.text("disc-under-minimum")));
         assertThat(Draft.of(assessed, NO_PRICES, null, Reader.DEFAULT))
-                .filteredOn(line -> line.line().works().equals(ChargedWork.of(Job.DISCS, List.of(Corner.LF, Corner.RF))))
+                .filteredOn(line ->
+                        line.line().works().equals(ChargedWork.of(Job.DISCS, List.of(Corner.LF, Corner.RF))))
                 .hasSize(2)
                 .filteredOn(DraftLine::chosen)
                 .hasSize(1);
