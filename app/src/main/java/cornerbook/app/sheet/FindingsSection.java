@@ -177,9 +177,13 @@ public final class FindingsSection {
                         .filter(Advice::asks)
                         .anyMatch(finding -> finding.subject().equals(subject)
                                 || takesTheMate(finding, subject.part(), corner)
-                                || subject.part() == Subject.Part.WHEEL_TORQUE
-                                        && finding.subject().part() == Subject.Part.WHEEL_FASTENERS
-                                        && finding.subject().corner() == corner);
+                                || isTorqueOfDamaged(finding, subject.part(), corner));
+    }
+
+    private static boolean isTorqueOfDamaged(Finding asking, Subject.Part part, Corner corner) {
+        return part == Subject.Part.WHEEL_TORQUE
+                && asking.subject().part() == Subject.Part.WHEEL_FASTENERS
+                && asking.subject().corner() == corner;
     }
 
     private static boolean takesTheMate(Finding asking, Subject.Part part, Corner corner) {
