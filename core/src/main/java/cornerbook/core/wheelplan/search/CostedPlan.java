@@ -17,7 +17,7 @@ import java.util.Optional;
 record CostedPlan(PlanRequest request, Sequence best, List<RuleCost> costs) {
     private static final double THOUSAND = 1000;
     private static final double WORTH_SAYING_KM = 1;
-    /** It binds least often: where the best sequence without it keeps it, that is the best with it, and it costs nothing. */
+    /** It binds least often: where the best without it keeps it, and is shown to be by sequences that do, it costs nothing. */
     private static final Rule SELDOM_BINDS = Rule.ALL_WHEEL;
 
     CostedPlan {
@@ -30,10 +30,7 @@ record CostedPlan(PlanRequest request, Sequence best, List<RuleCost> costs) {
         }
         var without = PlanSearch.best(request.withRules(request.rules().without(SELDOM_BINDS)))
                 .orElseThrow();
-        boolean kept = without.isBestAtBoth()
-                && SequenceDrive.of(new SetNumbers(request), without.assignments())
-                        .keepsRules();
-        var within = kept
+        var within = without.isBestWithin(request)
                 ? Optional.of(without)
                 : PlanSearch.best(request, without.bests().thousandKm());
         return within.map(best -> {

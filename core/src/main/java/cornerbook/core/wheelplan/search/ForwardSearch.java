@@ -4,6 +4,7 @@ import cornerbook.core.wheelplan.search.PlanSearch.Sequence;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -14,11 +15,14 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The best sequence where the rules on depth bind, so that few endings can be put in order: all that can be run within
- * the rules, season by season, each N once. A first pass keeps only the most even wheels of each season and finds a
- * distance; the second keeps all that may still reach it, by each wheel's fastest and slowest corner and equation (1).
+ * the rules, season by season, each N once. A first pass keeps only the most even wheels of each season and those with the
+ * most left as a {@link Weighing} counts it, and finds a distance; the second keeps all that may still reach it, by each
+ * wheel's fastest and slowest corner, equation (1) and what the {@link LastTwoSeasons} allow.
  */
 final class ForwardSearch {
     private static final int FIRST_PASS = 40;
+    /** What can be run but cannot reach the distance aimed at. */
+    private static final State NOWHERE = new State(Ran.NOTHING, new double[Assignments.CORNERS][0], 0);
 
     private final SetNumbers numbers;
     private final CountLayout layout;
@@ -39,6 +43,8 @@ final class ForwardSearch {
 
     private final double[][] fastest;
     private final double[][][] slowestPairs;
+    private final LastTwoSeasons lastTwo;
+    private final Weighing weighing;
     private final double[] leftMm;
     /** By wheel and corner in the season looked at: distance that the wheel can run, its least groove after the season. */
     private final double[][] reachAt;
@@ -55,12 +61,14 @@ final class ForwardSearch {
         this.layout = new CountLayout(numbers, numbers.seasons - 1);
         this.aimThousandKm = aimThousandKm;
         this.mostKept = mostKept;
-        var start = new State(Ran.NOTHING, numbers.slackMm);
+        var start = new State(Ran.NOTHING, numbers.slackMm, 0);
         layers.add(Map.of(Ran.NOTHING, start));
         layer = List.of(start);
         slowest = extremeRates(numbers, false);
         fastest = extremeRates(numbers, true);
         slowestPairs = slowestPairs(numbers);
+        lastTwo = new LastTwoSeasons(numbers);
+        weighing = new Weighing(numbers);
         leftMm = new double[numbers.grooves];
         reachAt = new double[numbers.wheels][numbers.wheels];
         leastAfterMm = new double[numbers.wheels][numbers.wheels];
@@ -123,8 +131,11 @@ final class ForwardSearch {
     /** The states of a season that are driven on from. */
     private List<State> kept(Map<Ran, State> states) {
         var kept = new ArrayList<>(states.values());
+        kept.removeIf(state -> state == NOWHERE);
         if (kept.size() > mostKept) {
             kept.sort(Comparator.comparingDouble(state -> state.spreadMm));
+            int even = mostKept / 2;
+            kept.subList(even, kept.size()).sort(Comparator.comparingDouble(state -> -state.weighed));
             return kept.subList(0, mostKept);
         }
         return kept;
@@ -183,14 +194,19 @@ final class ForwardSearch {
             var known = next.get(ran);
             if (known == null) {
                 double[][] worn = numbers.worn(assignment, state.depthMm, numbers.season[season]);
-                if (!pairsMayReach(worn, aimThousandKm - numbers.start[season] - numbers.season[season])) {
-                    return;
-                }
-                known = new State(ran, worn);
+                known = mayReach(season + 1, worn) ? new State(ran, worn, weighing.weighed(worn)) : NOWHERE;
                 next.put(ran, known);
             }
-            known.latest.set(assignment);
+            if (known != NOWHERE) {
+                known.latest.set(assignment);
+            }
         }
+    }
+
+    /** Whether depths before a season may still come to the distance aimed at. */
+    private boolean mayReach(int season, double[][] depthMm) {
+        return pairsMayReach(depthMm, aimThousandKm - numbers.start[season])
+                && (!lastTwo.isNext(season) || lastTwo.mayReach(aimThousandKm, depthMm));
     }
 
     /** Whether each two wheels, at the two corners that are best for them, come that far: one corner takes one of them. */
@@ -302,8 +318,13 @@ final class ForwardSearch {
         return longEnough.stream()
                 .filter(end -> end.spreadMm <= even + PlanSearch.SAME_SPREAD_MM)
                 .min(Comparator.<End>comparingInt(this::moves).thenComparingDouble(end -> -end.thousandKm))
-                .map(end -> new Sequence(
-                        order(end), new Sequence.Bests(longest, even), end.thousandKm, end.spreadMm, moves(end)));
+                .map(end -> new Sequence(order(end), bests(longEnough), end.thousandKm, end.spreadMm, moves(end)));
+    }
+
+    private Sequence.Bests bests(List<End> longEnough) {
+        var longest = Collections.max(longEnough, Comparator.comparingDouble(End::thousandKm));
+        var mostEven = Collections.min(longEnough, Comparator.comparingDouble(End::spreadMm));
+        return new Sequence.Bests(longest.thousandKm, mostEven.spreadMm, order(longest), order(mostEven));
     }
 
     private int moves(End end) {
@@ -329,12 +350,16 @@ final class ForwardSearch {
         private final double[][] depthMm;
         private final double[] leastMm;
         private final double spreadMm;
+        /** What it has left, as a {@link Weighing} counts it. */
+        private final double weighed;
+
         private final BitSet latest = new BitSet();
         private byte @Nullable [] moves;
 
-        State(Ran ran, double[][] depthMm) {
+        State(Ran ran, double[][] depthMm, double weighed) {
             this.ran = ran;
             this.depthMm = depthMm;
+            this.weighed = weighed;
             leastMm = SetNumbers.least(depthMm);
             spreadMm = SetNumbers.spread(leastMm);
         }

@@ -4,11 +4,11 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Drives forward in turns that may look at more states each, aiming at a distance that is sure to be reached: what the most
- * even wheels of each season come to is mostly the longest.
+ * Drives forward in turns that may look at more states each, aiming at a distance that is sure to be reached: what few states
+ * of each season come to is mostly near the longest.
  */
 final class ForwardTurns {
-    private static final int DRIVEN_TO = 500;
+    private static final int DRIVEN_TO = 1000;
 
     private final SetNumbers numbers;
     private final double floorThousandKm;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The proven best sequence of assignments for one request, level by level: with K* the longest distance, the smallest
@@ -112,7 +113,7 @@ final class PlanSearch {
                 .min(Comparator.comparingInt(assignment -> numbers.firstMoves[assignment]))
                 .map(assignment -> new Sequence(
                         List.of(assignment),
-                        new Sequence.Bests(0, SetNumbers.spread(least)),
+                        new Sequence.Bests(0, SetNumbers.spread(least), List.of(assignment), List.of(assignment)),
                         0,
                         SetNumbers.spread(least),
                         numbers.firstMoves[assignment]));
@@ -216,7 +217,8 @@ final class PlanSearch {
                 even.spreadMm = ending.spreadMm;
             }
         });
-        var few = new Window(enough, even.spreadMm + SAME_SPREAD_MM, moves(found.element(), Integer.MAX_VALUE))
+        var mostEven = found.element();
+        var few = new Window(enough, even.spreadMm + SAME_SPREAD_MM, moves(mostEven, Integer.MAX_VALUE))
                 .fittedWithin(numbers);
         visit(few, ending -> {
             int moves = moves(ending, few.moves - 1);
@@ -227,8 +229,8 @@ final class PlanSearch {
         });
         var chosen = found.element();
         return new Sequence(
-                Arrays.stream(orders.get(chosen.season).order(chosen)).boxed().toList(),
-                new Sequence.Bests(longest.thousandKm, even.spreadMm),
+                order(chosen),
+                new Sequence.Bests(longest.thousandKm, even.spreadMm, order(longest), order(mostEven)),
                 chosen.thousandKm,
                 chosen.spreadMm,
                 few.moves);
@@ -238,6 +240,10 @@ final class PlanSearch {
         for (var search : bySeason.reversed()) {
             search.visit(window, visitor);
         }
+    }
+
+    private List<Integer> order(Ending ending) {
+        return Arrays.stream(orders.get(ending.season).order(ending)).boxed().toList();
     }
 
     private int moves(Ending ending, int most) {
@@ -277,12 +283,25 @@ final class PlanSearch {
      * @param spreadMm of the wheels' least grooves then
      */
     record Sequence(List<Integer> assignments, Bests bests, double thousandKm, double spreadMm, int moves) {
-        /** The longest distance, and the smallest spread of those that count as as long. */
-        record Bests(double thousandKm, double spreadMm) {}
+        /**
+         * The longest distance, and the smallest spread of those that count as as long.
+         *
+         * @param longest a sequence with the distance
+         * @param mostEven a sequence with the spread
+         */
+        record Bests(double thousandKm, double spreadMm, List<Integer> longest, List<Integer> mostEven) {}
 
-        /** Whether it is the longest and the most even itself. */
-        boolean isBestAtBoth() {
-            return thousandKm == bests.thousandKm && spreadMm == bests.spreadMm;
+        /** Whether it keeps the rules of another request, and so do sequences that show both bests. */
+        boolean isBestWithin(PlanRequest request) {
+            var numbers = new SetNumbers(request);
+            boolean isLongest = thousandKm == bests.thousandKm;
+            boolean isMostEven = spreadMm == bests.spreadMm;
+            return Stream.of(
+                            assignments,
+                            isLongest ? assignments : bests.longest,
+                            isMostEven ? assignments : bests.mostEven)
+                    .distinct()
+                    .allMatch(sequence -> SequenceDrive.of(numbers, sequence).keepsRules());
         }
     }
 }

@@ -23,6 +23,7 @@ final class Weighing {
 
     final double[] ofClass;
     private final SetNumbers numbers;
+    private double[][] weights = {};
 
     /** For a set that is not spent. */
     Weighing(SetNumbers numbers) {
@@ -31,7 +32,8 @@ final class Weighing {
         ofWheel = new double[numbers.wheels];
         ofClass = new double[numbers.wheels];
         if (numbers.allowed.length > 0) {
-            weigh(weights());
+            weights = weights();
+            weigh();
         }
     }
 
@@ -45,6 +47,17 @@ final class Weighing {
         return sum(slack) - thousandKm * perThousandKm();
     }
 
+    /** Depths weighed, all wheels' together, thousand km. */
+    double weighed(double[][] depthMm) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            for (int g = 0; g < numbers.grooves; g++) {
+                sum += weights[i][g] * depthMm[i][g];
+            }
+        }
+        return sum;
+    }
+
     private double perThousandKm() {
         double sum = sum(ofWheel);
         for (int c = 0; c < numbers.wheels; c++) {
@@ -53,7 +66,7 @@ final class Weighing {
         return sum;
     }
 
-    private void weigh(double[][] weights) {
+    private void weigh() {
         var cost = new double[numbers.wheels][numbers.wheels];
         for (int i = 0; i < numbers.wheels; i++) {
             for (int g = 0; g < numbers.grooves; g++) {
