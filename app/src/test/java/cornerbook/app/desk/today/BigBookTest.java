@@ -3,6 +3,7 @@ package cornerbook.app.desk.today;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.visit.OpenRetorque;
@@ -31,6 +32,7 @@ class BigBookTest {
     private static final int CARS = 60;
     private static final Pattern RETORQUE = Pattern.compile("action=\"/visits/([^/\"]+)/retorque/answer\"");
     private static final Pattern CAR = Pattern.compile("class=\"row\" href=\"/cars/([^\"]+)\"");
+    private static final Pattern JUDGED = Pattern.compile("/judged-cars");
 
     @RegisterExtension
     private final Chromium chromium = new Chromium();
@@ -117,8 +119,13 @@ class BigBookTest {
                 asked.incrementAndGet();
             }
         });
+        // Until they are counted nothing is shown anew, however slow the machine is.
+        var held = new ArrayList<Route>();
+        page.route(JUDGED, held::add);
         page.navigate(shop.address("/"));
         assertThat(page.locator("li[data-old]").count()).isEqualTo(25);
+        page.unroute(JUDGED);
+        held.forEach(Route::resume);
         page.locator("li[data-old]")
                 .first()
                 .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
