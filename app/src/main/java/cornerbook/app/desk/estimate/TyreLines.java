@@ -92,7 +92,7 @@ final class TyreLines {
     private EstimateLine line(Advice advice, String words, boolean safety, WheelSet set, PriceRow offered, int tyres) {
         var w = reader.labels("app/desk/estimate");
         var bought = w.of(
-                "tyres",
+                "tyres-of-size",
                 "n",
                 tyres,
                 "size",
