@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 
 /** The lines that an estimate may have, of all invented cars. */
 class DraftTest {
+    private static final TaxPlace QUEBEC = new TaxPlace("CA-QC", CurrencyUnit.CAD, ServedShop.TODAY, List.of());
     private static final PriceList NO_PRICES = new PriceList(ServedShop.TODAY, null, List.of());
 
     private static boolean asksForBothSides(Finding finding) {
@@ -116,15 +117,39 @@ class DraftTest {
                         .containsExactly(ChargedWork.find("PADS.FRONT").orElseThrow()));
     }
 
-    private static PriceList withPads() {
+    /** What is bought and what is charged for it are two sentences: the size on one side, the price of each on the other. */
+    @Test
+    void tyresAreTakenByTheirSizeAndChargedByTheirNumber() {
+        var assessor = new Assessor(LimitsFile.load());
+        assertThat(ServedShop.cars())
+                .flatExtracting(car -> Draft.of(
+                        assessor.assess(car, car.visits().getLast().id()), withTyres(car), null, Reader.DEFAULT))
+                .extracting(DraftLine::line)
+                .filteredOn(line -> line.key().endsWith("/4"))
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(line.said().whole()).startsWith("Four tyres "))
+                .allSatisfy(line -> assertThat(line.detail()).contains("4 × $200.00, mounted and balanced"));
+    }
+
+    private static PriceList withTyres(CarHistory car) {
         return new PriceList(
                 ServedShop.TODAY,
-                new TaxPlace("CA-QC", CurrencyUnit.CAD, ServedShop.TODAY, List.of()),
-                List.of(new PriceRow(
-                        PriceKey.of(Job.PADS),
-                        PriceValue.of(Money.parse("CAD 89.00")),
-                        ServedShop.TODAY,
-                        "",
-                        ServedShop.CLOCK.instant())));
+                QUEBEC,
+                car.sets().stream()
+                        .flatMap(set -> set.wheels().stream()
+                                .map(wheel -> PriceKey.tyre(
+                                        set.season(), wheel.tyre().size(), "")))
+                        .distinct()
+                        .map(key -> priced(key, "CAD 200.00"))
+                        .toList());
+    }
+
+    private static PriceRow priced(PriceKey key, String amount) {
+        return new PriceRow(
+                key, PriceValue.of(Money.parse(amount)), ServedShop.TODAY, "", ServedShop.CLOCK.instant());
+    }
+
+    private static PriceList withPads() {
+        return new PriceList(ServedShop.TODAY, QUEBEC, List.of(priced(PriceKey.of(Job.PADS), "CAD 89.00")));
     }
 }
