@@ -1,5 +1,6 @@
 package cornerbook.core.finding;
 
+import cornerbook.core.car.AnotherDriver;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Mileage;
 import cornerbook.core.car.Visit;
@@ -19,7 +20,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What each wheel had run at each corner by each visit, and how far the car ran per day in past seasons. Between two
- * visits the wheels are taken to have run where the later visit found them.
+ * visits the wheels are taken to have run where the later visit found them. How far a car runs a day is its driver's: of another
+ * one the seasons before say nothing, nor does the one in which both drove.
  */
 public final class RunHistory {
     private static final double THOUSAND = 1000;
@@ -46,7 +48,12 @@ public final class RunHistory {
                                 tag,
                                 CornerDistances.NONE.plus(season, corner, distanceKm / THOUSAND),
                                 (known, more) -> known.plus(season, corner, distanceKm / THOUSAND)));
-                mileage.kmPerDayUntil(visit).ifPresent(kmPerDay -> countSeason(history, visit, kmPerDay));
+                if (AnotherDriver.came(visit)) {
+                    kmPerDay.clear();
+                    kmPerDayAll.clear();
+                } else {
+                    mileage.kmPerDayUntil(visit).ifPresent(average -> countSeason(history, visit, average));
+                }
             }
             visit.arrivedOn().forEach((corner, tag) -> lastCorner.put(tag, corner));
             runByVisit.put(visit.id(), Map.copyOf(run));
