@@ -53,7 +53,7 @@ public record CarShare(List<WearHistory> wear, List<PadHistory> pads, Map<Season
         }
         return new CarShare(
                 car.sets().stream()
-                        .map(forecaster::wearHistory)
+                        .flatMap(set -> forecaster.wearByDriver(set).stream())
                         .filter(history -> !history.readings().isEmpty())
                         .toList(),
                 SeizingCurve.histories(

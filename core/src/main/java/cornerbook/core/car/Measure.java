@@ -76,6 +76,8 @@ public enum Measure implements Said {
     LOCKING_NUT_KEY(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.KEY_PLACE, Sides.NONE),
     /** What an odometer read last that was replaced since the visit before, by the notice at the left door frame. */
     REPLACED_ODOMETER(WorkStep.LOOK_ROUND, Carrier.VEHICLE, "km", 0, Visit.HIGHEST_ODOMETER_KM, Set.of()),
+    /** Whether somebody else drives the car since the visit before. */
+    ANOTHER_DRIVER(WorkStep.LOOK_ROUND, Carrier.VEHICLE, Scale.ANSWER, Sides.NONE),
     /** Friction material at the leading edge, or where it is thinnest when it is read at one place only. */
     PAD_THICKNESS(WorkStep.PADS_AND_MOVEMENT, Carrier.CORNER, "mm", 0, 30, Sides.BOTH),
     /** Friction material at the trailing edge. */

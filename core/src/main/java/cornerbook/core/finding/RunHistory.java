@@ -1,5 +1,6 @@
 package cornerbook.core.finding;
 
+import cornerbook.core.car.AnotherDriver;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Mileage;
 import cornerbook.core.car.Visit;
@@ -19,7 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What each wheel had run at each corner by each visit, and how far the car ran per day in past seasons. Between two
- * visits the wheels are taken to have run where the later visit found them.
+ * visits the wheels are taken to have run where the later visit found them. How far a car runs a day is its driver's: of another
+ * one the seasons before say nothing, nor does the one in which both drove. Of how much the seasons of a car differ they do, so
+ * that a book that learns from all of them leaves room for who comes next.
  */
 public final class RunHistory {
     private static final double THOUSAND = 1000;
@@ -27,9 +30,10 @@ public final class RunHistory {
     private final Map<String, Map<String, CornerDistances>> runByVisit = new HashMap<>();
     private final Map<String, Corner> lastCorner = new HashMap<>();
     private final Map<SeasonKind, List<Double>> kmPerDay = new HashMap<>();
+    private final Map<SeasonKind, List<Double>> kmPerDayOfDriver = new HashMap<>();
     private final Knowledge knowledge;
     private final Mileage mileage;
-    private final List<Double> kmPerDayAll = new ArrayList<>();
+    private final List<Double> kmPerDayOfDriverAll = new ArrayList<>();
 
     public RunHistory(CarHistory history, List<Visit> visits, Knowledge knowledge) {
         this.knowledge = knowledge;
@@ -46,7 +50,11 @@ public final class RunHistory {
                                 tag,
                                 CornerDistances.NONE.plus(season, corner, distanceKm / THOUSAND),
                                 (known, more) -> known.plus(season, corner, distanceKm / THOUSAND)));
-                mileage.kmPerDayUntil(visit).ifPresent(kmPerDay -> countSeason(history, visit, kmPerDay));
+                mileage.kmPerDayUntil(visit).ifPresent(average -> countSeason(history, visit, average));
+                if (AnotherDriver.came(visit)) {
+                    kmPerDayOfDriver.clear();
+                    kmPerDayOfDriverAll.clear();
+                }
             }
             visit.arrivedOn().forEach((corner, tag) -> lastCorner.put(tag, corner));
             runByVisit.put(visit.id(), Map.copyOf(run));
@@ -87,9 +95,9 @@ public final class RunHistory {
         return DistanceHistory.next(seasons(season), knowledge.distance(season));
     }
 
-    /** Average of each past season of that kind, or of all seasons while there is none of it. */
+    /** Average of each past season of that kind of who drives now, or of all his seasons while there is none of it. */
     List<Double> seasons(SeasonKind season) {
-        return kmPerDay.getOrDefault(season, kmPerDayAll);
+        return kmPerDayOfDriver.getOrDefault(season, kmPerDayOfDriverAll);
     }
 
     /** Where the distance per day of a season kind comes from. */
@@ -111,15 +119,18 @@ public final class RunHistory {
                 : new DistanceBasis.CarsOfOthers(perDay, others);
     }
 
-    /** Average of each past season of that kind. */
+    /** Average of each past season of that kind, whoever drove. */
     public List<Double> seasonsOfKind(SeasonKind season) {
         return kmPerDay.getOrDefault(season, List.of());
     }
 
     private void countSeason(CarHistory history, Visit visit, double average) {
-        kmPerDayAll.add(average);
-        history.findSetOn(visit.arrivedOn())
-                .ifPresent(set -> kmPerDay.computeIfAbsent(set.season(), key -> new ArrayList<>())
-                        .add(average));
+        kmPerDayOfDriverAll.add(average);
+        history.findSetOn(visit.arrivedOn()).ifPresent(set -> {
+            kmPerDay.computeIfAbsent(set.season(), key -> new ArrayList<>()).add(average);
+            kmPerDayOfDriver
+                    .computeIfAbsent(set.season(), key -> new ArrayList<>())
+                    .add(average);
+        });
     }
 }

@@ -28,8 +28,8 @@ final class CarFactor {
     private static final double REACH = 6;
 
     private final int first;
-    /** Of each rate in the expectation of F given all rates. */
-    private final double[] weights = new double[RatePrior.RATES];
+    /** Of each rate, and of what each earlier driver adds, in the expectation of F given all of them. */
+    private final double[] weights;
 
     private final double constant;
     private final double unexplained;
@@ -42,13 +42,16 @@ final class CarFactor {
      */
     CarFactor(RatePrior prior, int first) {
         this.first = first;
+        weights = new double[prior.size()];
         double explained = 0;
-        for (int rate = 0; rate < weights.length; rate++) {
-            double share = prior.shareOfCar(rate);
-            explained += share;
-            weights[rate] = share / prior.mean(rate);
+        double ofMeans = 0;
+        for (int unknown = 0; unknown < weights.length; unknown++) {
+            double share = prior.shareOfCar(unknown);
+            explained += share * prior.withFactor(unknown);
+            weights[unknown] = share / prior.unit(unknown);
+            ofMeans += share * (prior.mean(unknown) / prior.unit(unknown));
         }
-        constant = 1 - explained;
+        constant = 1 - ofMeans;
         priorVariance = prior.carVariance();
         unexplained = priorVariance * (1 - explained);
     }

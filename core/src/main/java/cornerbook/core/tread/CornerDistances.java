@@ -47,6 +47,12 @@ public record CornerDistances(List<Leg> legs) {
         return new CornerDistances(more);
     }
 
+    /** What of it was run after a season. */
+    CornerDistances after(int season) {
+        return new CornerDistances(
+                legs.stream().filter(leg -> leg.season() > season).toList());
+    }
+
     /** Over all corners, in thousands of km. */
     public double total() {
         double sum = 0;

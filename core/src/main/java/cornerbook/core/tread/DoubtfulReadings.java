@@ -53,7 +53,7 @@ final class DoubtfulReadings {
     private GaussianPosterior posterior;
 
     /** Weighs readings. */
-    DoubtfulReadings(WearModel model, List<NewDepth> newDepths, List<TreadReading> readings) {
+    DoubtfulReadings(WearModel model, List<NewDepth> newDepths, List<TreadReading> readings, Drivers drivers) {
         this.model = model;
         this.newDepths = newDepths;
         this.readings = readings;
@@ -62,7 +62,7 @@ final class DoubtfulReadings {
         slowing = model.parameters().of(WearParameter.SLOWING);
         counts = new double[readings.size()];
         Arrays.fill(counts, 1);
-        design = new SetDesign(newDepths, readings, counts, model.parameters());
+        design = new SetDesign(newDepths, readings, counts, drivers, model.parameters());
         posterior = model.gaussian(design);
         for (int round = 0; round < ROUNDS; round++) {
             var better = counts(counts);
@@ -70,7 +70,7 @@ final class DoubtfulReadings {
                 break;
             }
             counts = better;
-            design = new SetDesign(newDepths, readings, counts, model.parameters());
+            design = new SetDesign(newDepths, readings, counts, drivers, model.parameters());
             posterior = model.gaussian(design);
         }
     }

@@ -5,34 +5,61 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.numeric.CholeskyFactor;
 import cornerbook.core.numeric.Estimate;
+import java.util.Arrays;
 
 /**
  * The prior of the rates of each groove at each corner, r_cg = m_c (1 + w_cg), w ~ N(0, C), C = ω_u² for the car, and ω_v²
- * more for the same corner, and ω_g² more for the same groove.
+ * more for the same corner, and ω_g² more for the same groove; after them, what earlier {@link Drivers} add to the car's factor.
  */
 final class RatePrior {
     static final int CORNERS = Corner.values().length;
     static final int RATES = Spot.values().length * CORNERS;
 
+    private final int size;
     private final double[] means = new double[RATES];
     private final double car;
+    /** Covariances of the car's factor with the unknowns, in units of ω_u². */
+    private final double[] withFactor;
     /** C⁻¹, row-major. */
     private final double[] inverse;
 
     RatePrior(WearParameters parameters) {
+        this(parameters, Drivers.ONE);
+    }
+
+    RatePrior(WearParameters parameters, Drivers drivers) {
+        size = RATES + drivers.earlier();
         for (int rate = 0; rate < RATES; rate++) {
             means[rate] = parameters.rate(axle(rate));
         }
         car = square(parameters.vehicleSpread());
         double corner = square(parameters.of(WearParameter.CORNER_SPREAD));
         double groove = square(parameters.of(WearParameter.GROOVE_SPREAD));
-        var covariance = new double[RATES * RATES];
+        withFactor = new double[size];
+        Arrays.fill(withFactor, 0, RATES, 1);
+        var covariance = new double[size * size];
         for (int i = 0; i < RATES; i++) {
             for (int j = 0; j < RATES; j++) {
-                covariance[i * RATES + j] = car + (i % CORNERS == j % CORNERS ? corner : 0) + (i == j ? groove : 0);
+                covariance[i * size + j] = car + (i % CORNERS == j % CORNERS ? corner : 0) + (i == j ? groove : 0);
             }
         }
-        inverse = CholeskyFactor.find(covariance, RATES).orElseThrow().inverse();
+        double driver = Drivers.SHARE * car;
+        for (int k = 0; k < drivers.earlier(); k++) {
+            withFactor[RATES + k] = Drivers.SHARE * drivers.withFactor(k);
+            for (int rate = 0; rate < RATES; rate++) {
+                covariance[(RATES + k) * size + rate] = driver * drivers.withFactor(k);
+                covariance[rate * size + RATES + k] = driver * drivers.withFactor(k);
+            }
+            for (int other = 0; other < drivers.earlier(); other++) {
+                covariance[(RATES + k) * size + RATES + other] = driver * drivers.covariance(k, other);
+            }
+        }
+        inverse = CholeskyFactor.find(covariance, size).orElseThrow().inverse();
+    }
+
+    /** How many unknowns it is of: all rates, and what each of the earlier drivers adds. */
+    int size() {
+        return size;
     }
 
     /** Place of a rate among all of them. */
@@ -44,9 +71,14 @@ final class RatePrior {
         return Corner.values()[rate % CORNERS].axle();
     }
 
-    /** Mean of a rate, mm per 1000 km. */
-    double mean(int rate) {
-        return means[rate];
+    /** Mean of a rate, mm per 1000 km; nothing of what an earlier driver adds. */
+    double mean(int unknown) {
+        return unknown < RATES ? means[unknown] : 0;
+    }
+
+    /** What an unknown is relative to: its mean, or 1. */
+    double unit(int unknown) {
+        return unknown < RATES ? means[unknown] : 1;
     }
 
     /** One rate before any reading, mm per 1000 km. */
@@ -65,26 +97,31 @@ final class RatePrior {
         return car;
     }
 
-    /** How much a rate, relative to its mean, weighs in what all rates together say of the car. */
-    double shareOfCar(int rate) {
+    /** Covariance of the car's factor with an unknown in its unit, as a share of ω_u². */
+    double withFactor(int unknown) {
+        return withFactor[unknown];
+    }
+
+    /** How much an unknown in its unit weighs in what all of them together say of the car. */
+    double shareOfCar(int unknown) {
         double sum = 0;
-        for (int j = 0; j < RATES; j++) {
-            sum += inverse[rate * RATES + j];
+        for (int j = 0; j < size; j++) {
+            sum += withFactor[j] * inverse[unknown * size + j];
         }
         return car * sum;
     }
 
-    double precision(int rate, int other) {
-        return inverse[rate * RATES + other] / (means[rate] * means[other]);
+    double precision(int unknown, int other) {
+        return inverse[unknown * size + other] / (unit(unknown) * unit(other));
     }
 
     /** Row of the precision times the means. */
-    double weightedMean(int rate) {
+    double weightedMean(int unknown) {
         double sum = 0;
         for (int j = 0; j < RATES; j++) {
-            sum += inverse[rate * RATES + j];
+            sum += inverse[unknown * size + j];
         }
-        return sum / means[rate];
+        return sum / unit(unknown);
     }
 
     private static double square(double value) {

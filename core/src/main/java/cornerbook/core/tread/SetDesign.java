@@ -13,7 +13,8 @@ import java.util.TreeMap;
  * visit those of x, y and q, each reading times what it counts.
  *
  * <p>The unknowns: for each groove the depth of each tyre when new to the book less its stated depth, then for each groove
- * the rate of each corner, then what each season added to all rates.
+ * the rate of each corner, then what each of the earlier drivers adds to the car's factor, then what each season added to all
+ * rates.
  */
 final class SetDesign {
     private static final int GROOVES = Spot.values().length;
@@ -22,6 +23,8 @@ final class SetDesign {
     /** In ascending order. */
     private final int[] seasons;
 
+    private final Drivers drivers;
+    private final double[] usualRates = new double[RatePrior.CORNERS];
     private final double[] seasonShares = new double[RatePrior.CORNERS];
     private final List<Occasion> occasions;
     private final double[] gram;
@@ -55,8 +58,8 @@ final class SetDesign {
     }
 
     /** Sums up readings, each of which counts whole. */
-    SetDesign(List<NewDepth> newDepths, List<TreadReading> readings, WearParameters proportions) {
-        this(newDepths, readings, whole(readings.size()), proportions);
+    SetDesign(List<NewDepth> newDepths, List<TreadReading> readings, Drivers drivers, WearParameters proportions) {
+        this(newDepths, readings, whole(readings.size()), drivers, proportions);
     }
 
     private static double[] whole(int readings) {
@@ -69,12 +72,19 @@ final class SetDesign {
      * Sums up readings.
      *
      * @param counts how much of a reading each one is worth, above 0
-     * @param proportions whose mean rates say how what a season adds is spread over the corners
+     * @param proportions whose mean rates say how what a season or a driver adds is spread over the corners
      * @throws IllegalArgumentException when a reading names a tyre that is not there
      */
-    SetDesign(List<NewDepth> newDepths, List<TreadReading> readings, double[] counts, WearParameters proportions) {
+    SetDesign(
+            List<NewDepth> newDepths,
+            List<TreadReading> readings,
+            double[] counts,
+            Drivers drivers,
+            WearParameters proportions) {
         this.newDepths = List.copyOf(newDepths);
+        this.drivers = drivers;
         for (var corner : Corner.values()) {
+            usualRates[corner.ordinal()] = proportions.rate(corner.axle());
             seasonShares[corner.ordinal()] = proportions.share(corner.axle());
         }
         seasons = seasons(readings);
@@ -146,6 +156,11 @@ final class SetDesign {
         weights[depth(groove, tyre)] = 1;
         for (var leg : run.legs()) {
             weights[firstRate() + RatePrior.place(groove, leg.corner())] -= leg.thousandKm();
+            int driver = drivers.of(leg.season());
+            if (driver < drivers.earlier()) {
+                weights[firstRate() + RatePrior.RATES + driver] -=
+                        usualRates[leg.corner().ordinal()] * leg.thousandKm();
+            }
             int season = Arrays.binarySearch(seasons, leg.season());
             if (season >= 0) {
                 weights[firstSeason() + season] -= seasonShare(leg.corner()) * leg.thousandKm();
@@ -176,6 +191,10 @@ final class SetDesign {
         return seasonShares[corner.ordinal()];
     }
 
+    Drivers drivers() {
+        return drivers;
+    }
+
     List<NewDepth> newDepths() {
         return newDepths;
     }
@@ -201,7 +220,7 @@ final class SetDesign {
     }
 
     int firstSeason() {
-        return firstRate() + RatePrior.RATES;
+        return firstRate() + RatePrior.RATES + drivers.earlier();
     }
 
     /** Σ xxᵀ, row-major. */

@@ -32,7 +32,7 @@ public final class SlowingSlope {
 
     /** Equation (1) of a set; below 0 where its treads slow down less. */
     public double of(WearHistory history) {
-        var design = new SetDesign(history.newDepths(), history.readings(), model.parameters());
+        var design = new SetDesign(history.newDepths(), history.readings(), Drivers.ONE, model.parameters());
         var posterior = model.gaussian(design);
         var byVisit = new TreeMap<Integer, List<TreadReading>>();
         for (var reading : history.readings()) {

@@ -16,4 +16,9 @@ public record TreadReading(int visit, int tyre, Spot groove, CornerDistances run
                     "tyre %s reads %s mm, expected a tyre from 0 and 0 to 25 mm".formatted(tyre, depthMm));
         }
     }
+
+    /** The same with what was run after a season alone. */
+    TreadReading after(int season) {
+        return new TreadReading(visit, tyre, groove, run.after(season), depthMm);
+    }
 }

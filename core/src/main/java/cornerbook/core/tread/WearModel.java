@@ -12,7 +12,7 @@ import java.util.List;
  *
  * a the thousand km of a season s at a corner c, with e ~ N(0, σ²) the reading's own error, o_v ~ N(0, τ²) what the gauge
  * and the hand of a visit share, d_tg about the stated depth with half of its variance s_d² shared by the tyre's grooves,
- * r_cg as {@link RatePrior} has it and f_s ~ N(0, φ²). All is Gaussian, so the posterior is exact; with n_v readings at a
+ * r_cg as {@link RatePrior} has it and f_s ~ N(0, φ²); a rate is another while somebody else drives ({@link Drivers}). All is Gaussian, so the posterior is exact; with n_v readings at a
  * visit and h_v the sum of their weights x, z_v of their y,
  *
  * <pre>
@@ -46,7 +46,12 @@ public final class WearModel {
      * @throws IllegalArgumentException when a reading names a tyre that is not there
      */
     public WearPosterior fit(List<NewDepth> newDepths, List<TreadReading> readings) {
-        var design = new SetDesign(newDepths, readings, parameters);
+        return fit(newDepths, readings, Drivers.ONE);
+    }
+
+    /** The same where others drove before; the rates are those of who drives now. */
+    public WearPosterior fit(List<NewDepth> newDepths, List<TreadReading> readings, Drivers drivers) {
+        var design = new SetDesign(newDepths, readings, drivers, parameters);
         return posterior(design, gaussian(design));
     }
 
@@ -54,13 +59,13 @@ public final class WearModel {
      * The same where each reading counts for what it is worth ({@link DoubtfulReadings}): for parameters that were learned. How
      * far a gauge scatters that nobody knows yet, a reading that is far off is the first to tell.
      */
-    public WearPosterior fitDoubting(List<NewDepth> newDepths, List<TreadReading> readings) {
-        var weighed = new DoubtfulReadings(this, newDepths, readings);
+    public WearPosterior fitDoubting(List<NewDepth> newDepths, List<TreadReading> readings, Drivers drivers) {
+        var weighed = new DoubtfulReadings(this, newDepths, readings, drivers);
         return posterior(weighed.design(), weighed.posterior());
     }
 
     private WearPosterior posterior(SetDesign design, GaussianPosterior gaussian) {
-        var car = new CarFactor(rates, design.firstRate());
+        var car = new CarFactor(rates(design), design.firstRate());
         return new WearPosterior(
                 design, parameters, car, gaussian, WearingRates.hold(car.logNormal(gaussian), design.firstRate()));
     }
@@ -75,8 +80,8 @@ public final class WearModel {
         return parameters;
     }
 
-    RatePrior rates() {
-        return rates;
+    RatePrior rates(SetDesign design) {
+        return design.drivers().equals(Drivers.ONE) ? rates : new RatePrior(parameters, design.drivers());
     }
 
     /** k_v of (2). */
@@ -116,9 +121,10 @@ public final class WearModel {
                 }
             }
         }
-        for (int i = 0; i < RatePrior.RATES; i++) {
-            for (int j = 0; j < RatePrior.RATES; j++) {
-                precision[(design.firstRate() + i) * unknowns + design.firstRate() + j] += rates.precision(i, j);
+        var prior = rates(design);
+        for (int i = 0; i < prior.size(); i++) {
+            for (int j = 0; j < prior.size(); j++) {
+                precision[(design.firstRate() + i) * unknowns + design.firstRate() + j] += prior.precision(i, j);
             }
         }
         for (int season = design.firstSeason(); season < unknowns; season++) {
@@ -138,8 +144,9 @@ public final class WearModel {
                 right[i] -= share * occasion.weights()[i];
             }
         }
-        for (int i = 0; i < RatePrior.RATES; i++) {
-            right[design.firstRate() + i] += rates.weightedMean(i);
+        var prior = rates(design);
+        for (int i = 0; i < prior.size(); i++) {
+            right[design.firstRate() + i] += prior.weightedMean(i);
         }
         return right;
     }

@@ -37,9 +37,9 @@ class CarFactorReferenceTest {
         var newDepths = Collections.nCopies(4, NewDepth.stated(8));
         var readings = thousandKm == 0 ? List.<TreadReading>of() : readings(rate, thousandKm);
         var model = new WearModel(parameters);
-        var design = new SetDesign(newDepths, readings, parameters);
+        var design = new SetDesign(newDepths, readings, Drivers.ONE, parameters);
         var gaussian = model.gaussian(design);
-        var car = new CarFactor(model.rates(), design.firstRate());
+        var car = new CarFactor(model.rates(design), design.firstRate());
 
         var ours = car.logNormal(gaussian);
 

@@ -35,7 +35,7 @@ class DoubtfulReadingsReferenceTest {
         var newDepths = List.of(NewDepth.stated(NEW_MM));
         var readings = readings(offMm, visitMm);
 
-        var ours = new DoubtfulReadings(model, newDepths, readings).posterior();
+        var ours = new DoubtfulReadings(model, newDepths, readings, Drivers.ONE).posterior();
 
         var mixture = new Mixture(model, newDepths, readings);
         for (int unknown = 0; unknown < Spot.values().length; unknown++) {
@@ -78,7 +78,7 @@ class DoubtfulReadingsReferenceTest {
             int count = readings.size();
             var hardly = new double[count];
             Arrays.fill(hardly, HARDLY);
-            var design = new SetDesign(newDepths, readings, hardly, model.parameters());
+            var design = new SetDesign(newDepths, readings, hardly, Drivers.ONE, model.parameters());
             var prior = model.gaussian(design);
             means = new double[design.unknowns()];
             squares = new double[design.unknowns()];
@@ -95,7 +95,7 @@ class DoubtfulReadingsReferenceTest {
                     continue;
                 }
                 double weight = chance * density(model, design, prior, readings, counts);
-                var given = model.gaussian(new SetDesign(newDepths, readings, counts, model.parameters()));
+                var given = model.gaussian(new SetDesign(newDepths, readings, counts, Drivers.ONE, model.parameters()));
                 sum += weight;
                 for (int unknown = 0; unknown < means.length; unknown++) {
                     double mean = given.mean(unknown);

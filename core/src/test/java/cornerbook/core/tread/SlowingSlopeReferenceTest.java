@@ -64,7 +64,7 @@ class SlowingSlopeReferenceTest {
         private Sampled(WearParameters parameters, List<TreadReading> readings) {
             errors = errors(parameters);
             this.readings = readings;
-            design = new SetDesign(List.of(NewDepth.stated(NEW_MM)), readings, parameters);
+            design = new SetDesign(List.of(NewDepth.stated(NEW_MM)), readings, Drivers.ONE, parameters);
             var posterior = new WearModel(parameters).gaussian(design);
             var draws = draws(posterior);
             double slowing = parameters.of(WearParameter.SLOWING);

@@ -74,7 +74,7 @@ class TruncatedNormalReferenceTest {
         }
         var newDepths = Collections.nCopies(TYRES, NewDepth.stated(8));
         var model = new WearModel(parameters);
-        var design = new SetDesign(newDepths, readings, parameters);
+        var design = new SetDesign(newDepths, readings, Drivers.ONE, parameters);
         var free = model.gaussian(design);
         var held = WearingRates.hold(free, design.firstRate());
 

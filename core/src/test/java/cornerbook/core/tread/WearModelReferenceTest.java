@@ -38,7 +38,7 @@ class WearModelReferenceTest {
         var readings = sixSeasons(random);
 
         var newDepths = newDepthsMm.stream().map(NewDepth::stated).toList();
-        var gaussian = new WearModel(parameters).gaussian(new SetDesign(newDepths, readings, parameters));
+        var gaussian = new WearModel(parameters).gaussian(new SetDesign(newDepths, readings, Drivers.ONE, parameters));
 
         var regression = leastSquares(parameters, newDepthsMm, readings, new double[RATES]);
         var mean = regression.estimateRegressionParameters();

@@ -52,6 +52,8 @@ final class CarLife {
     static final double DAYS_DIFFER = 0.85;
 
     static final double NEW_DRIVER_EACH_SEASON = 0.12;
+    /** No season of a {@link Calendar} is shorter. */
+    private static final int SEASON_DAYS = 135;
 
     private final Scenario scenario;
     private final Dice dice;
@@ -75,6 +77,7 @@ final class CarLife {
     private final double odometerStartKm;
 
     private Driver driver;
+    private boolean anotherSinceVisit;
     private double[] workKjPerKm;
     private double[] brakeKjPerKm;
 
@@ -153,6 +156,7 @@ final class CarLife {
         double seasonWear = 1;
         int change = 0;
         double odometer = odometerStartKm;
+        int comesOn = -1;
         for (int day = 0; day < calendar.days(); day++) {
             if (change < calendar.changes().size()
                     && calendar.changes().get(change).day() == day) {
@@ -160,7 +164,12 @@ final class CarLife {
                 change(change, odometer);
                 seasonKm = Math.exp(SEASON_DISTANCE_SD * dice.days().nextGaussian());
                 seasonWear = season(dice.seasons());
+                comesOn = another(day, dice.drivers());
                 change++;
+            }
+            if (day == comesOn) {
+                drive(Driver.any(dice.drivers()));
+                anotherSinceVisit = true;
             }
             double km = seasonKm * kmOfDay(dice.days());
             double biting = km * seasonWear * place.bite(calendar.dayOfYear(day));
@@ -182,6 +191,16 @@ final class CarLife {
             drive(Driver.any(random));
         }
         return scenario.has(Effect.SEASONS_DIFFER) ? Math.exp(SEASON_WEAR_SD * drawn) : 1;
+    }
+
+    /** The day of the season that begins on which another driver comes who is told; before its begin where none does. */
+    private int another(int day, RandomGenerator random) {
+        if (!scenario.has(Effect.DRIVERS_CHANGE_AND_IT_IS_TOLD)) {
+            return -1;
+        }
+        boolean another = random.nextDouble() < NEW_DRIVER_EACH_SEASON;
+        int comesOn = day + random.nextInt(SEASON_DAYS);
+        return another ? comesOn : -1;
     }
 
     private double kmOfDay(RandomGenerator random) {
@@ -214,6 +233,10 @@ final class CarLife {
         if (replaced || number == firstVisit) {
             sheet.read(on);
         }
+        if (anotherSinceVisit && number > firstVisit) {
+            sheet.anotherDriver();
+        }
+        anotherSinceVisit = false;
         brakes.visit(sheet);
         treadsAt.put(visitId, List.of(off.copy(), on.copy()));
         padsStickOn.put(visitId, brakes.stickOn(change.day(), saltDaysUntil));

@@ -13,5 +13,7 @@ public enum Effect {
     /** Some readings are far off: a stone in the groove, the wear bar, a groove read twice. */
     GROSS_ERRORS,
     /** Somebody else drives the car from some day on, in another way and another distance. */
-    DRIVERS_CHANGE
+    DRIVERS_CHANGE,
+    /** The same on any day of a season, and the shop is told of it at the next visit. */
+    DRIVERS_CHANGE_AND_IT_IS_TOLD
 }

@@ -13,7 +13,15 @@ public enum Scenario implements Said {
     GROOVES_ALIKE(Effect.GROOVES_ALIKE),
     GROSS_ERRORS(Effect.GROSS_ERRORS),
     DRIVERS_CHANGE(Effect.DRIVERS_CHANGE),
-    ALL(Effect.values());
+    /** Who comes is told: that is no harder, but another thing to know. */
+    DRIVERS_TOLD(Effect.DRIVERS_CHANGE_AND_IT_IS_TOLD),
+    ALL(
+            Effect.GAUGE_OFFSET,
+            Effect.WEAR_SLOWS,
+            Effect.SEASONS_DIFFER,
+            Effect.GROOVES_ALIKE,
+            Effect.GROSS_ERRORS,
+            Effect.DRIVERS_CHANGE);
 
     private final Set<Effect> effects;
 

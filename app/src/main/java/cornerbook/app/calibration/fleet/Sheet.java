@@ -92,12 +92,21 @@ final class Sheet {
         add(Measure.PAD_MOVEMENT_AFTER_SERVICE, corner, null, null, FREE, "free");
     }
 
+    void anotherDriver() {
+        add(Measure.ANOTHER_DRIVER, null, null, null, 1, "yes");
+    }
+
     List<Reading> readings() {
         return List.copyOf(readings);
     }
 
     private void add(
-            Measure measure, Corner corner, @Nullable String tag, @Nullable Spot spot, double value, String written) {
+            Measure measure,
+            @Nullable Corner corner,
+            @Nullable String tag,
+            @Nullable Spot spot,
+            double value,
+            String written) {
         readings.add(new Reading(
                 "%s-%s".formatted(visitId, readings.size()), measure, corner, tag, spot, value, written, null, null));
     }

@@ -1,5 +1,6 @@
 package cornerbook.core.tread.judge;
 
+import cornerbook.core.car.AnotherDriver;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
@@ -20,6 +21,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.season.ChangeOver;
 import cornerbook.core.season.SetSeasons;
 import cornerbook.core.tread.CornerContrast;
+import cornerbook.core.tread.Drivers;
 import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.Placement;
 import cornerbook.core.tread.SetOutlook;
@@ -43,6 +45,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Brings one wheel set of a car to the wear model, and the model's answer back to corners and dates. */
@@ -61,6 +64,7 @@ public final class TreadForecaster {
     private final RunHistory runs;
     private final Knowledge knowledge;
     private final ChangeOver changeOver;
+    private final Drivers drivers;
     private final Map<String, StandingReadings> currentByVisit = new HashMap<>();
     /** A judgement asks for each set some times over: for its forecast, its axles, its plan. */
     private final IdentityHashMap<WheelSet, WearPosterior> posteriors = new IdentityHashMap<>();
@@ -78,6 +82,11 @@ public final class TreadForecaster {
         this.runs = runs;
         this.knowledge = knowledge;
         this.changeOver = changeOver;
+        // A season has the number of the visit that ends it.
+        drivers = new Drivers(IntStream.range(1, visits.size())
+                .filter(v -> AnotherDriver.came(visits.get(v)))
+                .boxed()
+                .toList());
     }
 
     /** Where no day is asked for, only depths. */
@@ -102,8 +111,8 @@ public final class TreadForecaster {
         var wear = wearHistory(set);
         var model = new WearModel(parameters(set));
         return learned(set).isPresent()
-                ? model.fitDoubting(wear.newDepths(), wear.readings())
-                : model.fit(wear.newDepths(), wear.readings());
+                ? model.fitDoubting(wear.newDepths(), wear.readings(), drivers)
+                : model.fit(wear.newDepths(), wear.readings(), drivers);
     }
 
     /** What the book knows of sets like this one, or the defaults. */
@@ -126,7 +135,11 @@ public final class TreadForecaster {
     }
 
     private Said wearBasis(WheelSet set) {
-        return learned(set).map(row -> wearBasis(set, row)).orElse(TreadSaid.Label.WEAR_NOT_LEARNED);
+        var usual = learned(set).map(row -> wearBasis(set, row)).orElse(TreadSaid.Label.WEAR_NOT_LEARNED);
+        return drivers.changes().isEmpty()
+                ? usual
+                : new TreadSaid.OtherDriver(
+                        usual, visits.get(drivers.changes().getLast()).date());
     }
 
     private Said wearBasis(WheelSet set, WearKnowledge.Row row) {
@@ -147,7 +160,7 @@ public final class TreadForecaster {
     }
 
     /** All readings of the set until this visit, as the wear model takes them. */
-    public WearHistory wearHistory(WheelSet set) {
+    private WearHistory wearHistory(WheelSet set) {
         var tags = set.wheels().stream().map(Wheel::tag).toList();
         var readings = new ArrayList<TreadReading>();
         var bald = new HashSet<String>();
@@ -172,6 +185,11 @@ public final class TreadForecaster {
                 model(set),
                 set.wheels().stream().map(wheel -> newDepth(set, wheel)).toList(),
                 readings);
+    }
+
+    /** The same driver by driver. */
+    public List<WearHistory> wearByDriver(WheelSet set) {
+        return wearHistory(set).byDriver(drivers);
     }
 
     /** The stated depth of a tyre that came new; of any other its readings tell. */

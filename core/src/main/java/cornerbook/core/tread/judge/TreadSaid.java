@@ -158,6 +158,9 @@ public interface TreadSaid extends Said {
             @Nullable KnowledgeOrigin others)
             implements TreadSaid {}
 
+    /** Somebody else has driven the car since the visit before a day: what was seen before of its wear counts in part. */
+    record OtherDriver(Said usual, LocalDate told) implements TreadSaid {}
+
     /** No car of the book is like this one. */
     record LearnedElsewhere(
             KnowledgeOrigin others,

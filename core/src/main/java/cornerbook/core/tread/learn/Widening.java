@@ -1,6 +1,7 @@
 package cornerbook.core.tread.learn;
 
 import cornerbook.core.numeric.Estimate;
+import cornerbook.core.tread.Drivers;
 import cornerbook.core.tread.TreadReading;
 import cornerbook.core.tread.WearHistory;
 import cornerbook.core.tread.WearModel;
@@ -67,7 +68,7 @@ final class Widening {
         if (before.isEmpty()) {
             return List.of();
         }
-        var posterior = model.fitDoubting(history.newDepths(), before);
+        var posterior = model.fitDoubting(history.newDepths(), before, Drivers.ONE);
         return history.readings().stream()
                 .filter(read -> read.visit() == last)
                 .map(read -> {

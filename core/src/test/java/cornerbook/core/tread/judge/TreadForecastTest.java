@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import cornerbook.core.assess.Assessor;
+import cornerbook.core.assess.CarShare;
 import cornerbook.core.assess.Learner;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Cars;
@@ -16,8 +17,11 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.DistanceBasis;
 import cornerbook.core.finding.Verdict;
 import cornerbook.core.say.Amount;
+import cornerbook.core.season.DistancePrior;
+import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -197,5 +201,64 @@ class TreadForecastTest {
             assertThat(from.drive()).isEqualTo(DriveLayout.ALL);
         });
         assertThat(learned.wearStart()).isNotEqualTo(first.wearStart());
+    }
+
+    private static CarHistory told(CarHistory car, int visit) {
+        var visits = new ArrayList<>(car.visits());
+        var readings = new ArrayList<>(visits.get(visit).readings());
+        readings.add(Cars.reading(Measure.ANOTHER_DRIVER, null, null, null, 1));
+        visits.set(visit, visits.get(visit).withReadings(readings));
+        return Cars.history(visits.toArray(Visit[]::new));
+    }
+
+    /** 0.4 mm in 1000 km, where 0.18 is usual: of another driver some of it is the car's, and less is known for sure. */
+    @Test
+    void ofAnotherDriverTheCarsOwnWearIsForgottenInPart() {
+        var before = winters(8.0, 5.2);
+        var after = told(before, 2);
+
+        var own = winterGroove(before, "v3", 0);
+        var others = winterGroove(after, "v3", 0);
+
+        assertThat(own.rateMmPer1000Km()).isGreaterThan(0.3);
+        assertThat(others.rateMmPer1000Km())
+                .isGreaterThan(0.2)
+                .isLessThan(own.rateMmPer1000Km() - 0.05);
+        assertThat(others.rateSdMmPer1000Km()).isGreaterThan(1.5 * own.rateSdMmPer1000Km());
+        assertThat(others.ownShareOfRate()).isLessThan(0.5 * own.ownShareOfRate());
+        assertThat(others.depthMm()).isCloseTo(own.depthMm(), within(0.01));
+        assertThat(forecast(after).wearBasis())
+                .isEqualTo(new TreadSaid.OtherDriver(TreadSaid.Label.WEAR_NOT_LEARNED, LocalDate.of(2026, 10, 20)));
+    }
+
+    /** What the car ran with the driver before says nothing of how far it runs now. */
+    @Test
+    void ofAnotherDriverTheDistanceIsTheUsualOne() {
+        assertThat(forecast(told(winters(8.0, 6.6), 2)).kmPerDay())
+                .isEqualTo(DistancePrior.DEFAULT.meanKm(), within(0.5));
+        assertThat(forecast(winters(8.0, 6.6)).distanceBasis()).isInstanceOf(DistanceBasis.OwnSeasons.class);
+    }
+
+    /** Each driver's wear is a history of its own to learn from; where the second one came, nobody has stated a depth. */
+    @Test
+    void driversTeachApart() {
+        var apart = CarShare.of(told(winters(8.0, 6.6), 1)).wear().stream()
+                .filter(history -> history.season() == SeasonKind.WINTER)
+                .toList();
+
+        assertThat(apart).hasSize(2);
+        assertThat(apart.getFirst().newDepths()).allMatch(NewDepth::known);
+        assertThat(apart.getFirst().readings()).hasSize(12).allMatch(reading -> reading.visit() == 0);
+        assertThat(apart.getLast().newDepths()).noneMatch(NewDepth::known);
+        assertThat(apart.getLast().readings())
+                .hasSize(12)
+                .allMatch(reading -> reading.visit() == 1 && reading.run().total() == 0);
+    }
+
+    private static SetForecast forecast(CarHistory car) {
+        return ASSESSOR.assess(car, "v3").forecasts().stream()
+                .filter(forecast -> forecast.set().season() == SeasonKind.WINTER)
+                .findFirst()
+                .orElseThrow();
     }
 }
