@@ -25,7 +25,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a customer is told once: findings that ask for the same in the same words, at one place or at several.
+ * What a customer is told once: findings that ask for the same in the same words, at one place or at several, and what is seen at one
+ * brake that is freed and cleaned once for all of it.
  *
  * @param key names it within its visit: "PAD.LF.REPLACE_PAIR"
  * @param findings at least one
@@ -52,9 +53,11 @@ public record Advice(
             @Nullable Todo todo,
             @Nullable SetOf set) {}
 
+    private record FreedAt(Todo todo, List<Corner> corners) {}
+
     /** Of the car, gravest first; what holds and asks for nothing is left out, and so is what another asks for already. */
     public static List<Advice> of(CarHistory history, Visit visit, List<Finding> findings) {
-        return together(
+        return withEachBrakeOnce(together(
                 history,
                 visit,
                 findings.stream()
@@ -62,7 +65,25 @@ public record Advice(
                         .filter(Advice::asks)
                         .filter(finding -> !(finding.title() instanceof SameWork same
                                 && findings.stream().anyMatch(same::isAskedForBy)))
-                        .sorted((one, other) -> other.verdict().compareTo(one.verdict())));
+                        .sorted((one, other) -> other.verdict().compareTo(one.verdict()))));
+    }
+
+    /** Nobody frees the pads of a caliper, and then its pins as another work. */
+    private static List<Advice> withEachBrakeOnce(List<Advice> all) {
+        var once = new LinkedHashMap<Object, Advice>();
+        for (var advice : all) {
+            var todo = advice.first().todo();
+            boolean frees = todo != null && todo.action() == Todo.Action.SERVICE_BRAKE;
+            once.merge(
+                    frees ? new FreedAt(todo, advice.corners().toList()) : advice,
+                    advice,
+                    (first, again) -> new Advice(
+                            first.key(),
+                            Stream.concat(first.findings().stream(), again.findings().stream())
+                                    .toList(),
+                            first.set()));
+        }
+        return List.copyOf(once.values());
     }
 
     /** These in their order, each kind once. */
@@ -102,7 +123,7 @@ public record Advice(
         return unused;
     }
 
-    /** The first stands for all: they say the same. */
+    /** The first stands for all: they ask for the same. */
     public Finding first() {
         return findings.getFirst();
     }
@@ -121,19 +142,30 @@ public record Advice(
 
     /** The corners that the sentence itself does not name. */
     public List<Corner> where() {
+        return corners()
+                .filter(corner -> findings.stream()
+                        .noneMatch(finding -> NamedCorner.isNamed(corner, finding.plainWords())))
+                .toList();
+    }
+
+    private Stream<Corner> corners() {
         return findings.stream()
                 .map(Finding::subject)
                 .map(Subject::corner)
                 .filter(Objects::nonNull)
                 .distinct()
-                .sorted()
-                .filter(corner -> !NamedCorner.isNamed(corner, first().plainWords()))
-                .toList();
+                .sorted();
+    }
+
+    /** Each sentence once. */
+    private Said why() {
+        var words = findings.stream().map(Finding::plainWords).distinct().toList();
+        return words.size() == 1 ? words.getFirst() : Listed.sentences(words);
     }
 
     /** Where and why, in one sentence. */
     public Said said() {
-        return new AssessSaid.Advised(place(), first().plainWords());
+        return new AssessSaid.Advised(place(), why());
     }
 
     private @Nullable Said place() {
@@ -157,7 +189,7 @@ public record Advice(
     /** The same with what is to be done before it. */
     public Said asked() {
         return findTask()
-                .<Said>map(task -> new AssessSaid.Asked(task, first().plainWords()))
+                .<Said>map(task -> new AssessSaid.Asked(task, why()))
                 .orElseGet(this::said);
     }
 

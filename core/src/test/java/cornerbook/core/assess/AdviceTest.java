@@ -2,9 +2,12 @@ package cornerbook.core.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.core.car.Cars;
+import cornerbook.core.car.Measure;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.SetOf;
+import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Todo;
@@ -63,5 +66,30 @@ class AdviceTest {
                         new AssessSaid.Task(
                                 Todo.Action.FIND_LEAK, Listed.commas(List.of(new SetOf(SeasonKind.SUMMER)))),
                         Said.verbatim("It loses air.")));
+    }
+
+    /** The pads of a caliper and its pins are freed and cleaned as one work: it is told, offered and charged once. */
+    @Test
+    void whatIsSeenAtOneBrakeIsOneWork() {
+        var visit = Cars.visit(List.of(
+                Cars.reading(Measure.PAD_MOVEMENT, Corner.RR, null, Spot.INNER, 2),
+                Cars.reading(Measure.SLIDE_PIN_MOVEMENT, Corner.RR, null, null, 2),
+                Cars.reading(Measure.PAD_MOVEMENT, Corner.LF, null, Spot.INNER, 2)));
+        var assessment = new Assessor(Cars.LIMITS).assess(Cars.history(visit), visit.id());
+        var freed = assessment.advice().stream()
+                .filter(advice -> advice.todo()
+                        .filter(todo -> todo.action() == Todo.Action.SERVICE_BRAKE)
+                        .isPresent())
+                .toList();
+        assertThat(freed).extracting(Advice::key).containsExactly("PAD.LF.SERVICE_BRAKE", "PAD.RR.SERVICE_BRAKE");
+        assertThat(freed.getLast().findings())
+                .extracting(finding -> finding.subject().part())
+                .containsExactly(Subject.Part.PAD, Subject.Part.CALIPER);
+        assertThat(freed.getLast().asked())
+                .isEqualTo(new AssessSaid.Asked(
+                        new AssessSaid.Task(Todo.Action.SERVICE_BRAKE, null),
+                        Listed.sentences(freed.getLast().findings().stream()
+                                .map(Finding::plainWords)
+                                .toList())));
     }
 }
