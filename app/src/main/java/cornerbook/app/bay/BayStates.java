@@ -118,7 +118,7 @@ final class BayStates {
                 advice.key(),
                 BayReader.forAll(bay -> bay.reader().begin(asked)),
                 declined.stream()
-                        .filter(each -> each.advice().equals(advice.key()))
+                        .filter(each -> Advice.isSameWork(each.advice(), advice.key()))
                         .map(Declined::saidBy)
                         .findFirst()
                         .orElse(null),
@@ -127,7 +127,7 @@ final class BayStates {
                         .filter(Objects::nonNull)
                         .distinct()
                         .toList(),
-                agreed || work.estimates().isEmpty()
+                agreed || work.estimates().isEmpty() || (advice.isForNextVisit() && !refused)
                         ? null
                         : BayReader.forAll(bay -> bay.say(new BaySaid.NotAgreed(refused, asked))));
     }

@@ -115,7 +115,7 @@ class SheetPageTest {
     /** A tablet takes 1000 characters of it. */
     @Test
     void whatAPersonWroteStandsWhole() {
-        var words = "It grinds in the morning. ".repeat(38) + "And it whistles.";
+        var words = "It grinds in the morning. ".repeat(37) + "And it whistles.";
         var remarks =
                 List.of(new Remark("r1", Remark.Topic.COMPLAINT, words, "Ada", Instant.parse("2026-11-25T09:41:00Z")));
         var notes =

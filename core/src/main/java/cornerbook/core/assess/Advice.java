@@ -123,6 +123,16 @@ public record Advice(
         return unused;
     }
 
+    /**
+     * Whether two keys name the same work of a visit: what is seen at a brake may be told of its pads first and of its caliper later, and
+     * it is the same brake that is freed.
+     */
+    public static boolean isSameWork(String key, String other) {
+        return key.equals(other)
+                || (key.endsWith("." + Todo.Action.SERVICE_BRAKE)
+                        && key.substring(key.indexOf('.')).equals(other.substring(Math.max(other.indexOf('.'), 0))));
+    }
+
     /** The first stands for all: they ask for the same. */
     public Finding first() {
         return findings.getFirst();
@@ -133,6 +143,11 @@ public record Advice(
         return todo().map(Todo::action)
                 .filter(action -> !OWED_BY_THE_SHOP.contains(action))
                 .isPresent();
+    }
+
+    /** Whether nothing of it is done at this visit: it is looked at again when the car comes next. */
+    public boolean isForNextVisit() {
+        return todo().map(Todo::by).filter(Todo.When.AT_NEXT_VISIT::equals).isPresent();
     }
 
     /** What it asks for; empty where nothing is to be done. */

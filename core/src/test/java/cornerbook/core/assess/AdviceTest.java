@@ -92,4 +92,32 @@ class AdviceTest {
                                 .map(Finding::plainWords)
                                 .toList())));
     }
+
+    @Test
+    void whatWasFreedTodayIsLookedAtAtTheNextVisit() {
+        var visit = Cars.visit(List.of(
+                Cars.reading(Measure.PAD_MOVEMENT, Corner.RR, null, Spot.INNER, 2),
+                Cars.reading(Measure.PAD_MOVEMENT_AFTER_SERVICE, Corner.RR, null, null, 0),
+                Cars.reading(Measure.PAD_MOVEMENT, Corner.LF, null, Spot.INNER, 2)));
+        assertThat(new Assessor(Cars.LIMITS)
+                        .assess(Cars.history(visit), visit.id()).advice().stream()
+                                .filter(Advice::isForNextVisit)
+                                .map(Advice::key))
+                .containsExactly("PAD.RR.SERVICE_BRAKE");
+    }
+
+    /** A customer agreed to free a brake when its pad was seized: once the pad is free, its pins need no other word. */
+    @ParameterizedTest
+    @CsvSource({
+        "PAD.RR.SERVICE_BRAKE, CALIPER.RR.SERVICE_BRAKE, true",
+        "PAD.RR.SERVICE_BRAKE, PAD.RR.SERVICE_BRAKE, true",
+        "PAD.RR.SERVICE_BRAKE, PAD.LR.SERVICE_BRAKE, false",
+        "PAD.RR.SERVICE_BRAKE, PAD_SEIZING.SERVICE_BRAKE, false",
+        "PAD.RR.REPLACE_PAIR, DISC.RR.REPLACE_PAIR, false",
+        "OWN, PAD.RR.SERVICE_BRAKE, false"
+    })
+    void theBrakeOfACornerIsFreedOnceWhateverIsSeenThere(String one, String other, boolean same) {
+        assertThat(Advice.isSameWork(one, other)).isEqualTo(same);
+        assertThat(Advice.isSameWork(other, one)).isEqualTo(same);
+    }
 }

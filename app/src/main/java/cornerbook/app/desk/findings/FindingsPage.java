@@ -106,7 +106,7 @@ public record FindingsPage(
                         advice.key(),
                         Told.begin(advice.asked()),
                         declined.stream()
-                                .filter(each -> each.advice().equals(advice.key()))
+                                .filter(each -> Advice.isSameWork(each.advice(), advice.key()))
                                 .map(Declined::saidBy)
                                 .findFirst()
                                 .orElse("")))
