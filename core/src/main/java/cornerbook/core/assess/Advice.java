@@ -184,7 +184,10 @@ public record Advice(
     }
 
     private @Nullable Said place() {
-        var where = where();
+        return place(where());
+    }
+
+    private @Nullable Said place(List<Corner> where) {
         var places = Stream.<@Nullable Said>of(set, where.isEmpty() ? null : corners(where))
                 .filter(Objects::nonNull)
                 .toList();
@@ -196,9 +199,12 @@ public record Advice(
         return corners.size() == Corner.values().length ? new AssessSaid.AllCorners() : Listed.commas(corners);
     }
 
-    /** What is to be done and where, without why; where it asks for nothing, what it says. */
+    /** Of what part, what is to be done and where, without why; where it asks for nothing, what it says. */
     public Said task() {
-        return findTask().<Said>map(task -> task).orElseGet(this::said);
+        var subject = first().subject();
+        return todo().<Said>map(
+                        todo -> new AssessSaid.Work(subject.part(), todo.action(), place(corners().toList())))
+                .orElseGet(this::said);
     }
 
     /** The same with what is to be done before it. */
