@@ -44,6 +44,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -101,6 +102,7 @@ final class BayStates {
                 advice.stream()
                         .filter(Advice::mayBeDeclined)
                         .map(each -> advised(each, notes.declined(), work))
+                        .flatMap(Optional::stream)
                         .toList(),
                 asking,
                 fills.stream()
@@ -109,19 +111,24 @@ final class BayStates {
                         .toList());
     }
 
-    private static Advised advised(Advice advice, List<Declined> declined, WorkOfVisit work) {
+    /** Empty for what nobody has to answer before the next visit. */
+    private static Optional<Advised> advised(Advice advice, List<Declined> declined, WorkOfVisit work) {
         var asked = advice.asked();
         var standing = work.of(advice.key());
         boolean agreed = standing.stream().anyMatch(WorkOfVisit.Standing::isAgreed);
         boolean refused = standing.stream().anyMatch(WorkOfVisit.Standing::isDeclined);
-        return new Advised(
+        var declinedBy = declined.stream()
+                .filter(each -> Advice.isSameWork(each.advice(), advice.key()))
+                .map(Declined::saidBy)
+                .findFirst()
+                .orElse(null);
+        if (advice.isForNextVisit() && !refused && declinedBy == null) {
+            return Optional.empty();
+        }
+        return Optional.of(new Advised(
                 advice.key(),
                 BayReader.forAll(bay -> bay.reader().begin(asked)),
-                declined.stream()
-                        .filter(each -> each.advice().equals(advice.key()))
-                        .map(Declined::saidBy)
-                        .findFirst()
-                        .orElse(null),
+                declinedBy,
                 advice.findings().stream()
                         .map(finding -> finding.subject().corner())
                         .filter(Objects::nonNull)
@@ -129,7 +136,7 @@ final class BayStates {
                         .toList(),
                 agreed || work.estimates().isEmpty()
                         ? null
-                        : BayReader.forAll(bay -> bay.say(new BaySaid.NotAgreed(refused, asked))));
+                        : BayReader.forAll(bay -> bay.say(new BaySaid.NotAgreed(refused, asked)))));
     }
 
     private static StoredOdometer odometer(Visit visit) {

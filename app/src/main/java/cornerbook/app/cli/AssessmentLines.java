@@ -6,6 +6,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Urgency;
+import cornerbook.core.release.OpenPoint;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Day;
 import cornerbook.core.say.Said;
@@ -55,7 +56,7 @@ final class AssessmentLines {
             plan.reasons().forEach(reason -> add(indent, reason));
         }
         lines.add("");
-        assessment.open().forEach(point -> add(lead(words.of("before-it-leaves")), point));
+        OpenPoint.together(assessment.open()).forEach(point -> add(lead(words.of("before-it-leaves")), point));
         var retorque = assessment.retorque();
         if (retorque != null) {
             add(

@@ -11,10 +11,12 @@ import cornerbook.core.finding.Verdict;
 import cornerbook.words.Labels;
 import cornerbook.words.Reader;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -22,6 +24,10 @@ import java.util.stream.Stream;
 public final class FindingsSection {
     private static final int OVERVIEW_MARK_PX = 26;
     private static final int MARK_PX = 18;
+
+    /** What moves in a brake. */
+    private static final Set<Subject.Part> MOVING = EnumSet.of(Subject.Part.CALIPER, Subject.Part.DRUM_GEAR);
+
     private final Assessment assessment;
     private final SheetRoom room;
     private final Reader reader;
@@ -167,8 +173,8 @@ public final class FindingsSection {
     }
 
     /**
-     * A thick pad that is stuck is not told to be good, nor one that is replaced with its worn mate, nor the torque of a wheel
-     * whose fasteners are damaged.
+     * A thick pad that is stuck is not told to be good, nor the caliper of a brake that does not let go, nor a pad that is replaced with
+     * its worn mate, nor the torque of a wheel whose fasteners are damaged.
      */
     private boolean isInDoubt(Subject subject) {
         var corner = subject.corner();
@@ -176,6 +182,7 @@ public final class FindingsSection {
                 && assessment.ofCar().stream()
                         .filter(Advice::asks)
                         .anyMatch(finding -> finding.subject().equals(subject)
+                                || (MOVING.contains(subject.part()) && StuckBrake.isTold(finding, corner))
                                 || takesTheMate(finding, subject.part(), corner)
                                 || isTorqueOfDamaged(finding, subject.part(), corner));
     }

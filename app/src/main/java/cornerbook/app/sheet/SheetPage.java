@@ -26,6 +26,7 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SetOf;
 import cornerbook.core.finding.RunHistory;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.release.OpenPoint;
 import cornerbook.core.release.Release;
 import cornerbook.core.say.Amount;
 import cornerbook.core.say.Between;
@@ -156,7 +157,9 @@ public final class SheetPage {
 
     /** What keeps the car from leaving, and nobody let it leave with: while there is any, the sheet is a draft. */
     public List<String> open() {
-        var open = notes.unanswered(assessment.open()).stream().map(reader::say).toList();
+        var open = OpenPoint.together(notes.unanswered(assessment.open())).stream()
+                .map(reader::say)
+                .toList();
         return open.isEmpty() && isOnlyBegun() ? List.of(labels.of("nothing-done")) : open;
     }
 
@@ -250,7 +253,7 @@ public final class SheetPage {
     public List<DeclinedLine> declined() {
         return Declined.standing(notes.declined()).stream()
                 .map(each -> new DeclinedLine(
-                        SheetText.advice(each.sentence()),
+                        line(each.sentence()),
                         labels.of(
                                 "declined-by",
                                 "who",
@@ -355,8 +358,8 @@ public final class SheetPage {
             cautions.add(labels.of("if-it-shakes"));
         }
         var opened = Release.brakesOpened(visit);
-        // Nobody beds in the brakes of a car that is not to be driven.
-        if (!unsafe && !opened.isEmpty()) {
+        // Nobody beds in the brakes of a car that is not to be driven, nor one that does not let go.
+        if (!unsafe && !opened.isEmpty() && assessment.ofCar().stream().noneMatch(StuckBrake::isTold)) {
             cautions.add(burnish(assessment.history().vehicle(), opened));
         }
         if (!readings.all(Measure.PRESSURE_SET).isEmpty()) {

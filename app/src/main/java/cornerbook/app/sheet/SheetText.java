@@ -4,9 +4,8 @@ import java.text.Normalizer;
 
 /** Words as a paper can hold them. */
 public final class SheetText {
-    private static final int LONGEST_LINE = 240;
-    /** What was advised, with what was found. */
-    private static final int LONGEST_ADVICE = 400;
+    /** As many as a tablet takes of a note: what a person wrote there stands whole. */
+    private static final int LONGEST_LINE = 1000;
 
     private static final int LONGEST_NAME = 90;
     /** A figure keeps together with what follows it; the house's typeface has only the wider of the two. */
@@ -16,13 +15,9 @@ public final class SheetText {
 
     private SheetText() {}
 
-    /** What would fill several lines, cut. */
+    /** What would fill a page, cut. */
     static String line(String words) {
         return shorten(words, LONGEST_LINE);
-    }
-
-    static String advice(String words) {
-        return shorten(words, LONGEST_ADVICE);
     }
 
     public static String name(String words) {

@@ -333,13 +333,21 @@ export class SheetView {
   #allSound(title, fields) {
     const open = () => fields.filter((field) => this.visit.read(field) === "");
     const sound = () => Promise.all(open().map((field) => this.visit.enter(field, field.words[0]?.written ?? "")));
-    const seen = () => fields.some((field) => !["", field.words[0]?.written].includes(this.visit.read(field)));
     const button = h("button", { type: "button", className: "tick", onclick: sound });
     this.onUpdate(() => {
       button.ariaPressed = String(open().length === 0);
-      button.textContent = say("all-sound", { step: title, seen: seen() });
+      button.textContent = say("all-sound", { step: title, seen: this.#isSeen(fields) });
     });
     return button;
+  }
+
+  /**
+   * Whether something was answered otherwise than as it should be.
+   *
+   * @param {bay.Field[]} fields
+   */
+  #isSeen(fields) {
+    return fields.some((field) => !["", field.words[0]?.written].includes(this.visit.read(field)));
   }
 
   /**
@@ -356,18 +364,19 @@ export class SheetView {
     }
     const measures = new Set(asked.map(({ measure }) => measure));
     const everywhere = this.steps.filter(({ corner }) => corner).flatMap(fieldsOf).filter((field) => measures.has(field.measure) && field.words[0]?.written === word.written && this.visit.applies(field));
-    return [h("div", { className: "row at-once" }, this.#answerAll(asked, say("all-here", { word: word.label })), this.#answerAll(everywhere, say("all-corners", { word: word.label })))];
+    return [h("div", { className: "row at-once" }, this.#answerAll(asked, (seen) => say("all-here", { word: word.label, seen })), this.#answerAll(everywhere, (seen) => say("all-corners", { word: word.label, seen })))];
   }
 
   /**
    * @param {bay.Field[]} fields
-   * @param {string} words
+   * @param {(seen: boolean) => string} words whether one of them is not as it should be
    */
   #answerAll(fields, words) {
     const open = () => fields.filter((field) => this.visit.read(field) === "");
-    const button = h("button", { type: "button", className: "tick", onclick: () => Promise.all(open().map((field) => this.visit.enter(field, field.words[0]?.written ?? ""))) }, words);
+    const button = h("button", { type: "button", className: "tick", onclick: () => Promise.all(open().map((field) => this.visit.enter(field, field.words[0]?.written ?? ""))) });
     this.onUpdate(() => {
       button.ariaPressed = String(open().length === 0);
+      button.textContent = words(this.#isSeen(fields));
     });
     return button;
   }

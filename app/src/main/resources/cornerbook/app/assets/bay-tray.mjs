@@ -1,10 +1,10 @@
 // Values that a gauge typed where none belongs: they lie here until a person says where they go, or that they are no reading.
 import { h, note } from "./bay-dom.mjs";
-import { person } from "./bay-person.mjs";
+import { chosen, person } from "./bay-person.mjs";
 import { say } from "./bay-words.mjs";
 
 export class Tray {
-  element = h("div", { className: "tray", role: "group", ariaLabel: say("tray") });
+  element = h("div", { className: "tray", role: "group" });
   #coming = h("div", { role: "alert" });
   #said = h("div");
   #values = h("div", { className: "row" });
@@ -55,11 +55,12 @@ export class Tray {
 
   update() {
     const strays = this.visit.outbox.strays(this.visit.id);
-    const shape = [...strays.map(({ id }) => id), this.#inHand?.id].join();
+    const shape = [...strays.map(({ id }) => id), this.#inHand?.id, chosen().language].join();
     if (shape === this.#shape) {
       return;
     }
     this.#shape = shape;
+    this.element.ariaLabel = say("tray");
     this.#said.replaceChildren(strays.length > 0 ? note("wrong", say("where-belongs", { taken: this.#inHand !== undefined })) : "");
     this.#values.replaceChildren(...strays.map((entry) => this.#value(entry)));
   }

@@ -165,6 +165,13 @@ class BayGaugeBrowserTest {
         assertThat(tray).containsText("Where does this belong?");
         assertThat(page.locator("#steps [aria-current]")).hasAttribute("href", "#BRAKE.LF");
         page.reload();
+        page.locator("#who").click();
+        page.locator("[id='language.fr']").click();
+        page.locator("#panel-close").click();
+        assertThat(tray).containsText("Où cela va-t-il?");
+        page.locator("#who").click();
+        page.locator("[id='language.en']").click();
+        page.locator("#panel-close").click();
         tray.locator("text=24.92").click();
         page.locator("[id='f.DISC_THICKNESS.LF.']").click();
         assertThat(tray).not().containsText("24.92");

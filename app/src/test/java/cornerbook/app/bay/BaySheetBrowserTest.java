@@ -255,6 +255,16 @@ class BaySheetBrowserTest {
         assertThat(desk.locator("main")).containsText("Hand over Noted at #DEPART, Ada");
     }
 
+    /** A tick beside "all free" says nothing of the pad that is seized. */
+    @Test
+    void oneTapForWhatIsFreeSpeaksOfAllElseWhereSomethingIsSeized() {
+        Page page = sheet("BRAKE.LF", tablet("Ada"));
+        var atOnce = page.locator(".at-once button");
+        assertThat(atOnce).hasText(new String[] {"This corner: all free", "All four corners: all free"});
+        page.locator("[id='f.PAD_MOVEMENT.LF.INNER'] button[value='seized']").click();
+        assertThat(atOnce).hasText(new String[] {"This corner: all else free", "All four corners: all else free"});
+    }
+
     @Test
     void oneTapAnswersACornerThatIsSoundAndOneSignMakesItsFinding() {
         Page page = sheet("BRAKE.LF", tablet("Ada"));

@@ -63,6 +63,26 @@ class NotAgreedTest extends TabletEntries {
                         TODAY);
     }
 
+    /** What was freed is looked at when the car comes next: nobody asks the customer for it today. */
+    @Test
+    void whatIsToBeDoneAtTheNextVisitIsNotAskedAtThisOne() throws Exception {
+        var stuck = entry(
+                "reading", Map.of("measure", "PAD_MOVEMENT", "corner", "LF", "spot", "INNER", "written", "seized"));
+        assertThat(statuses(stuck)).containsOnly("stored");
+        assertThat(keys()).contains("PAD.LF.SERVICE_BRAKE");
+        var free = entry(
+                "reading", Map.of("measure", "PAD_MOVEMENT_AFTER_SERVICE", "corner", "LF", "written", "free"));
+        assertThat(statuses(free)).containsOnly("stored");
+        assertThat(keys()).doesNotContain("PAD.LF.SERVICE_BRAKE");
+    }
+
+    private List<String> keys() throws Exception {
+        return state().path("advised")
+                .valueStream()
+                .map(each -> each.path("key").stringValue())
+                .toList();
+    }
+
     @Test
     void workIsStoppedAtItsCornerUntilItIsAgreed() throws Exception {
         assertThat(statuses(pad("INNER", "2.0"), pad("OUTER", "4.5"))).containsOnly("stored");

@@ -6,6 +6,7 @@ import cornerbook.app.book.estimate.Agreement;
 import cornerbook.app.book.estimate.FreeReason;
 import cornerbook.app.book.estimate.WorkTold;
 import cornerbook.app.book.record.VisitNotes;
+import cornerbook.app.book.work.Remark;
 import cornerbook.core.assess.Assessment;
 import cornerbook.core.assess.NamedCorner;
 import cornerbook.core.car.Measure;
@@ -74,6 +75,62 @@ class SheetPageTest {
         assertThat(page(SheetCars.withFindings(worked, List.of(finding(Verdict.UNSAFE)))))
                 .contains("Do not drive this car until")
                 .doesNotContain(BURNISH);
+    }
+
+    /** A brake that drags is freed or repaired first; one that was freed today is bedded in. */
+    @Test
+    void nobodyIsAskedToBedInABrakeThatDoesNotLetGo() {
+        var worked = after(SheetCars.finished(), Measure.PADS_REPLACED, 1);
+        var drags = ofBrake(Subject.Part.BRAKE_RELEASE, Verdict.SPENT, Corner.LF);
+        assertThat(page(SheetCars.withFindings(worked, List.of(drags.todo(Todo.Action.REPAIR)))))
+                .doesNotContain(BURNISH);
+        var stuck = finding(Verdict.RUNS_OUT);
+        assertThat(page(SheetCars.withFindings(
+                        worked, List.of(stuck.todo(Todo.Action.SERVICE_BRAKE, Todo.When.NOW)))))
+                .doesNotContain(BURNISH);
+        assertThat(page(SheetCars.withFindings(
+                        worked, List.of(stuck.todo(Todo.Action.SERVICE_BRAKE, Todo.When.AT_NEXT_VISIT)))))
+                .contains(BURNISH);
+    }
+
+    @Test
+    void theCaliperOfABrakeThatDoesNotLetGoIsNotAmongWhatHolds() {
+        var findings = List.of(
+                ofBrake(Subject.Part.BRAKE_RELEASE, Verdict.SPENT, Corner.LF).todo(Todo.Action.REPAIR),
+                ofBrake(Subject.Part.CALIPER, Verdict.HOLDS, Corner.LF),
+                ofBrake(Subject.Part.CALIPER, Verdict.HOLDS, Corner.RF));
+        assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings)))
+                .contains("<p>Brake calipers: RF.</p>");
+    }
+
+    @Test
+    void wheelsThatAreNotTorquedAreNamedInOneSentence() {
+        var base = SheetCars.finished();
+        var readings = List.of(new Reading("w-1", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 8, "", null, null));
+        assertThat(page(SheetCars.ofVisit(base, SheetCars.visit(base.visit(), readings, List.of(), ""))))
+                .containsOnlyOnce("torqued")
+                .contains("The wheels at LF, RF, LR and RR are not torqued.");
+    }
+
+    /** A tablet takes 1000 characters of it. */
+    @Test
+    void whatAPersonWroteStandsWhole() {
+        var words = "It grinds in the morning. ".repeat(37) + "And it whistles.";
+        var remarks =
+                List.of(new Remark("r1", Remark.Topic.COMPLAINT, words, "Ada", Instant.parse("2026-11-25T09:41:00Z")));
+        var notes =
+                new VisitNotes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), remarks, List.of());
+        var base = SheetCars.finished();
+        var page = new SheetPage(
+                        SheetCars.ofVisit(base, SheetCars.visit(base.visit(), List.of(), List.of(), words)),
+                        SheetCars.SHOP,
+                        SheetCars.NOW,
+                        notes,
+                        List.of(),
+                        SheetRoom.TRIED.getFirst(),
+                        Reader.DEFAULT)
+                .write();
+        assertThat(page.split("And it whistles\\.", -1)).hasSize(3);
     }
 
     @Test
@@ -244,8 +301,12 @@ class SheetPageTest {
     }
 
     private static Finding finding(Verdict verdict, Corner corner) {
+        return ofBrake(Subject.Part.PAD, verdict, corner);
+    }
+
+    private static Finding ofBrake(Subject.Part part, Verdict verdict, Corner corner) {
         return new Finding(
-                new Subject(Subject.Part.PAD, corner, null, null),
+                new Subject(part, corner, null, null),
                 verdict,
                 Said.verbatim("title"),
                 Said.verbatim("The pads at LF are thin."),

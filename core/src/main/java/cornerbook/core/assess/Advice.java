@@ -25,7 +25,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a customer is told once: findings that ask for the same in the same words, at one place or at several.
+ * What a customer is told once: findings that ask for the same in the same words, at one place or at several, and what is seen at one
+ * brake that is freed and cleaned once for all of it.
  *
  * @param key names it within its visit: "PAD.LF.REPLACE_PAIR"
  * @param findings at least one
@@ -52,9 +53,11 @@ public record Advice(
             @Nullable Todo todo,
             @Nullable SetOf set) {}
 
+    private record FreedAt(Todo todo, List<Corner> corners) {}
+
     /** Of the car, gravest first; what holds and asks for nothing is left out, and so is what another asks for already. */
     public static List<Advice> of(CarHistory history, Visit visit, List<Finding> findings) {
-        return together(
+        return withEachBrakeOnce(together(
                 history,
                 visit,
                 findings.stream()
@@ -62,7 +65,25 @@ public record Advice(
                         .filter(Advice::asks)
                         .filter(finding -> !(finding.title() instanceof SameWork same
                                 && findings.stream().anyMatch(same::isAskedForBy)))
-                        .sorted((one, other) -> other.verdict().compareTo(one.verdict())));
+                        .sorted((one, other) -> other.verdict().compareTo(one.verdict()))));
+    }
+
+    /** Nobody frees the pads of a caliper, and then its pins as another work. */
+    private static List<Advice> withEachBrakeOnce(List<Advice> all) {
+        var once = new LinkedHashMap<Object, Advice>();
+        for (var advice : all) {
+            var todo = advice.first().todo();
+            boolean frees = todo != null && todo.action() == Todo.Action.SERVICE_BRAKE;
+            once.merge(
+                    frees ? new FreedAt(todo, advice.corners().toList()) : advice,
+                    advice,
+                    (first, again) -> new Advice(
+                            first.key(),
+                            Stream.concat(first.findings().stream(), again.findings().stream())
+                                    .toList(),
+                            first.set()));
+        }
+        return List.copyOf(once.values());
     }
 
     /** These in their order, each kind once. */
@@ -102,7 +123,17 @@ public record Advice(
         return unused;
     }
 
-    /** The first stands for all: they say the same. */
+    /**
+     * Whether two keys name the same work of a visit: what is seen at a brake may be told of its pads first and of its caliper later, and
+     * it is the same brake that is freed.
+     */
+    public static boolean isSameWork(String key, String other) {
+        return key.equals(other)
+                || (key.endsWith("." + Todo.Action.SERVICE_BRAKE)
+                        && key.substring(key.indexOf('.')).equals(other.substring(Math.max(other.indexOf('.'), 0))));
+    }
+
+    /** The first stands for all: they ask for the same. */
     public Finding first() {
         return findings.getFirst();
     }
@@ -114,6 +145,11 @@ public record Advice(
                 .isPresent();
     }
 
+    /** Whether nothing of it is done at this visit: it is looked at again when the car comes next. */
+    public boolean isForNextVisit() {
+        return todo().map(Todo::by).filter(Todo.When.AT_NEXT_VISIT::equals).isPresent();
+    }
+
     /** What it asks for; empty where nothing is to be done. */
     public Optional<Todo> todo() {
         return Optional.ofNullable(first().todo());
@@ -121,23 +157,37 @@ public record Advice(
 
     /** The corners that the sentence itself does not name. */
     public List<Corner> where() {
+        return corners()
+                .filter(corner -> findings.stream()
+                        .noneMatch(finding -> NamedCorner.isNamed(corner, finding.plainWords())))
+                .toList();
+    }
+
+    private Stream<Corner> corners() {
         return findings.stream()
                 .map(Finding::subject)
                 .map(Subject::corner)
                 .filter(Objects::nonNull)
                 .distinct()
-                .sorted()
-                .filter(corner -> !NamedCorner.isNamed(corner, first().plainWords()))
-                .toList();
+                .sorted();
+    }
+
+    /** Each sentence once. */
+    private Said why() {
+        var words = findings.stream().map(Finding::plainWords).distinct().toList();
+        return words.size() == 1 ? words.getFirst() : Listed.sentences(words);
     }
 
     /** Where and why, in one sentence. */
     public Said said() {
-        return new AssessSaid.Advised(place(), first().plainWords());
+        return new AssessSaid.Advised(place(), why());
     }
 
     private @Nullable Said place() {
-        var where = where();
+        return place(where());
+    }
+
+    private @Nullable Said place(List<Corner> where) {
         var places = Stream.<@Nullable Said>of(set, where.isEmpty() ? null : corners(where))
                 .filter(Objects::nonNull)
                 .toList();
@@ -149,15 +199,18 @@ public record Advice(
         return corners.size() == Corner.values().length ? new AssessSaid.AllCorners() : Listed.commas(corners);
     }
 
-    /** What is to be done and where, without why; where it asks for nothing, what it says. */
+    /** Of what part, what is to be done and where, without why; where it asks for nothing, what it says. */
     public Said task() {
-        return findTask().<Said>map(task -> task).orElseGet(this::said);
+        var subject = first().subject();
+        return todo().<Said>map(
+                        todo -> new AssessSaid.Work(subject.part(), todo.action(), place(corners().toList())))
+                .orElseGet(this::said);
     }
 
     /** The same with what is to be done before it. */
     public Said asked() {
         return findTask()
-                .<Said>map(task -> new AssessSaid.Asked(task, first().plainWords()))
+                .<Said>map(task -> new AssessSaid.Asked(task, why()))
                 .orElseGet(this::said);
     }
 

@@ -23,7 +23,10 @@ public interface AssessSaid extends Said {
     /** What is to be done, and where. */
     record Task(Said action, @Nullable Said place) implements AssessSaid {}
 
-    /** The same with what is to be done before it. */
+    /** Of which part, what is to be done, and where. */
+    record Work(Said part, Said action, @Nullable Said place) implements AssessSaid {}
+
+    /** What is to be done, with what is to be done before it. */
     record Asked(Task task, Said words) implements AssessSaid {}
 
     /** The same of other corners or wheels. */

@@ -2,7 +2,10 @@ package cornerbook.core.release;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.finding.Subject;
+import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -49,6 +52,38 @@ public record OpenPoint(
 
     static OpenPoint notAgreed(ChargedWork work) {
         return new OpenPoint(Kind.NOT_AGREED, null, null, work);
+    }
+
+    /**
+     * The same work of several corners.
+     *
+     * @param at more than one corner
+     */
+    record AtCorners(Kind kind, Listed at) implements Said {}
+
+    /** For those who only read them: what is open at several corners is told once, where the first of it stands. */
+    public static List<Said> together(List<OpenPoint> open) {
+        return open.stream()
+                .collect(Collectors.groupingBy(
+                        point -> point.corner() == null || point.title() != null ? point : point.kind(),
+                        LinkedHashMap::new,
+                        Collectors.toList()))
+                .values()
+                .stream()
+                .map(OpenPoint::once)
+                .toList();
+    }
+
+    private static Said once(List<OpenPoint> alike) {
+        var first = alike.getFirst();
+        return alike.size() == 1
+                ? first
+                : new AtCorners(
+                        first.kind(),
+                        Listed.and(alike.stream()
+                                .map(OpenPoint::corner)
+                                .filter(Objects::nonNull)
+                                .toList()));
     }
 
     /** As the bay sheet and the book name it: "CALIPER.LF", "NOT_AGREED.PADS.FRONT", "UNSAFE.PAD.LF". */

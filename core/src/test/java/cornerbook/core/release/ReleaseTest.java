@@ -13,6 +13,7 @@ import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.Finding;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.finding.Verdict;
+import cornerbook.core.say.Listed;
 import cornerbook.core.say.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -41,6 +42,29 @@ class ReleaseTest {
         assertThat(open(on, NONE)).containsExactly("TORQUE.LF", "TORQUE.RF", "TORQUE.LR", "TORQUE.RR");
         assertThat(open(on, EnumSet.complementOf(EnumSet.of(Corner.LR)))).containsExactly("TORQUE.LR");
         assertThat(open(on, ALL)).isEmpty();
+    }
+
+    /** A paper that says four times that a wheel is not torqued is not read; what is unsafe stands alone. */
+    @Test
+    void whatIsOpenAtSeveralCornersIsTogetherWhereTheFirstOfItStands() {
+        var unsafe = OpenPoint.unsafe(new Subject(Subject.Part.PAD, Corner.LF, null, null), Said.verbatim("pad"));
+        var other = OpenPoint.unsafe(new Subject(Subject.Part.PAD, Corner.RF, null, null), Said.verbatim("pad"));
+        var pedal = OpenPoint.work(OpenPoint.Kind.PEDAL, null);
+        var caliper = OpenPoint.work(OpenPoint.Kind.CALIPER, Corner.LF);
+        assertThat(OpenPoint.together(List.of(
+                        unsafe,
+                        OpenPoint.work(OpenPoint.Kind.TORQUE, Corner.LF),
+                        other,
+                        caliper,
+                        OpenPoint.work(OpenPoint.Kind.TORQUE, Corner.RR),
+                        pedal)))
+                .containsExactly(
+                        unsafe,
+                        new OpenPoint.AtCorners(
+                                OpenPoint.Kind.TORQUE, Listed.and(List.of(Corner.LF, Corner.RR))),
+                        other,
+                        caliper,
+                        pedal);
     }
 
     /** A hole is plugged from inside (tyre manufacturers' repair rules), and a wheel is balanced on its machine: it was off. */

@@ -65,17 +65,27 @@ public record Departure(
         return reasons.stream().collect(groupingBy(Reason::why, LinkedHashMap::new, toList())).values().stream()
                 .<Said>map(same -> new BaySaid.LeftOpen(
                         person,
-                        same.stream()
-                                .map(reason -> open.stream()
-                                        .filter(point -> point.key().equals(reason.caution()))
-                                        .map(reader::say)
-                                        .findFirst()
-                                        .orElse(reason.sentence()))
-                                .distinct()
-                                .collect(joining(" ")),
+                        whatIsOpen(same, open, reader),
                         ended(same.getFirst().reason()),
                         told(same.getFirst())))
                 .toList();
+    }
+
+    private static String whatIsOpen(List<Reason> reasons, List<OpenPoint> open, Reader reader) {
+        var names = reasons.stream().map(Reason::caution).toList();
+        return Stream.concat(
+                        OpenPoint.together(open.stream()
+                                        .filter(point -> names.contains(point.key()))
+                                        .toList())
+                                .stream()
+                                .map(reader::say),
+                        reasons.stream()
+                                .filter(reason -> open.stream()
+                                        .map(OpenPoint::key)
+                                        .noneMatch(reason.caution()::equals))
+                                .map(Reason::sentence))
+                .distinct()
+                .collect(joining(" "));
     }
 
     /** Whether it is what the car was let go with, by the name of the point that it closes. */

@@ -1,5 +1,6 @@
 package cornerbook.app.book.estimate;
 
+import cornerbook.core.assess.Advice;
 import cornerbook.core.car.Visit;
 import cornerbook.core.price.Total;
 import cornerbook.core.release.ChargedWork;
@@ -111,7 +112,7 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements, 
     /** The line that stands for an advice of the visit, agreed before others; empty where none was estimated. */
     public List<Standing> of(String advice) {
         return standing().stream()
-                .filter(each -> advice.equals(each.line().advice()))
+                .filter(each -> each.line().advice() instanceof String asked && Advice.isSameWork(asked, advice))
                 .toList();
     }
 

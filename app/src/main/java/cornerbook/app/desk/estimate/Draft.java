@@ -54,7 +54,7 @@ final class Draft {
         var tyres = new TyreLines(assessment, prices, reader);
         var once = new HashSet<List<ChargedWork>>();
         for (var advice : assessment.advice()) {
-            if (advice.mayBeDeclined()) {
+            if (advice.mayBeDeclined() && !advice.isForNextVisit()) {
                 add(lines, advice, once, tyres, prices, reader);
             }
         }

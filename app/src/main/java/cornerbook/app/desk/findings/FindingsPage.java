@@ -81,8 +81,9 @@ public record FindingsPage(
     }
 
     /** What keeps the car from leaving, or with what nobody let it leave. */
-    public List<OpenPoint> open() {
-        return departure.map(gone -> gone.unanswered(assessment.open())).orElse(assessment.open());
+    public List<Said> open() {
+        return OpenPoint.together(
+                departure.map(gone -> gone.unanswered(assessment.open())).orElse(assessment.open()));
     }
 
     /** What it left with, who let it go, and why; and what hands left open. */
@@ -105,7 +106,7 @@ public record FindingsPage(
                         advice.key(),
                         Told.begin(advice.asked()),
                         declined.stream()
-                                .filter(each -> each.advice().equals(advice.key()))
+                                .filter(each -> Advice.isSameWork(each.advice(), advice.key()))
                                 .map(Declined::saidBy)
                                 .findFirst()
                                 .orElse("")))
