@@ -49,5 +49,7 @@ document.addEventListener("input", ({ target }) => {
 });
 document.addEventListener("toggle", fitAll, true);
 addEventListener("resize", fitAll);
-document.fonts.ready.then(fitAll);
+// Letters of another font are of another width.
+document.fonts.addEventListener("loadingdone", fitAll);
+addEventListener("load", fitAll);
 fitAll();
