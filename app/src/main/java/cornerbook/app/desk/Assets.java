@@ -70,6 +70,7 @@ final class Assets {
             "sign-here.mjs",
             "sits.mjs",
             "unsaved.mjs",
+            "whole-field.mjs",
             "worker.mjs");
 
     /**
