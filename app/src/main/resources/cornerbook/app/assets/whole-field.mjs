@@ -18,27 +18,26 @@ function isCut(control) {
   return pen.measureText(control.selectedOptions[0]?.text ?? "").width > room;
 }
 
-/** @param {HTMLElement} field */
-function fit(field) {
-  const controls = [...field.querySelectorAll(texts)];
-  field.style.gridColumn = "";
+/** @param {HTMLElement[]} fields all of them in rounds: one measures the page anew for all, and not for each field */
+function fit(fields) {
+  /** @param {HTMLElement} field */
+  const controlsOf = (field) => [...field.querySelectorAll(texts)];
+  fields.forEach((field) => (field.style.gridColumn = ""));
+  let left = fields;
   for (const span of spans) {
-    if (!controls.some(isCut)) {
-      break;
-    }
-    field.style.gridColumn = span;
+    left = left.filter((field) => controlsOf(field).some(isCut));
+    left.forEach((field) => (field.style.gridColumn = span));
   }
-  for (const control of controls) {
-    control.parentElement?.classList.toggle("cut", isCut(control));
-  }
+  const cut = new Set(left.flatMap(controlsOf).filter(isCut));
+  fields.flatMap(controlsOf).forEach((control) => control.parentElement?.classList.toggle("cut", cut.has(control)));
 }
 
-const fitAll = () => /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".fields > .field")).forEach(fit);
+const fitAll = () => fit([.../** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".fields > .field"))]);
 
 document.addEventListener("change", (event) => {
   const field = event.target instanceof HTMLSelectElement && event.target.closest(".fields > .field");
   if (field instanceof HTMLElement) {
-    fit(field);
+    fit([field]);
   }
 });
 // What stands below is what was stored: no longer what is being typed.
