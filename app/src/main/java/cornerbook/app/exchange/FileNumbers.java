@@ -25,15 +25,15 @@ final class FileNumbers {
 
     /** Which hardly any file has: only then is it worth a pointer to each value. */
     private static boolean hasTooLarge(JsonNode node) {
-        if (node.isNumber()) {
-            return isTooLarge(size(node));
-        }
-        for (var value : node.values()) {
-            if (hasTooLarge(value)) {
-                return true;
+        if (node.isContainer()) {
+            for (var value : node.values()) {
+                if (hasTooLarge(value)) {
+                    return true;
+                }
             }
+            return false;
         }
-        return false;
+        return node.isNumber() && isTooLarge(size(node));
     }
 
     private static double size(JsonNode number) {

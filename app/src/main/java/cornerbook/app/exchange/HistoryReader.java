@@ -60,7 +60,7 @@ final class HistoryReader {
 
     /** The car; empty when there are problems. */
     Optional<CarRecord> read(JsonNode root) {
-        var file = new JsonObject(root, "");
+        var file = new JsonObject(root);
         var vehicle = attempt(file.child("vehicle"), HistoryReader::vehicle);
         var customer = attempt(file.child("customer"), HistoryReader::customer);
         var sets = each(file.children("wheelSets"), this::wheelSet);
@@ -289,9 +289,9 @@ final class HistoryReader {
             return new Reading(
                     json.has("id") ? json.text("id") : readingId(visitId, json),
                     measure,
-                    json.has("corner") ? json.constant("corner", Corner.class) : null,
+                    json.optionalConstant("corner", Corner.class),
                     json.optionalText("wheel"),
-                    json.has("spot") ? json.constant("spot", Spot.class) : null,
+                    json.optionalConstant("spot", Spot.class),
                     value,
                     json.written("value", measure.unit()),
                     json.optionalText("corrects"),
@@ -313,10 +313,11 @@ final class HistoryReader {
     }
 
     private <T> List<T> each(List<JsonObject> elements, Function<JsonObject, T> read) {
-        return elements.stream()
-                .map(element -> attempt(element, read))
-                .flatMap(Optional::stream)
-                .toList();
+        var all = new ArrayList<T>(elements.size());
+        for (var element : elements) {
+            attempt(element, read).ifPresent(all::add);
+        }
+        return List.copyOf(all);
     }
 
     private <T> Optional<T> attempt(JsonObject json, Function<JsonObject, T> read) {

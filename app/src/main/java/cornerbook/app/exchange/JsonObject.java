@@ -19,21 +19,37 @@ import tools.jackson.databind.JsonNode;
 /**
  * One object of a visit file that the schema has passed, with its place in the file.
  *
- * @param where JSON pointer to it
+ * @param parent in which it is; null for the whole file
+ * @param name of the member of its parent that it is, or that is the array in which it is
+ * @param place in that array; {@link #ALONE} for a member itself
  */
-record JsonObject(JsonNode node, String where) {
+record JsonObject(JsonNode node, @Nullable JsonObject parent, String name, int place) {
+    private static final int ALONE = -1;
+
+    /** The whole file. */
+    JsonObject(JsonNode root) {
+        this(root, null, "", ALONE);
+    }
 
     JsonObject child(String name) {
-        return new JsonObject(node.required(name), where + "/" + name);
+        return new JsonObject(node.required(name), this, name, ALONE);
     }
 
     List<JsonObject> children(String name) {
         var children = new ArrayList<JsonObject>();
-        var list = where + "/" + name + "/";
         for (var child : node.required(name)) {
-            children.add(new JsonObject(child, list + children.size()));
+            children.add(new JsonObject(child, this, name, children.size()));
         }
         return children;
+    }
+
+    /** JSON pointer to it, which is asked for when something is wrong with one of some thousand. */
+    String where() {
+        if (parent == null) {
+            return "";
+        }
+        var member = parent.where() + "/" + name;
+        return place == ALONE ? member : member + "/" + place;
     }
 
     /** Those of an array that may be left out. */
@@ -46,7 +62,9 @@ record JsonObject(JsonNode node, String where) {
     }
 
     String text(String name) {
-        return printable(where + "/" + name, node.required(name).stringValue());
+        var text = node.required(name).stringValue();
+        refuseUnprintable(text, name);
+        return text;
     }
 
     @Nullable
@@ -54,11 +72,15 @@ record JsonObject(JsonNode node, String where) {
         return has(name) ? text(name) : null;
     }
 
+    private String ownText() {
+        var text = node.stringValue();
+        refuseUnprintable(text, null);
+        return text;
+    }
+
     /** The texts of an array. */
     List<String> texts(String name) {
-        return children(name).stream()
-                .map(child -> printable(child.where, child.node.stringValue()))
-                .toList();
+        return children(name).stream().map(JsonObject::ownText).toList();
     }
 
     boolean flag(String name) {
@@ -80,14 +102,15 @@ record JsonObject(JsonNode node, String where) {
     }
 
     <E extends Enum<E>> E constant(String name, Class<E> type) {
-        return Spelling.constant(type, text(name));
+        return Spelling.find(type, node.required(name).stringValue())
+                .orElseGet(() -> Spelling.constant(type, text(name)));
     }
 
     LocalDate date(String name) {
         try {
             return LocalDate.parse(text(name));
         } catch (DateTimeException e) {
-            throw new ProblemException(where + "/" + name, new FileSaid.NoDay(PlainText.shown(text(name))));
+            throw new ProblemException(where() + "/" + name, new FileSaid.NoDay(PlainText.shown(text(name))));
         }
     }
 
@@ -130,9 +153,9 @@ record JsonObject(JsonNode node, String where) {
             return number(node);
         }
         try {
-            return Quantities.parse(printable(where, node.stringValue()), bookUnit);
+            return Quantities.parse(ownText(), bookUnit);
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(where, Refused.said(e));
+            throw new ProblemException(where(), Refused.said(e));
         }
     }
 
@@ -176,15 +199,15 @@ record JsonObject(JsonNode node, String where) {
         try {
             return parse.applyAsDouble(written(name, bookUnit));
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(where + "/" + name, Refused.said(e));
+            throw new ProblemException(where() + "/" + name, Refused.said(e));
         }
     }
 
-    private static String printable(String where, String text) {
+    /** Of a member, or of this text itself. */
+    private void refuseUnprintable(String text, @Nullable String name) {
         PlainText.findUnfitInLines(text).ifPresent(unfit -> {
-            throw new ProblemException(where, new FileSaid.NotPrintable(unfit));
+            throw new ProblemException(name == null ? where() : where() + "/" + name, new FileSaid.NotPrintable(unfit));
         });
-        return text;
     }
 
     /** Builds a record of this object; what its constructor refuses becomes a problem of this object. */
@@ -192,7 +215,7 @@ record JsonObject(JsonNode node, String where) {
         try {
             return constructor.get();
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(where, Refused.said(e));
+            throw new ProblemException(where(), Refused.said(e));
         }
     }
 }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.exc.StreamConstraintsException;
@@ -31,9 +32,15 @@ public final class VisitFile {
     /** Some hundred photos of a car's years, and their text. */
     private static final long LARGEST_BYTES = 100_000_000;
 
+    /** Sees a name that an object has twice when it is put into the tree. */
     private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+
+    /** Keeps a list of the names of each object besides, and so tells where the second one stands. */
+    private static final JsonMapper TELLING_WHERE = MAPPER.rebuild()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
 
     private VisitFile() {}
@@ -121,9 +128,10 @@ public final class VisitFile {
      * @throws ProblemException when it is no JSON, or has a name twice
      */
     static JsonNode tree(String json) {
+        var text = withoutMark(json);
         JsonNode root;
         try {
-            root = MAPPER.readTree(withoutMark(json));
+            root = quickTree(text).orElseGet(() -> TELLING_WHERE.readTree(text));
         } catch (JacksonException e) {
             throw new ProblemException("", malformed(e));
         }
@@ -131,6 +139,15 @@ public final class VisitFile {
             throw new ProblemException("", new FileSaid.Empty());
         }
         return root;
+    }
+
+    /** Empty when something is wrong with it. */
+    private static Optional<JsonNode> quickTree(String json) {
+        try {
+            return Optional.of(MAPPER.readTree(json));
+        } catch (JacksonException e) {
+            return Optional.empty();
+        }
     }
 
     /** The schema that files are checked by, as JSON Schema 2020-12. */

@@ -32,6 +32,7 @@ final class VisitFileSchema {
     private static final JsonNode NODE = load();
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(withoutDescriptions(NODE));
+    private static final SchemaGlance GLANCE = new SchemaGlance(NODE);
 
     private VisitFileSchema() {}
 
@@ -41,6 +42,11 @@ final class VisitFileSchema {
     }
 
     static List<Problem> check(JsonNode root) {
+        return GLANCE.passes(root) ? List.of() : checkAll(root);
+    }
+
+    /** By the library, which tells what is wrong and where. */
+    static List<Problem> checkAll(JsonNode root) {
         return SCHEMA.validate(root).stream()
                 .limit(VisitFile.MOST_PROBLEMS)
                 .map(VisitFileSchema::problem)

@@ -35,16 +35,24 @@ public final class PlainText {
                 : fit.toString();
     }
 
-    /** A file of a car has some thousand texts, and nearly all of their characters are printable ASCII. */
     private static Optional<UnfitCharacter> find(String text, IntPredicate unfit) {
         int point;
-        for (int place = 0; place < text.length(); place += Character.charCount(point)) {
+        for (int place = printable(text); place < text.length(); place += Character.charCount(point)) {
             point = text.codePointAt(place);
             if ((point < ' ' || point > '~') && unfit.test(point)) {
                 return Optional.of(new UnfitCharacter("U+%04X".formatted(point)));
             }
         }
         return Optional.empty();
+    }
+
+    /** How many printable ASCII it begins with: a file of a car has some thousand texts, and nearly all are nothing else. */
+    private static int printable(String text) {
+        int place = 0;
+        while (place < text.length() && text.charAt(place) >= ' ' && text.charAt(place) <= '~') {
+            place++;
+        }
+        return place;
     }
 
     private static boolean isUnfit(int point) {

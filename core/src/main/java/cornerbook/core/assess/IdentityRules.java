@@ -13,7 +13,10 @@ import cornerbook.core.tyre.SpeedSymbol;
 import cornerbook.core.tyre.Tin;
 import cornerbook.core.tyre.TyreSize;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,7 +24,11 @@ import org.jspecify.annotations.Nullable;
  * and TINs. Asked once, when a car is new to the book, so that a car that is in it already stays open to readings.
  */
 public final class IdentityRules {
+    private static final Pattern NORTH_AMERICA = Pattern.compile("(US|CA)(-.*)?");
+
     private final List<Problem> problems = new ArrayList<>();
+    /** The tyres of a set are alike, as a rule, and are read once. */
+    private final Set<Tyre> sound = new HashSet<>();
 
     private IdentityRules() {}
 
@@ -64,7 +71,7 @@ public final class IdentityRules {
      */
     private static boolean hasCheckDigit(String jurisdiction, Vin vin) {
         char region = vin.symbols().charAt(0);
-        return jurisdiction.matches("(US|CA)(-.*)?") && region >= '1' && region <= '5';
+        return NORTH_AMERICA.matcher(jurisdiction).matches() && region >= '1' && region <= '5';
     }
 
     private void checkAxle(String where, AxleSpecification axle) {
@@ -72,10 +79,17 @@ public final class IdentityRules {
     }
 
     private void checkTyre(String where, Tyre tyre) {
+        if (sound.contains(tyre)) {
+            return;
+        }
+        int before = problems.size();
         checkSizeAndService(where, "size", tyre.size(), tyre.loadIndex(), tyre.speedSymbol());
         var tin = tyre.tin();
         if (tin != null) {
             attempt(where + "/tin", () -> Tin.parse(tin));
+        }
+        if (problems.size() == before) {
+            sound.add(tyre);
         }
     }
 

@@ -98,10 +98,10 @@ public final class VisitRules {
             var standing = new StandingReadings(visit);
             for (int r = 0; r < visit.readings().size(); r++) {
                 var reading = visit.readings().get(r);
-                var place = where + "/readings/" + r;
+                var place = new ReadingPlace(v, r);
                 checkReading(place, visit, reading, readingIds);
                 BrakeReadingRules.problem(history.vehicle(), standing, reading)
-                        .ifPresent(problem -> problems.add(new Problem(place + "/value", problem)));
+                        .ifPresent(problem -> problems.add(new Problem(place.of("value"), problem)));
             }
         }
     }
@@ -123,11 +123,18 @@ public final class VisitRules {
         }
     }
 
-    private void checkReading(String where, Visit visit, Reading reading, Set<String> readingIds) {
-        if (!readingIds.add(reading.id())) {
-            add(where + "/id", new AssessSaid.ReadingTwice(reading.id()));
+    /** Where a reading stands, which is written down for one of some thousand. */
+    private record ReadingPlace(int visit, int reading) {
+        String of(String member) {
+            return "/visits/" + visit + "/readings/" + reading + "/" + member;
         }
-        checkCorrection(where + "/corrects", visit, reading);
+    }
+
+    private void checkReading(ReadingPlace place, Visit visit, Reading reading, Set<String> readingIds) {
+        if (!readingIds.add(reading.id())) {
+            add(place.of("id"), new AssessSaid.ReadingTwice(reading.id()));
+        }
+        checkCorrection(place, visit, reading);
         var tag = reading.wheelTag();
         var corner = reading.corner();
         if (tag == null || corner == null) {
@@ -137,13 +144,13 @@ public final class VisitRules {
                 && !tag.equals(visit.leftOn().get(corner))
                 && !isOutOfStore(visit, tag)
                 && visit.readings().stream().noneMatch(other -> reading.id().equals(other.corrects()))) {
-            add(where + "/wheel", new AssessSaid.WheelNotThere(tag, corner, there(visit, corner)));
+            add(place.of("wheel"), new AssessSaid.WheelNotThere(tag, corner, there(visit, corner)));
         }
         var wheel = wheels.get(tag);
         var newMm = wheel == null ? null : wheel.tyre().newDepthMm();
         if (newMm != null && reading.measure() == Measure.TREAD_DEPTH && reading.value() > newMm + DEEPER_THAN_NEW_MM) {
             add(
-                    where + "/value",
+                    place.of("value"),
                     new AssessSaid.DeeperThanNew(
                             new Amount(reading.value(), "mm", 1),
                             tag,
@@ -159,15 +166,15 @@ public final class VisitRules {
                 && !visit.leftOn().containsValue(tag);
     }
 
-    private void checkCorrection(String where, Visit visit, Reading reading) {
+    private void checkCorrection(ReadingPlace place, Visit visit, Reading reading) {
         var corrects = reading.corrects();
         if (corrects == null) {
             return;
         }
         if (visit.readings().stream().noneMatch(other -> other.id().equals(corrects))) {
-            add(where, new AssessSaid.CorrectsNothing(corrects));
+            add(place.of("corrects"), new AssessSaid.CorrectsNothing(corrects));
         } else if (endsInACircle(reading, visit)) {
-            add(where, new AssessSaid.CorrectsItself(reading.id(), corrects));
+            add(place.of("corrects"), new AssessSaid.CorrectsItself(reading.id(), corrects));
         }
     }
 

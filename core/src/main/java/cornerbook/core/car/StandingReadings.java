@@ -67,7 +67,7 @@ public final class StandingReadings {
 
     /** Whether a later reading of the visit stands in its place. */
     public boolean isCorrected(Reading reading) {
-        return corrected.contains(reading.id());
+        return !corrected.isEmpty() && corrected.contains(reading.id());
     }
 
     /** By measure and place, whatever order they came in; at one place in the order in which they came into the book. */

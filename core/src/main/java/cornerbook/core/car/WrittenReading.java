@@ -2,6 +2,7 @@ package cornerbook.core.car;
 
 import cornerbook.core.quantity.Quantities;
 import cornerbook.core.say.Refused;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -51,14 +52,14 @@ public final class WrittenReading {
         if (!measure.mayBePoints()) {
             return Optional.empty();
         }
-        var dial = measure == Measure.DISC_THICKNESS_VARIATION
-                ? written.strip()
-                : FIRST_STUD.matcher(written.strip()).replaceFirst("");
-        var parts = BETWEEN_POINTS.splitAsStream(dial).toList();
+        boolean namesStud = measure != Measure.DISC_THICKNESS_VARIATION && written.indexOf(':') >= 0;
+        var dial = namesStud ? FIRST_STUD.matcher(written.strip()).replaceFirst("") : written.strip();
+        var parts = parts(dial);
         if (parts.isEmpty()) {
             return Optional.empty();
         }
-        boolean hasUnit = UNIT.matcher(parts.getLast()).matches();
+        boolean hasUnit = parts.getLast().equals(measure.unit())
+                || UNIT.matcher(parts.getLast()).matches();
         var unit = hasUnit ? parts.getLast() : measure.unit();
         var points = hasUnit ? parts.subList(0, parts.size() - 1) : parts;
         if (points.size() <= 1) {
@@ -70,6 +71,18 @@ public final class WrittenReading {
         return Optional.of(points.stream()
                 .map(point -> Quantities.parse(point + " " + unit, measure.unit()))
                 .toList());
+    }
+
+    /** The readings of each disc of each visit are parted so, and nearly all by one blank. */
+    private static List<String> parts(String dial) {
+        boolean byOneBlank = dial.indexOf("  ") < 0 && dial.chars().noneMatch(WrittenReading::isOtherSeparator);
+        return byOneBlank
+                ? Arrays.asList(dial.split(" "))
+                : BETWEEN_POINTS.splitAsStream(dial).toList();
+    }
+
+    private static boolean isOtherSeparator(int character) {
+        return character == ';' || (character < ' ');
     }
 
     /** The stud at which the first of the points was read, 1 where none is named; the car has fewer than 11. */

@@ -19,7 +19,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -43,7 +42,6 @@ public final class Case {
     private final Optional<WheelSet> comingOff;
     private final LocalDate dueBySeason;
     private final LocalDate nextVisit;
-    private final List<Said> workDone;
 
     /**
      * A visit of a car. Later visits do not count.
@@ -65,7 +63,7 @@ public final class Case {
                 ? ChangeOver.USUAL
                 : place.under(limits.findWinterLaw(history.vehicle().jurisdiction()));
         visit = history.getVisit(visitId);
-        visits = history.visits().subList(0, history.visits().indexOf(visit) + 1);
+        visits = history.visits().subList(0, place(history, visit) + 1);
         readingsByVisit = visits.stream().map(StandingReadings::new).toList();
         runs = new RunHistory(history, visits, knowledge);
         var arrivedOn = asItStands(visit.arrivedOn());
@@ -75,7 +73,15 @@ public final class Case {
         dueBySeason = dueBySeason(arrivedOn);
         var agreed = visit.card().nextVisitDue();
         nextVisit = agreed != null && agreed.isAfter(visit.date()) ? agreed : dueBySeason;
-        workDone = WorkDone.of(history, visit, readings());
+    }
+
+    /** Of a visit among those of its car; by its id, as comparing all that was read takes longer. */
+    private static int place(CarHistory history, Visit visit) {
+        int place = 0;
+        while (!history.visits().get(place).id().equals(visit.id())) {
+            place++;
+        }
+        return place;
     }
 
     private LocalDate dueBySeason(Optional<WheelSet> arrivedOn) {
@@ -95,7 +101,8 @@ public final class Case {
                 .toList();
         return history.findSetOn(wheelAt)
                 .map(set -> wheels.size() != Corner.values().length
-                                || Set.copyOf(set.wheels()).equals(Set.copyOf(wheels))
+                                || (wheels.containsAll(set.wheels())
+                                        && set.wheels().containsAll(wheels))
                         ? set
                         : new WheelSet(set.id(), set.season(), set.storePlace(), wheels));
     }
@@ -253,6 +260,6 @@ public final class Case {
 
     /** What was done at the visit, one {@link Work} each; behind it what a file that the visit came in says in its own words. */
     public List<Said> workDone() {
-        return workDone;
+        return WorkDone.of(history, visit, readings());
     }
 }

@@ -33,6 +33,13 @@ public final class Quantities {
     /** So few have no value without end. */
     private static final int MOST_PLAIN_DIGITS = 30;
 
+    /** Whole numbers of so many digits are below 2^53. */
+    private static final int MOST_EXACT_DIGITS = 15;
+
+    private static final double[] POWERS_OF_TEN = {
+        1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14
+    };
+
     private Quantities() {}
 
     /**
@@ -69,11 +76,24 @@ public final class Quantities {
             return OptionalDouble.empty();
         }
         int unitAt = end < text.length() && text.charAt(end) == ' ' ? end + 1 : end;
-        var unit = text.substring(unitAt);
-        if (!unit.isEmpty() && !unit.equals(bookUnit)) {
-            return OptionalDouble.empty();
+        boolean fits = unitAt == text.length()
+                || (text.length() - unitAt == bookUnit.length() && text.startsWith(bookUnit, unitAt));
+        return fits ? OptionalDouble.of(decimal(text, end, separator)) : OptionalDouble.empty();
+    }
+
+    /**
+     * The decimal that a text begins with. Of few digits it is a whole number over a power of ten, both of which a double has
+     * exactly, so that one division rounds as parsing would (Clinger, How to Read Floating Point Numbers Accurately, 1990).
+     */
+    private static double decimal(String text, int end, int separator) {
+        if (end > MOST_EXACT_DIGITS) {
+            return Double.parseDouble(text.substring(0, end).replace(',', '.'));
         }
-        return OptionalDouble.of(Double.parseDouble(text.substring(0, end).replace(',', '.')));
+        long digits = 0;
+        for (int at = 0; at < end; at++) {
+            digits = at == separator ? digits : digits * 10 + (text.charAt(at) - '0');
+        }
+        return separator < 0 ? digits : digits / POWERS_OF_TEN[end - separator - 1];
     }
 
     private static boolean isDigit(char character) {

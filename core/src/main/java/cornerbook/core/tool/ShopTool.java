@@ -8,6 +8,7 @@ import cornerbook.core.say.Said;
 import cornerbook.core.torque.WrenchScale;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +30,7 @@ public record ShopTool(
         double offset,
         LocalDate calibrationDue,
         @Nullable Hoist hoist) {
+    private static final Pattern MARK = Pattern.compile("[\\p{L}\\d][\\p{L}\\d ._-]{0,19}");
     private static final double HIGHEST_GAUGE_KPA = 2000;
     private static final double MOST_OFFSET_SHARE = 0.1;
 
@@ -57,7 +59,7 @@ public record ShopTool(
     }
 
     public ShopTool {
-        if (!id.matches("[\\p{L}\\d][\\p{L}\\d ._-]{0,19}")) {
+        if (!MARK.matcher(id).matches()) {
             throw new Refused(new ToolSaid.UnfitMark(Quoted.of(id)));
         }
         if (name.isBlank() || name.length() > 80) {

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Week and year of manufacture of a tyre (49 CFR 574.5). Week 01 is the first full calendar week, Sunday to Saturday, and
@@ -18,6 +19,7 @@ import java.util.Locale;
  */
 public record DateCode(int week, int year) {
     private static final double DAYS_PER_YEAR = 365.25;
+    private static final Pattern FOUR_DIGITS = Pattern.compile("[0-9]{4}");
 
     /** Refuses weeks and years that a code of four digits cannot mean. */
     public DateCode {
@@ -35,7 +37,7 @@ public record DateCode(int week, int year) {
      * @throws IllegalArgumentException with one sentence when the digits are no week and year
      */
     public static DateCode parse(String digits) {
-        if (!digits.matches("[0-9]{4}")) {
+        if (!FOUR_DIGITS.matcher(digits).matches()) {
             throw new Refused(new TyreSaid.NoDateCode(Quoted.of(digits)));
         }
         return new DateCode(Integer.parseInt(digits.substring(0, 2)), 2000 + Integer.parseInt(digits.substring(2)));

@@ -23,6 +23,7 @@ import java.util.regex.Pattern;
 public record Mounting(
         int holes, double circleMm, String thread, Seat seat, double boreMm, double offsetMm, double rimCode) {
     private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern WRITTEN =
             Pattern.compile("(\\d{1,2})X" + NUMBER + " (M\\d+X\\d(?:\\.\\d+)?|\\d+/\\d+-\\d+) (CONE|BALL|FLAT) "
                     + NUMBER + " ET(-?\\d+(?:\\.\\d+)?) " + NUMBER + "J?");
@@ -41,12 +42,12 @@ public record Mounting(
      * @throws IllegalArgumentException with one sentence
      */
     public static Mounting parse(String text) {
-        var match = WRITTEN.matcher(text.strip()
-                .toUpperCase(Locale.ROOT)
-                .replace('×', 'X')
-                .replace(',', '.')
-                .replace('−', '-')
-                .replaceAll("\\s+", " "));
+        var match = WRITTEN.matcher(BLANKS.matcher(text.strip()
+                        .toUpperCase(Locale.ROOT)
+                        .replace('×', 'X')
+                        .replace(',', '.')
+                        .replace('−', '-'))
+                .replaceAll(" "));
         if (!match.matches()) {
             throw new Refused(new TyreSaid.NoMounting(Quoted.of(text)));
         }

@@ -4,6 +4,7 @@ import cornerbook.core.quantity.Quoted;
 import cornerbook.core.say.Refused;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -30,9 +31,15 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
     /** The letters that 49 CFR 574.5 leaves out, as they are taken for digits or each other; from memory. */
     private static final String NOT_USED = "GIOQSZ";
 
+    private static final Pattern SYMBOLS = Pattern.compile("[A-Z0-9]{3," + LONGEST + "}");
+    private static final Pattern BETWEEN_GROUPS = Pattern.compile("[\\s\\u00a0\\u202f.·-]+");
+    private static final Pattern DOT = Pattern.compile("^DOT ?");
+    private static final Pattern THREE_DIGITS = Pattern.compile("(.*[A-Z])?[0-9]{3}");
+    private static final Pattern FOUR_DIGITS = Pattern.compile(".*[0-9]{4}");
+
     /** Refuses what is no TIN. */
     public Tin {
-        if (!symbols.matches("[A-Z0-9]{3,%s}".formatted(LONGEST))) {
+        if (!SYMBOLS.matcher(symbols).matches()) {
             throw new Refused(new TyreSaid.NoTin(Quoted.of(symbols), LONGEST));
         }
     }
@@ -43,16 +50,17 @@ public record Tin(String symbols, @Nullable DateCode dateCode) {
      * @throws IllegalArgumentException with one sentence that says which part does not fit
      */
     public static Tin parse(String text) {
-        var groups = text.toUpperCase(Locale.ROOT)
-                .replaceAll("[\\s\\u00a0\\u202f.·-]+", " ")
-                .strip()
-                .replaceFirst("^DOT ?", "");
+        var parted = BETWEEN_GROUPS
+                .matcher(text.toUpperCase(Locale.ROOT))
+                .replaceAll(" ")
+                .strip();
+        var groups = DOT.matcher(parted).replaceFirst("");
         var symbols = groups.replace(" ", "");
         var last = groups.substring(groups.lastIndexOf(' ') + 1);
-        if (last.matches("(.*[A-Z])?[0-9]{3}")) {
+        if (THREE_DIGITS.matcher(last).matches()) {
             return new Tin(symbols, null);
         }
-        if (!last.matches(".*[0-9]{4}")) {
+        if (!FOUR_DIGITS.matcher(last).matches()) {
             throw new Refused(new TyreSaid.TinWithoutDate(Quoted.of(text)));
         }
         return new Tin(symbols, DateCode.parse(last.substring(last.length() - 4)));

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WrittenReadingTest {
     @ParameterizedTest
@@ -30,6 +31,20 @@ class WrittenReadingTest {
     void variationIsOneValueOrThePoints(String written, double variationMm) {
         assertThat(WrittenReading.valueOf(Measure.DISC_THICKNESS_VARIATION, written))
                 .isCloseTo(variationMm, within(1e-9));
+    }
+
+    /** However they are parted, the points are the same. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "27.312 27.308 27.301 27.318 mm",
+                "27.312 27.308 27.301 27.318",
+                " 27.312  27.308\t27.301 27.318 mm ",
+                "27.312;27.308; 27.301 ;27.318 mm"
+            })
+    void pointsMayBePartedInManyWays(String written) {
+        assertThat(WrittenReading.findPoints(Measure.DISC_RUNOUT, written))
+                .hasValue(List.of(27.312, 27.308, 27.301, 27.318));
     }
 
     @Test

@@ -7,7 +7,9 @@ import cornerbook.core.say.Refused;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,6 +34,22 @@ class QuantitiesPropertyTest {
             double again = Quantities.parse(Quantities.show(value, bookUnit), bookUnit);
             assertThat(again).isCloseTo(value, within(halfDigit * (1 + 1e-9)));
             assertThat(Quantities.show(again, bookUnit)).isEqualTo(Quantities.show(value, bookUnit));
+        }
+    }
+
+    /** Digits as people write them give what the JDK reads, to the last bit, however many there are. */
+    @Test
+    void digitsAreReadAsTheJdkReadsThem() {
+        var random = new SplittableRandom(20_261_201);
+        for (int i = 0; i < 20_000; i++) {
+            var digits = random.ints(random.nextInt(1, 20), 0, 10)
+                    .mapToObj(Integer::toString)
+                    .collect(Collectors.joining());
+            int whole = random.nextInt(1, digits.length() + 1);
+            var written =
+                    whole == digits.length() ? digits : digits.substring(0, whole) + "." + digits.substring(whole);
+            assertThat(Quantities.parse(written + " mm", "mm")).isEqualTo(Double.parseDouble(written));
+            assertThat(Quantities.parse(written.replace('.', ','), "mm")).isEqualTo(Double.parseDouble(written));
         }
     }
 

@@ -96,6 +96,9 @@ public final class TreadForecaster {
 
     public TreadForecaster(Case given) {
         this(given.history(), given.visits(), given.visit(), given.runs(), given.knowledge(), given.changeOver());
+        for (int v = 0; v < visits.size(); v++) {
+            currentByVisit.put(visits.get(v).id(), given.readingsByVisit().get(v));
+        }
     }
 
     private StandingReadings current(Visit visit) {

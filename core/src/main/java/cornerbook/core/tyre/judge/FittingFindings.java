@@ -23,6 +23,7 @@ import cornerbook.core.tyre.judge.FittingSaid.Rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,6 +35,8 @@ import org.jspecify.annotations.Nullable;
 public final class FittingFindings {
     /** Vehicle makers' manuals for temporary spares: 50 mph, 80 km/h. */
     private static final double SPARE_KMH = 80;
+
+    private static final Pattern NEITHER_LETTER_NOR_DIGIT = Pattern.compile("[^\\p{L}\\p{N}]");
 
     private final Case given;
     private final List<Fitted> wheels;
@@ -145,7 +148,7 @@ public final class FittingFindings {
 
     /** The same model may be written with other capitals, blanks and hyphens. */
     private static String bare(String model) {
-        return model.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
+        return NEITHER_LETTER_NOR_DIGIT.matcher(model.toLowerCase(Locale.ROOT)).replaceAll("");
     }
 
     private void swapped() {
