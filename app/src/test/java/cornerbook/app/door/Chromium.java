@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.extension.ExtensionContext.Namespace;
  * The system's Chromium without a window, registered by the tests of the pages. It starts with the first of them, ends with
  * the last, and closes after each test what that one opened.
  */
-public final class Chromium implements BeforeEachCallback, AfterEachCallback {
+public final class Chromium implements BeforeEachCallback, AfterEachCallback, AfterAllCallback {
     /** The shell is the same browser without what draws its own windows, and takes half the time. */
     private static final List<Path> EXECUTABLES =
             List.of(Path.of("/usr/lib/chromium/chromium-headless-shell"), Path.of("/usr/bin/chromium"));
@@ -43,6 +44,7 @@ public final class Chromium implements BeforeEachCallback, AfterEachCallback {
     private final List<String> more;
     private final List<BrowserContext> opened = new ArrayList<>();
     private @Nullable Browser browser;
+    private @Nullable Page kept;
 
     /** With more of Chromium's own arguments; each list of them starts a browser of its own. */
     public Chromium(String... more) {
@@ -63,10 +65,30 @@ public final class Chromium implements BeforeEachCallback, AfterEachCallback {
         opened.clear();
     }
 
+    @Override
+    public void afterAll(ExtensionContext context) {
+        if (kept != null) {
+            kept.context().close();
+        }
+    }
+
     /** A page with its own cookies and storage. */
     public Page newPage(int width, int height) {
         return open(new Browser.NewContextOptions().setViewportSize(width, height))
                 .newPage();
+    }
+
+    /**
+     * The one page of a class that has one instance for all its tests, for tests that only look: a page of its own costs each of
+     * them a process of Chromium's and all that pages share.
+     */
+    public Page keptPage() {
+        var page = kept;
+        if (page == null) {
+            page = context(new Browser.NewContextOptions()).newPage();
+            kept = page;
+        }
+        return page;
     }
 
     /** A page at this address, on a telephone when it is 390 wide, else on a tablet. */
@@ -83,9 +105,13 @@ public final class Chromium implements BeforeEachCallback, AfterEachCallback {
     }
 
     private BrowserContext open(Browser.NewContextOptions options) {
-        var context = Objects.requireNonNull(browser, "not registered").newContext(options);
+        var context = context(options);
         opened.add(context);
         return context;
+    }
+
+    private BrowserContext context(Browser.NewContextOptions options) {
+        return Objects.requireNonNull(browser, "not registered").newContext(options);
     }
 
     private record Running(Playwright playwright, Browser browser) implements AutoCloseable {
