@@ -59,6 +59,7 @@ final class PageServer {
         }
         terminal.out().flush();
         server.learnIfNew();
+        server.drawAhead();
         try {
             new CountDownLatch(1).await();
         } catch (InterruptedException e) {

@@ -71,14 +71,21 @@ public final class CornerbookServer {
     private final Learning learning;
     private final CarLists lists;
     private final List<Room> rooms;
+    private final FirstSheet firstSheet;
 
     private CornerbookServer(
-            Listeners listeners, Refusals refusals, Learning learning, CarLists lists, List<Room> rooms) {
+            Listeners listeners,
+            Refusals refusals,
+            Learning learning,
+            CarLists lists,
+            List<Room> rooms,
+            FirstSheet firstSheet) {
         this.listeners = listeners;
         this.refusals = refusals;
         this.learning = learning;
         this.lists = lists;
         this.rooms = rooms;
+        this.firstSheet = firstSheet;
     }
 
     /**
@@ -112,8 +119,13 @@ public final class CornerbookServer {
         var refusals = new Refusals(Clock.systemUTC());
         var pairing = new Pairing(desk.book().devices(), desk.clock(), refusals);
         var guard = new RequestGuard(door, pairing, connections, refusals);
+        var firstSheet = new FirstSheet(new FindingsHandler(desk, pages, letterhead)::latestSheet);
         Consumer<HttpRouting.Builder> routes = routing -> {
             routing.addFilter(guard);
+            routing.addFilter((chain, request, response) -> {
+                chain.proceed();
+                firstSheet.pageAnswered();
+            });
             for (var room : rooms) {
                 room.open(routing, desk, pages);
             }
@@ -124,7 +136,7 @@ public final class CornerbookServer {
                 certificate == null ? routing -> {} : new CertificateHandler(pages, door, certificate)::route;
         var listeners = new Listeners(door, routes, certificates, connections);
         lists.start();
-        return new CornerbookServer(listeners, refusals, learning, lists, rooms);
+        return new CornerbookServer(listeners, refusals, learning, lists, rooms, firstSheet);
     }
 
     /** Gets ready what needs no book, beside who opens the book: a start has two processors and waits for one. */
@@ -141,8 +153,14 @@ public final class CornerbookServer {
         learning.learnIfNew();
     }
 
+    /** Draws a sheet to nowhere when the first page has been answered, so that the first that somebody wants is not the first. */
+    public void drawAhead() {
+        firstSheet.start();
+    }
+
     /** Returns when the last page is answered and nothing is being learned any more. */
     public void stop() {
+        firstSheet.close();
         rooms.forEach(Room::close);
         listeners.close();
         refusals.close();

@@ -5,11 +5,16 @@ import com.openhtmltopdf.util.XRLog;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.IOException;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /** Makes PDF/A-2a (ISO 19005-2) with tags (ISO 14289-1) and embedded fonts out of XHTML. */
 public final class SheetPdf {
     private static final byte[] COLOUR_PROFILE =
             ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+
+    static {
+        FontMappers.set(new NoOtherFonts());
+    }
 
     private SheetPdf() {}
 

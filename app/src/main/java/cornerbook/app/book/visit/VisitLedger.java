@@ -44,6 +44,14 @@ public final class VisitLedger {
         return store.read(handle -> new CarReader(handle).findVisit(visitId));
     }
 
+    /** The visit of the latest day; one of them where that day has several, none in a book without visits. */
+    public Optional<String> findLatest() {
+        return store.read(
+                handle -> handle.select("select id from visit where cancelled = 0 order by visit_date desc limit 1")
+                        .mapTo(String.class)
+                        .findOne());
+    }
+
     /** The visits of a day. */
     public List<VisitSummary> list(LocalDate date) {
         return list(date, 0, Integer.MAX_VALUE);

@@ -2,10 +2,12 @@ package cornerbook.app.desk.findings;
 
 import cornerbook.app.book.estimate.WorkTold;
 import cornerbook.app.book.people.TabletAtWork;
+import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.Links;
+import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
@@ -16,11 +18,13 @@ import cornerbook.core.car.Visit;
 import cornerbook.core.finding.Subject;
 import cornerbook.core.say.Said;
 import cornerbook.words.Language;
+import cornerbook.words.Reader;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** The findings of one visit, as a page and as the hand-over sheet. */
@@ -67,9 +71,21 @@ public final class FindingsHandler {
                 response,
                 open.unjudged(),
                 "handover-" + open.visit().date(),
-                () -> Optional.of(HandoverSheet.render(
-                        desk.assess(open), letterhead, desk.now(), notes, agreed(open.visit()), reader)),
+                () -> Optional.of(judged(open, notes, reader).get()),
                 Told.labels("app/desk/findings").of("nothing-to-hand-over"));
+    }
+
+    /** What draws the sheet of the latest visit, for which the book is asked nothing more; empty where there was none. */
+    public Optional<Supplier<byte[]>> latestSheet() {
+        return desk.book().visits().findLatest().map(desk::getOpenVisit).map(open -> judged(
+                open, desk.book().records().notes(open.visit().id()), desk.customerReader(open.history())));
+    }
+
+    private Supplier<byte[]> judged(OpenVisit open, VisitNotes notes, Reader reader) {
+        var assessment = desk.assess(open);
+        var agreed = agreed(open.visit());
+        var madeAt = desk.now();
+        return () -> HandoverSheet.render(assessment, letterhead, madeAt, notes, agreed, reader);
     }
 
     /** What the findings asked for and nobody took stands on the sheet by itself. */
