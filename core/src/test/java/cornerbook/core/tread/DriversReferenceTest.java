@@ -56,7 +56,8 @@ class DriversReferenceTest {
         for (int place = 0; place < earlier; place++) {
             assertThat(drivers.withFactor(place)).isCloseTo(expected.getEntry(place, earlier), within(SCATTER));
             for (int other = 0; other < earlier; other++) {
-                assertThat(drivers.covariance(place, other)).isCloseTo(expected.getEntry(place, other), within(SCATTER));
+                assertThat(drivers.covariance(place, other))
+                        .isCloseTo(expected.getEntry(place, other), within(SCATTER));
             }
         }
     }
@@ -74,16 +75,16 @@ class DriversReferenceTest {
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void posteriorEqualsGeneralizedLeastSquares(long seed) {
         var random = new SplittableRandom(seed);
-        var parameters = WearParameters.defaults(DriveLayout.values()[random.nextInt(3)])
-                .with(WearParameter.SLOWING, 1e-12);
+        var parameters =
+                WearParameters.defaults(DriveLayout.values()[random.nextInt(3)]).with(WearParameter.SLOWING, 1e-12);
         for (var drivers : List.of(new Drivers(List.of(3)), new Drivers(List.of(3, 7)))) {
             var readings = sixSeasons(random);
-            var design =
-                    new SetDesign(Collections.nCopies(TYRES, NewDepth.stated(8)), readings, drivers, parameters);
+            var design = new SetDesign(Collections.nCopies(TYRES, NewDepth.stated(8)), readings, drivers, parameters);
 
             var gaussian = new WearModel(parameters).gaussian(design);
 
-            var expected = new LeastSquares(parameters, readings, drivers.changes().size());
+            var expected =
+                    new LeastSquares(parameters, readings, drivers.changes().size());
             for (int rate = 0; rate < RATES; rate++) {
                 int unknown = design.firstRate() + rate;
                 var weights = expected.ofRate(rate);
@@ -199,9 +200,13 @@ class DriversReferenceTest {
                     int driver = leg.season() < 3 ? 0 : leg.season() == 3 ? 1 : 2;
                     design[i][BODY] -= usual;
                     design[i][CORNER + leg.corner().ordinal()] -= usual;
-                    design[i][GROOVE + reading.groove().ordinal() * TYRES + leg.corner().ordinal()] -= usual;
+                    design[i][
+                            GROOVE
+                                    + reading.groove().ordinal() * TYRES
+                                    + leg.corner().ordinal()] -= usual;
                     design[i][DRIVER + driver] -= usual;
-                    design[i][season + leg.season()] -= parameters.share(leg.corner().axle()) * leg.thousandKm();
+                    design[i][season + leg.season()] -=
+                            parameters.share(leg.corner().axle()) * leg.thousandKm();
                 }
                 noise.setEntry(i, i, square(parameters.readingSdMm()));
             }

@@ -221,9 +221,7 @@ class TreadForecastTest {
         var others = winterGroove(after, "v3", 0);
 
         assertThat(own.rateMmPer1000Km()).isGreaterThan(0.3);
-        assertThat(others.rateMmPer1000Km())
-                .isGreaterThan(0.2)
-                .isLessThan(own.rateMmPer1000Km() - 0.05);
+        assertThat(others.rateMmPer1000Km()).isGreaterThan(0.2).isLessThan(own.rateMmPer1000Km() - 0.05);
         assertThat(others.rateSdMmPer1000Km()).isGreaterThan(1.5 * own.rateSdMmPer1000Km());
         assertThat(others.ownShareOfRate()).isLessThan(0.5 * own.ownShareOfRate());
         assertThat(others.depthMm()).isCloseTo(own.depthMm(), within(0.01));
