@@ -107,7 +107,8 @@ class SheetPageTest {
     @Test
     void wheelsThatAreNotTorquedAreNamedInOneSentence() {
         var base = SheetCars.finished();
-        var readings = List.of(new Reading("w-1", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 8, "", null, null));
+        var readings =
+                List.of(new Reading("w-1", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 8, "", null, null));
         assertThat(page(SheetCars.ofVisit(base, SheetCars.visit(base.visit(), readings, List.of(), ""))))
                 .containsOnlyOnce("torqued")
                 .contains("The wheels at LF, RF, LR and RR are not torqued.");
