@@ -225,7 +225,7 @@ public final class CornerbookServer {
         var others = new OthersHandler(desk, pages);
         var climate = new ClimateHandler(desk, pages);
         var reread = new RereadHandler(desk, pages);
-        var customer = new CustomerHandler(desk, pages);
+        var customer = new CustomerHandler(desk, pages, letterhead);
         var contact = new ContactHandler(desk, customer);
         var cards = new CardHandler(desk, pages);
         var burnish = new BurnishHandler(desk, pages);

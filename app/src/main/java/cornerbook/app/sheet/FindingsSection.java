@@ -173,8 +173,8 @@ public final class FindingsSection {
     }
 
     /**
-     * A thick pad that is stuck is not told to be good, nor the caliper of a brake that does not let go, nor a pad that is replaced with
-     * its worn mate, nor the torque of a wheel whose fasteners are damaged.
+     * A thick pad that is stuck is not told to be good, nor the caliper of a brake that does not let go, nor a pad that is
+     * replaced with its worn mate, nor the torque of a wheel whose fasteners are damaged.
      */
     private boolean isInDoubt(Subject subject) {
         var corner = subject.corner();

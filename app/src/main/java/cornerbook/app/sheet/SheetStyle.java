@@ -26,18 +26,18 @@ public final class SheetStyle {
             h1 { margin-top: 1mm; }
             .invented { color: PLUM; font-weight: 700; }
             .facts td { width: 25%; border-top: 0.15mm solid HAIRLINE; }
-            .overview { border-left: 1.6mm solid SLATE; padding: 2mm 3mm; margin: 2mm 68mm 0 0; font-size: 12pt; line-height: 1.2; }
+            .overview { border-left: 1.6mm solid SLATE; padding: 2mm 3mm; margin: 2mm 80mm 0 0; font-size: 12pt; line-height: 1.2; }
             svg { display: inline-block; vertical-align: middle; }
             .RUNS_OUT th { color: OCHRE; }
             .SPENT th, .UNSAFE th { color: PLUM; }
             .overview.RUNS_OUT { border-color: OCHRE; }
             .overview.SPENT, .overview.UNSAFE { border-color: PLUM; }
-            .car { float: right; width: 62mm; margin: 2mm 0 0 4mm; }
-            .car svg { width: 62mm; height: 48mm; }
+            .car { float: right; width: 74mm; margin: 2mm 0 0 4mm; }
+            .car svg { width: 74mm; height: 57.2mm; }
             .clear { clear: both; }
-            .unjudged { margin: 1.5mm 68mm 0 0; }
+            .unjudged { margin: 1.5mm 80mm 0 0; }
             .unjudged h2 { font-size: 8.5pt; margin-top: 0; color: INK; }
-            .back { width: auto; margin: 2.5mm 68mm 0 0; }
+            .back { width: auto; margin: 2.5mm 80mm 0 0; }
             .back th { white-space: nowrap; color: SLATE; padding-right: 4mm; }
             .back th, .back td { border-top: 0.15mm solid SLATE; border-bottom: 0.15mm solid SLATE; }
             .declined { border-left: 0.6mm dashed OCHRE; padding-left: 3mm; margin-top: 1.5mm; page-break-inside: avoid; }
@@ -61,7 +61,7 @@ public final class SheetStyle {
             .todo { width: 52mm; }
             .findings td p { margin: 0 0 0.4mm 0; }
             .findings td:nth-child(2) { font-weight: 700; }
-            .box { border: 0.5mm solid OCHRE; padding: 0 3mm 1.5mm 3mm; margin: 2.5mm 68mm 0 0; page-break-inside: avoid; }
+            .box { border: 0.5mm solid OCHRE; padding: 0 3mm 1.5mm 3mm; margin: 2.5mm 80mm 0 0; page-break-inside: avoid; }
             .box h2 { margin-top: 1.5mm; }
             .close { page-break-inside: avoid; margin-top: 2mm; }
             .signatures td { width: 50%; padding: 1mm 4mm 0 0; border-top: 0.2mm solid INK; }

@@ -29,6 +29,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,10 +107,28 @@ class SheetPageTest {
     @Test
     void wheelsThatAreNotTorquedAreNamedInOneSentence() {
         var base = SheetCars.finished();
-        var readings = List.of(new Reading("w-1", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 8, "", null, null));
+        var readings =
+                List.of(new Reading("w-1", Measure.PAD_THICKNESS, Corner.LF, null, Spot.INNER, 8, "", null, null));
         assertThat(page(SheetCars.ofVisit(base, SheetCars.visit(base.visit(), readings, List.of(), ""))))
                 .containsOnlyOnce("torqued")
                 .contains("The wheels at LF, RF, LR and RR are not torqued.");
+    }
+
+    /** 7.5 points: common practice for small print, no source. */
+    @Test
+    void theSmallestLettersOfTheCarsPictureCanBeRead() {
+        var page = page(SheetCars.finished());
+        double widthMm = found(page, "\\.car svg \\{ width: (\\d+)mm").findFirst().orElseThrow();
+        var picture = page.substring(page.indexOf("<div class=\"car\">"));
+        var svg = picture.substring(0, picture.indexOf("</svg>"));
+        double mmPerUnit = widthMm / found(svg, "viewBox=\"0 0 (\\d+)").findFirst().orElseThrow();
+        assertThat(found(svg, "font-size=\"(\\d+)").map(size -> size * mmPerUnit * 72 / 25.4))
+                .isNotEmpty()
+                .allMatch(points -> points >= 7.5);
+    }
+
+    private static Stream<Double> found(String text, String pattern) {
+        return Pattern.compile(pattern).matcher(text).results().map(found -> Double.valueOf(found.group(1)));
     }
 
     /** A tablet takes 1000 characters of it. */

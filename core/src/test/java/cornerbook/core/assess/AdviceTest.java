@@ -88,7 +88,9 @@ class AdviceTest {
         assertThat(freed.getLast().task())
                 .as("the sentence names the corner, the work alone does not")
                 .isEqualTo(new AssessSaid.Work(
-                        Subject.Part.PAD, Todo.Action.SERVICE_BRAKE, Listed.commas(List.of(Advice.corners(List.of(Corner.RR))))));
+                        Subject.Part.PAD,
+                        Todo.Action.SERVICE_BRAKE,
+                        Listed.commas(List.of(Advice.corners(List.of(Corner.RR))))));
         assertThat(freed.getLast().asked())
                 .isEqualTo(new AssessSaid.Asked(
                         new AssessSaid.Task(Todo.Action.SERVICE_BRAKE, null),

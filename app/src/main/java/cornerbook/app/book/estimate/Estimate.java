@@ -40,6 +40,11 @@ public record Estimate(
     /** A tax as the paper names it. */
     public record Named(Tax tax, String registration) {}
 
+    /** Whether a line speaks of what was found at the car, by the letters of its corners. */
+    public boolean asksForWork() {
+        return lines.stream().anyMatch(line -> line.advice() != null);
+    }
+
     /** What lines of it come to; those without a price add nothing. */
     public Total total(List<EstimateLine> some) {
         return Total.of(

@@ -15,8 +15,9 @@ import org.jspecify.annotations.Nullable;
  * nor given back.
  *
  * @param owed by the customer, below zero what goes back to the customer
+ * @param ofBoth what is left of a bill and its credit note together; of the bill itself where it has none
  */
-record Balance(Bill bill, Money owed) {
+record Balance(Bill bill, Money owed, Money ofBoth) {
     /**
      * Of a bill or a credit note.
      *
@@ -24,12 +25,12 @@ record Balance(Bill bill, Money owed) {
      */
     static Balance of(Bill bill, IntFunction<Optional<Bill>> find) {
         if (bill.counts()) {
-            return new Balance(bill, bill.open());
+            return new Balance(bill, bill.open(), bill.open());
         }
         var other = find.apply(bill.isCredit() ? get(bill.credits()) : get(bill.creditedBy()));
         var both = other.map(each -> bill.open().plus(each.open())).orElseGet(bill::open);
         // What is left of the two is asked for on the bill, and given back on the credit note.
-        return new Balance(bill, both.isNegative() == bill.isCredit() ? both : Money.zero(bill.currency()));
+        return new Balance(bill, both.isNegative() == bill.isCredit() ? both : Money.zero(bill.currency()), both);
     }
 
     private static int get(@Nullable Integer number) {
@@ -42,6 +43,9 @@ record Balance(Bill bill, Money owed) {
 
     /** One sentence. */
     String told(Labels w) {
+        if (isNothing() && !ofBoth.isZero()) {
+            return w.of("on-the-other", "credit", bill.isCredit());
+        }
         if (isNothing()) {
             return w.of(bill.open().isZero() ? "all-paid" : "cancel-out");
         }

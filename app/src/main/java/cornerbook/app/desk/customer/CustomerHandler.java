@@ -14,6 +14,7 @@ import cornerbook.app.law.ContactRules;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.coming.Channel;
 import cornerbook.core.coming.Purpose;
 import cornerbook.core.say.Said;
@@ -38,10 +39,12 @@ public final class CustomerHandler {
 
     private final Desk desk;
     private final Pages pages;
+    private final Letterhead letterhead;
 
-    public CustomerHandler(Desk desk, Pages pages) {
+    public CustomerHandler(Desk desk, Pages pages, Letterhead letterhead) {
         this.desk = desk;
         this.pages = pages;
+        this.letterhead = letterhead;
     }
 
     public void show(ServerRequest request, ServerResponse response) {
@@ -117,7 +120,8 @@ public final class CustomerHandler {
                         kept,
                         contact(kept),
                         desk.reader(kept.customer()).say(new CustomerSaid.AskedToReach()),
-                        Told.reader().at(desk.clock().getZone()),
+                        new CustomerPage.AtShop(
+                                Told.reader().at(desk.clock().getZone()), letterhead, desk.today()),
                         Retention.at(desk.book().cars().findUsualPlace().orElse("")),
                         typed,
                         Caller.current().tablet().map(TabletAtWork::person).orElse(null),

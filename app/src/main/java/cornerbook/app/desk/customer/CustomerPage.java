@@ -3,6 +3,7 @@ package cornerbook.app.desk.customer;
 import cornerbook.app.book.customer.KeptOfCustomer;
 import cornerbook.app.book.customer.PricedBill;
 import cornerbook.app.desk.Form;
+import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.coming.Purpose;
 import cornerbook.core.say.Said;
 import cornerbook.words.Language;
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param contact whether this person is called and written to, by purpose and way
  * @param question what the person is asked about it, in his or her language
- * @param shop who reads, by the shop's time
+ * @param shop who gives it out
  * @param retention for how long the shop keeps its papers
  * @param typed what was typed into the form that erases, when it came back
  * @param person who works on the tablet that asks; null where nobody is known
@@ -27,7 +28,7 @@ public record CustomerPage(
         KeptOfCustomer kept,
         List<ContactState> contact,
         String question,
-        Reader shop,
+        AtShop shop,
         Retention retention,
         Form typed,
         @Nullable String person,
@@ -35,6 +36,13 @@ public record CustomerPage(
     public CustomerPage {
         contact = List.copyOf(contact);
     }
+
+    /**
+     * The shop on that day.
+     *
+     * @param reader who reads there, by its time
+     */
+    public record AtShop(Reader reader, Letterhead letterhead, LocalDate today) {}
 
     /** What came back of the form that erases. */
     public Form erasing() {

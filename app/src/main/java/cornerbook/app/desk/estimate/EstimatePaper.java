@@ -107,6 +107,9 @@ final class EstimatePaper {
                         + " ("
                         + reader.say(law.estimate())
                         + ")");
+        if (estimate.asksForWork()) {
+            notes.add(w.of("corners"));
+        }
         last.ifPresent(agreement -> {
             notes.add(w.of(
                     "was-agreed",

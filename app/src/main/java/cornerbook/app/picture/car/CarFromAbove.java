@@ -20,11 +20,11 @@ import org.jspecify.annotations.Nullable;
 public final class CarFromAbove {
     static final int WIDTH = 440;
     static final int HEIGHT = 340;
-    private static final int DETAIL_SIZE = 14;
+    /** Of the smallest letters: where the picture is small, as on a sheet, they are read without glasses. */
+    private static final int DETAIL_SIZE = 16;
 
-    private static final int CAPTION_SIZE = 12;
     /** Letters that fit between the wheel and the edge. */
-    private static final int LONGEST_DETAIL = 17;
+    private static final int LONGEST_DETAIL = 14;
 
     static final String ROOM = "app/picture/car";
 
@@ -71,7 +71,7 @@ public final class CarFromAbove {
         svg.path(
                 "M183 249C200 254 240 254 257 249L266 278C250 290 190 290 174 278Z", Palette.PAPER, Palette.SLATE, 1.5);
         svg.path("M212 40L220 30L228 40", "none", Palette.SLATE, 2);
-        svg.words(220, 60, 12, Anchor.MIDDLE, Palette.SLATE, false, reader.say(Axle.FRONT));
+        svg.words(220, 60, DETAIL_SIZE, Anchor.MIDDLE, Palette.SLATE, false, reader.say(Axle.FRONT));
     }
 
     /** What is too long for the space beside the car goes on below, parted at a blank. */
@@ -89,7 +89,7 @@ public final class CarFromAbove {
 
     private static void drawCorner(Svg svg, Corner corner, @Nullable CornerLabel label, Reader reader) {
         boolean left = corner.side() == Side.LEFT;
-        double middleY = corner.axle() == Axle.FRONT ? 92 : 252;
+        double middleY = corner.axle() == Axle.FRONT ? 92 : 240;
         double wheelX = left ? 143 : 275;
         svg.rectangle(wheelX, middleY - 30, 22, 60, 6, Palette.SLATE, Palette.SLATE);
         for (double groove : new double[] {5.5, 11, 16.5}) {
@@ -109,7 +109,7 @@ public final class CarFromAbove {
         }
         svg.words(nameX, middleY - 18, 17, anchor, Palette.SLATE, true, reader.say(corner));
         if (!label.caption().isEmpty()) {
-            svg.words(edgeX, middleY + 4, CAPTION_SIZE, anchor, Palette.INK, false, label.caption());
+            svg.words(edgeX, middleY + 4, DETAIL_SIZE, anchor, Palette.INK, false, label.caption());
         }
         svg.words(edgeX, middleY + 22, 20, anchor, Palette.INK, true, label.heading());
         double lineY = middleY + 40;

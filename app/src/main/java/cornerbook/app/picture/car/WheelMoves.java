@@ -15,7 +15,7 @@ public final class WheelMoves {
     private static final double LEFT_X = 176;
     private static final double RIGHT_X = 264;
     private static final double FRONT_Y = 92;
-    private static final double REAR_Y = 252;
+    private static final double REAR_Y = 240;
     /** Beside the straight line, so that two wheels that change places have an arrow each. */
     private static final double BESIDE = 9;
 

@@ -15,6 +15,7 @@ import cornerbook.app.book.estimate.EstimateLine;
 import cornerbook.app.book.mail.Letter;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
+import cornerbook.app.demo.DemoShop;
 import cornerbook.app.desk.Links;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.mail.Delivery;
@@ -144,6 +145,9 @@ class CustomerPagesTest {
             assertThat(page)
                     .contains(
                             NAME, PHONE, EMAIL, car().vehicle().plate(), "Renew the pads", "Ottilie hears a scraping");
+            assertThat(page)
+                    .as("who gives it out, on paper")
+                    .contains("<p class=\"printed\"><strong>" + DemoShop.NAME);
             var file = new JsonMapper()
                     .readTree(shop.get(Links.customerFile("person-1")).body());
             assertThat(file.path("customer").path("phone").stringValue()).isEqualTo(PHONE);

@@ -115,6 +115,7 @@ class EstimatePagesTest {
         }
         pick(page, "Free, clean", "Yes").click();
         pick(page, "Wiper blades", "Yes").click();
+        assertThat(page.locator("main").innerText()).contains("LF left front, RF right front, LR left rear");
         Axe.assertNoViolation(page, "the customer's lines");
         page.getByText("Go on").click();
         page.locator(".sign svg").waitFor();
