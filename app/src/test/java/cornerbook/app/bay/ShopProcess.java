@@ -2,6 +2,7 @@ package cornerbook.app.bay;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.cli.Main;
+import cornerbook.app.door.JavaProcess;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import java.io.IOException;
@@ -83,17 +84,8 @@ final class ShopProcess implements AutoCloseable, CutVisit.Server {
 
     private Process start() {
         try {
-            var started = new ProcessBuilder(
-                            ProcessHandle.current().info().command().orElseThrow(),
-                            "--enable-native-access=ALL-UNNAMED",
-                            "-cp",
-                            System.getProperty("java.class.path"),
-                            Main.class.getName(),
-                            "serve",
-                            "--data",
-                            folder.toString(),
-                            "--port",
-                            String.valueOf(port))
+            var started = JavaProcess.of(
+                            List.of(), Main.class, "serve", "--data", folder.toString(), "--port", String.valueOf(port))
                     .redirectErrorStream(true)
                     .redirectOutput(folder.resolve("server.log").toFile())
                     .start();

@@ -3,6 +3,7 @@ package cornerbook.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.door.JavaProcess;
 import cornerbook.app.exchange.table.TableFiles;
 import cornerbook.app.exchange.table.TableForm;
 import cornerbook.core.car.Measure;
@@ -173,14 +174,8 @@ class KilledWhileSavingTest {
     /** What the process acknowledged, line by line, until it had said so many and was killed. */
     private List<String> killAfter(int lines, Class<?> program) throws Exception {
         var said = folder.resolve("said");
-        var process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-Djava.io.tmpdir=" + Files.createDirectories(folder.resolve("temporary")),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        program.getName(),
-                        folder.toString())
+        var temporary = Files.createDirectories(folder.resolve("temporary"));
+        var process = JavaProcess.of(List.of("-Djava.io.tmpdir=" + temporary), program, folder.toString())
                 .redirectOutput(said.toFile())
                 .start();
         while (acknowledged(said).size() < lines && process.isAlive()) {

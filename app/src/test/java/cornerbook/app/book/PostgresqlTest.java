@@ -24,6 +24,7 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.cli.Main;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.door.JavaProcess;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Reading;
@@ -337,14 +338,7 @@ class PostgresqlTest {
 
     /** Exit code and words of a check of the book, which never has the password in them. */
     private String check(String address, Map<String, String> environment) throws Exception {
-        var builder = new ProcessBuilder(
-                        ProcessHandle.current().info().command().orElseThrow(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Main.class.getName(),
-                        "check",
-                        "--data",
-                        address)
+        var builder = JavaProcess.of(List.of(), Main.class, "check", "--data", address)
                 .redirectErrorStream(true);
         builder.environment().keySet().removeAll(List.of("PGPASSWORD", "PGPASSFILE"));
         builder.environment().putAll(environment);

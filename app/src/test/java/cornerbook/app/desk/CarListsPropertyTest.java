@@ -9,6 +9,7 @@ import cornerbook.app.book.store.Migrations;
 import cornerbook.app.book.verdict.Gravest;
 import cornerbook.app.book.visit.Because;
 import cornerbook.app.demo.DemoShop;
+import cornerbook.app.door.JavaProcess;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
 import cornerbook.core.car.CarHistory;
@@ -307,14 +308,8 @@ class CarListsPropertyTest {
         try (var book = Book.open(folder)) {
             book.records().addCars(DemoShop.histories(TODAY));
         }
-        var process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-Djava.io.tmpdir=" + Files.createDirectories(folder.resolve("temporary")),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Judging.class.getName(),
-                        folder.toString())
+        var temporary = Files.createDirectories(folder.resolve("temporary"));
+        var process = JavaProcess.of(List.of("-Djava.io.tmpdir=" + temporary), Judging.class, folder.toString())
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
         var said = process.inputReader().readLine();

@@ -119,8 +119,9 @@ class BrowserTest {
     @ParameterizedTest
     @ValueSource(ints = {390, 1180})
     void noPageScrollsSideways(int width) {
+        Page page = chromium.newPage(width, 844);
         for (String address : addresses()) {
-            Page page = open(address, width);
+            page.navigate(shop.address(address));
             Object overflow = page.evaluate("document.documentElement.scrollWidth - window.innerWidth");
             assertThat((int) overflow).as(address + " at " + width).isLessThanOrEqualTo(0);
         }
@@ -189,8 +190,9 @@ class BrowserTest {
 
     @Test
     void everyPageIsReachedByKeyboard() {
+        Page page = chromium.newPage(1180, 820);
         for (String address : addresses()) {
-            Page page = open(address, 1180);
+            page.navigate(shop.address(address));
             page.keyboard().press("Tab");
             assertThat(page.evaluate("document.activeElement.tagName"))
                     .as(address)

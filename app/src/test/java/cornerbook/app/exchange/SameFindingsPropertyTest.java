@@ -2,6 +2,7 @@ package cornerbook.app.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.door.JavaProcess;
 import cornerbook.app.door.ServedShop;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -62,14 +63,9 @@ class SameFindingsPropertyTest {
             Files.writeString(files.resolve(file.getKey()), file.getValue());
         }
         var findings = Files.createDirectories(folder.resolve("findings"));
-        var process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Duser.language=" + language,
-                        "-Duser.country=" + country,
-                        "-Duser.timezone=" + zone,
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        FindingsOfFiles.class.getName(),
+        var process = JavaProcess.of(
+                        List.of("-Duser.language=" + language, "-Duser.country=" + country, "-Duser.timezone=" + zone),
+                        FindingsOfFiles.class,
                         files.toString(),
                         findings.toString(),
                         seed)

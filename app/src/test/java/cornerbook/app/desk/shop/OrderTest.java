@@ -85,9 +85,10 @@ class OrderTest {
 
     @Test
     void targetsAreLargeEnoughAndThePageIsAccessibleInBothLooks() {
+        var page = chromium.open(shop.address(Links.stepOrder(CAR)), 390);
         for (int width : List.of(390, 820, 1180)) {
+            page.setViewportSize(width, 844);
             for (var look : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-                var page = chromium.open(shop.address(Links.stepOrder(CAR)), width);
                 page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(look));
                 Axe.assertNoViolation(page, "order of the work, %s at %d".formatted(look, width));
                 assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
