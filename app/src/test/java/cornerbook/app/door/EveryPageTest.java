@@ -46,6 +46,40 @@ class EveryPageTest {
     /** Paper of 210 mm (ISO 216, A4), less margins of half an inch, at 96 pixels an inch. */
     private static final int PAPER_PX = 698;
 
+    /**
+     * What is wrong with the controls of a page, once it is drawn: texts that are cut and stand whole nowhere else, controls that
+     * a finger misses, and controls that lie over one another.
+     */
+    private static final String FAULTS = """
+            () => new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(drawn))).then(() => {
+              const pen = document.createElement('canvas').getContext('2d');
+              const seen = each => each.checkVisibility() && each.clientWidth > 1 && !each.closest('.unseen');
+              const told = each => each.name || each.innerText;
+              const isCut = each => {
+                const style = getComputedStyle(each);
+                pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+                return each.matches('select')
+                  ? pen.measureText(each.selectedOptions[0]?.text ?? '').width
+                    > each.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight)
+                  : each.scrollWidth > each.clientWidth + 1;
+              };
+              const isToldBelow = each => [...each.parentElement.querySelectorAll('.printed')].some(seen);
+              const controls = [...document.querySelectorAll('main :is(button, .button, select, summary, textarea, input)')]
+                .filter(seen).filter(each => !each.matches('[type=checkbox], [type=radio]'));
+              const resting = controls.filter(each => !each.closest('.store, .jump'))
+                .map(each => [each, each.getBoundingClientRect()]);
+              return [
+                ...controls.filter(each => each.offsetHeight < 40).map(each => `${told(each)} is low`),
+                ...controls.filter(each => !each.matches('textarea, summary')).filter(each => isCut(each) && !isToldBelow(each))
+                  .map(each => `${told(each)} is cut`),
+                ...resting.flatMap(([one, a], at) => resting.slice(at + 1).filter(([other, b]) => !one.contains(other)
+                  && Math.min(a.right, b.right) - Math.max(a.left, b.left) > 3
+                  && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 3)
+                  .map(([other]) => `${told(one)} lies over ${told(other)}`)),
+              ];
+            })
+            """;
+
     @RegisterExtension
     private final Chromium chromium = new Chromium();
 
@@ -188,10 +222,12 @@ class EveryPageTest {
             page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(look));
             page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
             assertFits(page, address + " at " + width);
+            assertHandy(page, address + " at " + width);
             Axe.assertNoViolation(page, "%s, %s at %d".formatted(address, look, width));
             if (look == ColorScheme.LIGHT) {
                 page.setViewportSize(820, 1180);
                 assertFits(page, address + " at 820");
+                assertHandy(page, address + " at 820");
                 assertPrints(page, address);
             }
         }
@@ -201,6 +237,12 @@ class EveryPageTest {
         assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
                 .as(what + " scrolls sideways")
                 .isLessThanOrEqualTo(0);
+    }
+
+    private static void assertHandy(Page page, String what) {
+        assertThat(page.evaluate(FAULTS))
+                .as(what + " has controls that are cut, low or over one another")
+                .isEqualTo(List.of());
     }
 
     /** Controls are no part of the paper; what stands beside them is, and all of it is on the sheet. */
