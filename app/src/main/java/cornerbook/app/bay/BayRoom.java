@@ -1,9 +1,9 @@
 package cornerbook.app.bay;
 
 import cornerbook.app.desk.Desk;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Room;
+import cornerbook.app.desk.link.MoneyLinks;
 import io.helidon.http.Method;
 import io.helidon.webserver.http.HttpRouting;
 import io.helidon.webserver.http.RoutingRequest;
@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 /** The addresses of the bay sheet. */
 public final class BayRoom implements Room {
     /** Also where a customer answers without pairing. */
-    private static final Pattern DESK_VISIT = Pattern.compile("(?:" + Links.AGREE + "[^/]+)?/visits/([^/]+)");
+    private static final Pattern DESK_VISIT = Pattern.compile("(?:" + MoneyLinks.AGREE + "[^/]+)?/visits/([^/]+)");
 
     private final Watch watch = new Watch();
 

@@ -8,10 +8,10 @@ import cornerbook.app.bay.BaySheet.Tick;
 import cornerbook.app.book.shop.SheetStep;
 import cornerbook.app.book.shop.StepOrder;
 import cornerbook.app.book.work.WorkTick;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.asked.AskedStep;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
+import cornerbook.app.desk.link.CarLinks;
 import cornerbook.core.car.Caution;
 import cornerbook.core.car.DataGap;
 import cornerbook.core.car.Measure;
@@ -192,7 +192,7 @@ final class BaySteps {
     private List<Mind> asked(Predicate<DataGap> met) {
         return gaps.stream()
                 .filter(met)
-                .map(gap -> new Mind(bay.say(gap), "", Links.give(vehicle.id(), gap)))
+                .map(gap -> new Mind(bay.say(gap), "", CarLinks.give(vehicle.id(), gap)))
                 .toList();
     }
 

@@ -1,6 +1,7 @@
 package cornerbook.app.desk;
 
 import cornerbook.app.book.store.BookException;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.log.Faults;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
@@ -76,7 +77,7 @@ public final class Problems {
     private void sendFault(ServerRequest request, ServerResponse response, Throwable problem) {
         var asked = request.path().rawPath();
         // What stands behind it is a secret.
-        var path = asked.startsWith(Links.CALENDAR) ? Links.CALENDAR : asked;
+        var path = asked.startsWith(DayLinks.CALENDAR) ? DayLinks.CALENDAR : asked;
         var id = Faults.note(
                 "answering %s %s"
                         .formatted(

@@ -5,9 +5,10 @@ import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.people.Secret;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.estimate.Agreeing;
+import cornerbook.app.desk.link.MoneyLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.request.PageException;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -37,7 +38,7 @@ final class AgreeHandler {
     /** The address names the visit, so that open bay sheets are told of the answer. */
     private static Agreeing.Where where(ServerRequest request, Estimate estimate) {
         return new Agreeing.Where(
-                Links.AGREE + Pages.pathValue(request, "secret") + Links.visit(estimate.visitId()),
+                MoneyLinks.AGREE + Pages.pathValue(request, "secret") + VisitLinks.visit(estimate.visitId()),
                 "",
                 Agreement.Way.LINK,
                 "");

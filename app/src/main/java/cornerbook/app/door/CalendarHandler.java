@@ -5,9 +5,9 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import cornerbook.app.book.people.CalendarAddress;
 import cornerbook.app.book.people.Secret;
 import cornerbook.app.desk.Desk;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.days.CalendarFeed;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.words.Reader;
 import cornerbook.words.UnitSystem;
@@ -42,8 +42,8 @@ final class CalendarHandler {
     /** Each that there is is compared, so that the time tells nothing of them. */
     private Optional<CalendarAddress> find(String file) {
         var hash = Secret.hash(
-                file.endsWith(Links.CALENDAR_FILE)
-                        ? file.substring(0, file.length() - Links.CALENDAR_FILE.length())
+                file.endsWith(DayLinks.CALENDAR_FILE)
+                        ? file.substring(0, file.length() - DayLinks.CALENDAR_FILE.length())
                         : "");
         return desk.book().calendars().list().stream()
                 .filter(address -> Secret.isSame(address.secretHash(), hash))

@@ -1,9 +1,9 @@
 package cornerbook.app.door;
 
 import cornerbook.app.certificate.ShopCertificates;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Problems;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import io.helidon.http.HeaderNames;
@@ -50,7 +50,7 @@ final class CertificateHandler {
                 "door/certificate",
                 new CertificatePage(
                         certificates.fingerprint(),
-                        door.publicAddress(request.localPeer().port()) + Links.PAIR));
+                        door.publicAddress(request.localPeer().port()) + ShopLinks.PAIR));
     }
 
     private void send(ServerRequest request, ServerResponse response) {

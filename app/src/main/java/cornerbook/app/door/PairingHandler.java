@@ -3,9 +3,9 @@ package cornerbook.app.door;
 import cornerbook.app.book.people.DeviceLedger;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Room;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.picture.QrCode;
 import cornerbook.app.request.Told;
 import cornerbook.core.say.Refused;
@@ -55,20 +55,20 @@ final class PairingHandler {
             return;
         }
         ledger.putPerson(name, pairing.hashPin(typed.get("pin")));
-        Pages.redirect(response, Links.DEVICES);
+        Pages.redirect(response, ShopLinks.DEVICES);
     }
 
     /** Tablets that the person works on are theirs no more, and nobody's until they are paired anew. */
     void removePerson(ServerRequest request, ServerResponse response) {
         ledger.removePerson(Form.read(request).get("person"), desk.now()).forEach(this::endStreams);
-        Pages.redirect(response, Links.DEVICES);
+        Pages.redirect(response, ShopLinks.DEVICES);
     }
 
     void unpair(ServerRequest request, ServerResponse response) {
         var device = Form.read(request).get("device");
         ledger.unpair(device, desk.now());
         endStreams(device);
-        Pages.redirect(response, Links.DEVICES);
+        Pages.redirect(response, ShopLinks.DEVICES);
     }
 
     private void endStreams(String deviceId) {
@@ -103,7 +103,7 @@ final class PairingHandler {
     }
 
     private void sendDevices(ServerRequest request, ServerResponse response, int status, String problem) {
-        var address = door.publicAddress(request.localPeer().port()) + Links.PAIR;
+        var address = door.publicAddress(request.localPeer().port()) + ShopLinks.PAIR;
         var code = pairing.code();
         var certificates = door.certificates();
         pages.send(

@@ -4,9 +4,9 @@ import cornerbook.app.book.appointment.DayAsking;
 import cornerbook.app.book.people.Secret;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.days.Picking;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.request.PageException;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -32,7 +32,7 @@ final class PickHandler {
     }
 
     private static String action(ServerRequest request) {
-        return Links.PICK + Pages.pathValue(request, "secret");
+        return DayLinks.PICK + Pages.pathValue(request, "secret");
     }
 
     /** The book is asked for the hash of the secret, whose bits tell nothing of those of another. */

@@ -1,6 +1,8 @@
 package cornerbook.app.door;
 
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.DayLinks;
+import cornerbook.app.desk.link.MoneyLinks;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.Connections;
 import cornerbook.app.request.PageException;
@@ -74,7 +76,7 @@ final class RequestGuard implements Filter {
         refusals.count(Refusals.Reason.NOT_PAIRED);
         if (reads && request.headers().first(HeaderNames.ACCEPT).orElse("").contains("text/html")) {
             response.status(303);
-            response.header(HeaderNames.LOCATION, Links.PAIR);
+            response.header(HeaderNames.LOCATION, ShopLinks.PAIR);
             response.send();
         } else {
             throw new PageException(401, new DoorSaid.NotPaired());
@@ -98,17 +100,17 @@ final class RequestGuard implements Filter {
     private boolean isOpen(RoutingRequest request, String host) {
         var path = request.path().path();
         return door.isLocal(request.localPeer(), request.remotePeer(), host, request.headers())
-                || path.equals(Links.PAIR)
-                || path.startsWith(Links.CALENDAR)
-                || path.startsWith(Links.AGREE)
-                || path.startsWith(Links.PICK)
+                || path.equals(ShopLinks.PAIR)
+                || path.startsWith(DayLinks.CALENDAR)
+                || path.startsWith(MoneyLinks.AGREE)
+                || path.startsWith(DayLinks.PICK)
                 || path.startsWith("/assets/");
     }
 
     /** Only this machine pairs and unpairs others, and takes the whole book out. */
     private static boolean onlyDesk(RoutingRequest request) {
         var path = request.path().path();
-        return path.startsWith(Links.DEVICES) || path.startsWith(Links.out());
+        return path.startsWith(ShopLinks.DEVICES) || path.startsWith(ShopLinks.out());
     }
 
     /** Tells the browser to load, frame and guess nothing else than what comes from here. */

@@ -168,7 +168,7 @@ class ArchitectureTest {
             .notDependOnEachOther()
             .ignoreDependency(
                     JavaClass.Predicates.resideInAPackage("cornerbook.app.desk.."),
-                    JavaClass.Predicates.resideInAPackage("cornerbook.app.desk.asked"));
+                    JavaClass.Predicates.resideInAnyPackage("cornerbook.app.desk.asked", "cornerbook.app.desk.link"));
 
     private static final DescribedPredicate<JavaClass> ROOM = resideInAnyPackage(
             "cornerbook.core.air..",
@@ -235,8 +235,8 @@ class ArchitectureTest {
                     "sheet.SheetPage"),
             "the wheel plan, where it is shown and asked for",
             List.of(
-                    "desk.Links",
                     "desk.asked.WheelProposal",
+                    "desk.plan.PlanRules",
                     "desk.plan.PlannedSet",
                     "desk.wheel.WheelHandler",
                     "desk.wheel.WheelPage",

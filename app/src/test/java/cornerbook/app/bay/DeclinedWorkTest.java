@@ -3,7 +3,7 @@ package cornerbook.app.bay;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.work.Declined;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.VisitLinks;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -74,23 +74,23 @@ class DeclinedWorkTest extends TabletEntries {
     @Test
     void theDeskHasALineForEachAndKeepsWhoSaidSo() throws Exception {
         readThinPads();
-        var page = shop.served().get(Links.findings(visitId)).body();
+        var page = shop.served().get(VisitLinks.findings(visitId)).body();
         assertThat(page).contains("What the customer does not want", "value=\"PAD.LF.REPLACE_PAIR\"");
         var fields = Map.of("advice", "PAD.LF.REPLACE_PAIR", "declined", "1", "saidBy", "Mme Ardent");
-        assertThat(shop.served().post(Links.declined(visitId), fields).statusCode())
+        assertThat(shop.served().post(VisitLinks.declined(visitId), fields).statusCode())
                 .isEqualTo(303);
-        assertThat(shop.served().get(Links.findings(visitId)).body()).contains("Declined by Mme Ardent.");
+        assertThat(shop.served().get(VisitLinks.findings(visitId)).body()).contains("Declined by Mme Ardent.");
         assertThat(shop.served()
-                        .post(Links.declined(visitId), Map.of("advice", "PAD.LF.REPLACE_PAIR"))
+                        .post(VisitLinks.declined(visitId), Map.of("advice", "PAD.LF.REPLACE_PAIR"))
                         .statusCode())
                 .isEqualTo(303);
-        assertThat(shop.served().get(Links.findings(visitId)).body()).doesNotContain("Declined by");
+        assertThat(shop.served().get(VisitLinks.findings(visitId)).body()).doesNotContain("Declined by");
         assertThat(shop.served()
-                        .post(Links.declined(visitId), Map.of("advice", "NO", "declined", "1"))
+                        .post(VisitLinks.declined(visitId), Map.of("advice", "NO", "declined", "1"))
                         .statusCode())
                 .isEqualTo(422);
         var tooLong = Map.of("advice", "PAD.LF.REPLACE_PAIR", "declined", "1", "saidBy", "x".repeat(201));
-        assertThat(shop.served().post(Links.declined(visitId), tooLong).statusCode())
+        assertThat(shop.served().post(VisitLinks.declined(visitId), tooLong).statusCode())
                 .isEqualTo(422);
     }
 }

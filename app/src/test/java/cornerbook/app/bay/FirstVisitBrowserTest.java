@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import cornerbook.app.cars.PlausibleReading;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
 import cornerbook.app.door.Chromium;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -76,7 +76,7 @@ class FirstVisitBrowserTest {
 
     private void newCar() {
         page.navigate(shop.address("/"));
-        tap(page.locator("a[href='" + Links.newCar() + "']").first());
+        tap(page.locator("a[href='" + CarLinks.newCar() + "']").first());
         page.keyboard().type("QX 7007");
         for (var field : List.of(
                 Map.entry("/customer/name", "Tamsin Orlavet"),

@@ -8,7 +8,7 @@ import com.microsoft.playwright.Page;
 import cornerbook.app.book.photo.KeptPhoto;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.work.StandingTicks;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.photo.Jpeg;
@@ -160,7 +160,7 @@ class MisplacedTest {
         var tick = TabletEntries.tick("RECEIVED", true);
         send(TabletEntries.pad("INNER", "8.0"), tick);
         var photo = photo(Corner.LF);
-        assertThat(shop.page(Links.visitData(here)))
+        assertThat(shop.page(VisitLinks.visitData(here)))
                 .contains("Damage and warning lights looked at", "value=\"RF\"", "photo." + photo);
         assertThat(atDesk(Map.of("photo." + photo, "1", "to", "nobody", "reason", "Mixed up")))
                 .isEqualTo(422);

@@ -16,7 +16,8 @@ import cornerbook.app.book.price.PriceKey;
 import cornerbook.app.book.price.PriceRow;
 import cornerbook.app.book.price.PriceValue;
 import cornerbook.app.book.price.TaxPlace;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.MoneyLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -72,11 +73,11 @@ class NotAgreedBrowserTest {
             assertThat(stop).containsText("Stop: the customer has not agreed to this yet");
             Axe.assertNoViolation(page, "a step that is stopped");
             var ask = page.locator(".stops a").getByText("answered by telephone");
-            assertThat(ask).hasAttribute("href", Links.agree(VISIT) + "?way=TELEPHONE");
+            assertThat(ask).hasAttribute("href", MoneyLinks.agree(VISIT) + "?way=TELEPHONE");
 
             var secret = Secret.make();
             shop.book.estimates().link("l", "e", Secret.hash(secret), "", now);
-            var address = shop.address(Links.AGREE + secret + Links.visit(VISIT));
+            var address = shop.address(MoneyLinks.AGREE + secret + VisitLinks.visit(VISIT));
             var shown = page.request()
                     .post(
                             address,

@@ -7,7 +7,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import cornerbook.app.book.photo.Photo;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.photo.Photos;
@@ -66,13 +66,13 @@ class PhotoBrowserTest {
         assertThat(photo().part()).isEqualTo(Subject.Part.CALIPER);
 
         for (int width : new int[] {390, 1180}) {
-            Page desk = chromium.open(shop.address(Links.findings(visitId)), width);
+            Page desk = chromium.open(shop.address(VisitLinks.findings(visitId)), width);
             assertThat(desk.locator("#photos input[type=checkbox]")).isChecked();
             assertThat((Integer) desk.evaluate("document.documentElement.scrollWidth - innerWidth"))
                     .isLessThanOrEqualTo(0);
             Axe.assertNoViolation(desk, "findings at " + width);
         }
-        Page desk = chromium.open(shop.address(Links.findings(visitId)), 1180);
+        Page desk = chromium.open(shop.address(VisitLinks.findings(visitId)), 1180);
         desk.locator("#photos input[type=checkbox]").uncheck();
         desk.locator("#photos")
                 .getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions())

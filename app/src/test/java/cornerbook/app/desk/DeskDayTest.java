@@ -1,5 +1,9 @@
 package cornerbook.app.desk;
 
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.DayLinks;
+import cornerbook.app.desk.link.StoreLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
@@ -58,7 +62,7 @@ class DeskDayTest {
                 new PriceRow(PriceKey.of(Job.BRAKE_SERVICE), new PriceValue(25, null, null), day, "", now));
         shop.book().prices().keep("r", prices);
         assertThat(shop.post(
-                                Links.store(),
+                                StoreLinks.store(),
                                 Map.of(
                                         "id",
                                         UUID.randomUUID().toString(),
@@ -93,7 +97,7 @@ class DeskDayTest {
         tap("Agree a day");
         page.getByLabel("Day", new Page.GetByLabelOptions().setExact(true)).fill(day.toString());
         tap("Book the day");
-        page.waitForURL(url -> url.contains(Links.days()));
+        page.waitForURL(url -> url.contains(DayLinks.days()));
         assertThat(shop.book().appointments().list(day, day))
                 .extracting(agreed -> agreed.car().id())
                 .contains(CAR);
@@ -142,12 +146,12 @@ class DeskDayTest {
         page.locator(".find input").fill(ServedShop.car(CAR).vehicle().plate());
         page.locator(".find input").press("Enter");
         page.waitForURL(url -> url.contains("q="));
-        page.locator("main a[href='%s']".formatted(Links.car(CAR))).last().click();
-        page.waitForURL(url -> url.contains(Links.car(CAR)));
+        page.locator("main a[href='%s']".formatted(CarLinks.car(CAR))).last().click();
+        page.waitForURL(url -> url.contains(CarLinks.car(CAR)));
     }
 
     private int estimateAndBill() {
-        page.locator("a[href='%s']".formatted(Links.findings(VISIT))).first().click();
+        page.locator("a[href='%s']".formatted(VisitLinks.findings(VISIT))).first().click();
         tap("Estimate");
         tap("Give this estimate");
         tap("Customer answers here");

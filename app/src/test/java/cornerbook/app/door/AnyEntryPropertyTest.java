@@ -3,8 +3,9 @@ package cornerbook.app.door;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.bay.BayRoom;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Room;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.tool.ShopTool;
 import java.nio.file.Path;
@@ -75,8 +76,8 @@ class AnyEntryPropertyTest {
         var after = as + ", " + entry;
         pages.assertAnswer(shop.book().cars().find(carId).orElseThrow(), visit.id(), after);
         if (random.nextInt(PRINTED_EVERY) == 0) {
-            pages.assertAnswers(Links.handover(visit.id()), after);
-            pages.assertAnswers(Links.tags(visit.id()), after);
+            pages.assertAnswers(VisitLinks.handover(visit.id()), after);
+            pages.assertAnswers(VisitLinks.tags(visit.id()), after);
         }
         assertThat(entry.putRight(shop, pages)).as("put right: %s", after).isTrue();
         return true;
@@ -84,7 +85,7 @@ class AnyEntryPropertyTest {
 
     private static void assertStands(ServedShop shop, CarHistory neighbour, String as) throws Exception {
         assertThat(shop.book().cars().find(neighbour.vehicle().id())).as(as).contains(neighbour);
-        assertThat(shop.get(Links.car(neighbour.vehicle().id())).body())
+        assertThat(shop.get(CarLinks.car(neighbour.vehicle().id())).body())
                 .as(as)
                 .contains("Latest findings")
                 .doesNotContain("could not be judged");

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.bench.Question;
 import cornerbook.app.bench.Questions;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.asked.Slot;
+import cornerbook.app.desk.link.BenchLinks;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Reading;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -31,15 +33,15 @@ final class CarPages {
     /** Addresses of the pages of a car; of its visits those of one. */
     static List<String> addresses(CarHistory car, String visitId) {
         var id = car.vehicle().id();
-        var addresses = new ArrayList<>(List.of("/", Links.car(id), Links.carData(id), Links.newVisit(id)));
-        Questions.ALL.stream().map(Question::name).forEach(name -> addresses.add(Links.bench(name, id)));
+        var addresses = new ArrayList<>(List.of("/", CarLinks.car(id), CarLinks.carData(id), CarLinks.newVisit(id)));
+        Questions.ALL.stream().map(Question::name).forEach(name -> addresses.add(BenchLinks.bench(name, id)));
         addresses.addAll(
-                List.of(Links.visit(visitId), Links.findings(visitId), Links.plan(visitId), Links.burnish(visitId)));
+                List.of(VisitLinks.visit(visitId), VisitLinks.findings(visitId), VisitLinks.plan(visitId), VisitLinks.burnish(visitId)));
         car.sets().stream()
                 .flatMap(set -> set.wheels().stream())
                 .limit(1)
-                .forEach(wheel -> addresses.add(Links.wheel(wheel.tag())));
-        addresses.addAll(List.of(Links.bay(visitId) + "/sheet.json", Links.bay(visitId) + "/state.json"));
+                .forEach(wheel -> addresses.add(CarLinks.wheel(wheel.tag())));
+        addresses.addAll(List.of(VisitLinks.bay(visitId) + "/sheet.json", VisitLinks.bay(visitId) + "/state.json"));
         return addresses;
     }
 
@@ -74,11 +76,11 @@ final class CarPages {
             fields.put("was." + slot.key(), reading.id());
             fields.put("reason." + slot.key(), "A slip, read again");
         });
-        var answer = shop.post(Links.visit(visitId), fields);
+        var answer = shop.post(VisitLinks.visit(visitId), fields);
         if (answer.statusCode() == 422 && answer.body().contains("name=\"again\"")) {
             var asked = answer.body().replaceFirst("(?s).*name=\"again\" value=\"([^\"]*)\".*", "$1");
             fields.put("again", asked);
-            return accepted(shop.post(Links.visit(visitId), fields).statusCode());
+            return accepted(shop.post(VisitLinks.visit(visitId), fields).statusCode());
         }
         return accepted(answer.statusCode());
     }
@@ -96,7 +98,7 @@ final class CarPages {
 
     /** Sends one entry as a tablet does; gives what was answered. */
     String send(String visitId, Map<String, Object> entry) throws Exception {
-        var request = shop.request(Links.bay(visitId) + "/entries")
+        var request = shop.request(VisitLinks.bay(visitId) + "/entries")
                 .POST(BodyPublishers.ofString(JSON.writeValueAsString(Map.of("entries", List.of(entry)))));
         var answer = shop.send(request);
         assertThat(answer.statusCode()).as("%s of %s", answer.body(), entry).isEqualTo(200);

@@ -1,8 +1,9 @@
 package cornerbook.app.door;
 
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.asked.Slot;
 import cornerbook.app.desk.asked.VisitSlots;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.Visit;
@@ -154,7 +155,7 @@ interface OddEntry {
                     "reason", "A slip",
                     "person", "Ada",
                     "asked", String.valueOf(odometerKm));
-            int status = shop.post(Links.visitData(seen.id()), form).statusCode();
+            int status = shop.post(VisitLinks.visitData(seen.id()), form).statusCode();
             return CarPages.accepted(status) && shop.visit(seen.id()).equals(seen.withOdometer(date, odometerKm));
         }
     }
@@ -175,7 +176,7 @@ interface OddEntry {
                     "asked", String.valueOf(odometerKm)));
             (last.leftOn().isEmpty() ? last.arrivedOn() : last.leftOn())
                     .forEach((corner, tag) -> form.put(corner.name(), tag));
-            int status = shop.post(Links.newVisit(car.vehicle().id()), form).statusCode();
+            int status = shop.post(CarLinks.newVisit(car.vehicle().id()), form).statusCode();
             return CarPages.accepted(status);
         }
 
@@ -204,7 +205,7 @@ interface OddEntry {
         private boolean post(ServedShop shop, Map<Corner, String> chosen) throws Exception {
             var form = new HashMap<>(Map.of("form", UUID.randomUUID().toString()));
             chosen.forEach((corner, tag) -> form.put(corner.name(), tag));
-            int status = shop.post(Links.leaving(visit.id()), form).statusCode();
+            int status = shop.post(VisitLinks.leaving(visit.id()), form).statusCode();
             return CarPages.accepted(status) && shop.visit(visit.id()).leftOn().equals(chosen);
         }
     }

@@ -2,7 +2,7 @@ package cornerbook.app.door;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Visit;
 import java.nio.file.Path;
@@ -30,7 +30,7 @@ class OpenPointsTest {
     }
 
     private static String sheet(ServedShop shop, String visitId) throws Exception {
-        try (var document = Loader.loadPDF(shop.getBytes(Links.handover(visitId)))) {
+        try (var document = Loader.loadPDF(shop.getBytes(VisitLinks.handover(visitId)))) {
             return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }
     }
@@ -40,10 +40,10 @@ class OpenPointsTest {
         var car = finished();
         var visitId = car.visits().getLast().id();
         try (var shop = new ServedShop(folder, List.of(car))) {
-            assertThat(shop.get(Links.findings(visitId)).body()).doesNotContain(SECOND_CHECK);
+            assertThat(shop.get(VisitLinks.findings(visitId)).body()).doesNotContain(SECOND_CHECK);
             assertThat(sheet(shop, visitId)).doesNotContain(SECOND_CHECK, "Draft");
             shop.book().rules().askSecondCheck(true);
-            assertThat(shop.get(Links.findings(visitId)).body()).contains(SECOND_CHECK);
+            assertThat(shop.get(VisitLinks.findings(visitId)).body()).contains(SECOND_CHECK);
             assertThat(sheet(shop, visitId)).contains("Draft", SECOND_CHECK);
         }
     }
@@ -56,7 +56,7 @@ class OpenPointsTest {
                 new Visit("back", ServedShop.TODAY, fitted.odometerKm() + 2000, fitted.leftOn(), Map.of(), List.of());
         try (var shop = new ServedShop(folder, List.of(car))) {
             shop.book().visits().add(car.vehicle().id(), visit);
-            assertThat(shop.get(Links.findings(visit.id())).body()).contains(RETORQUE);
+            assertThat(shop.get(VisitLinks.findings(visit.id())).body()).contains(RETORQUE);
             assertThat(sheet(shop, visit.id())).contains("Draft", RETORQUE);
         }
     }

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.asked.Slot;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.VisitLinks;
+import cornerbook.app.desk.plan.PlanRules;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
@@ -71,13 +73,13 @@ class PagesTest {
                         car.vehicle().name(),
                         car.vehicle().plate(),
                         "Re-torques still open");
-        assertThat(shop.get(Links.car(car.vehicle().id())).body())
+        assertThat(shop.get(CarLinks.car(car.vehicle().id())).body())
                 .contains("Car from above", "Depth over distance", "cut across", "Specification");
-        assertThat(shop.get(Links.newVisit(car.vehicle().id())).body()).contains("New visit", "Odometer", "Technician");
-        assertThat(shop.get(Links.visit(visitId)).body())
+        assertThat(shop.get(CarLinks.newVisit(car.vehicle().id())).body()).contains("New visit", "Odometer", "Technician");
+        assertThat(shop.get(VisitLinks.visit(visitId)).body())
                 .contains("Tread outer", "Wheels leaving on", "Pad movement inner");
-        assertThat(shop.get(Links.findings(visitId)).body()).contains("Why", "Source:", "Hand-over sheet");
-        var sheet = shop.get(Links.handover(visitId));
+        assertThat(shop.get(VisitLinks.findings(visitId)).body()).contains("Why", "Source:", "Hand-over sheet");
+        var sheet = shop.get(VisitLinks.handover(visitId));
         assertThat(sheet.headers().firstValue("Content-Type")).contains("application/pdf");
         assertThat(sheet.body()).startsWith("%PDF");
     }
@@ -85,7 +87,7 @@ class PagesTest {
     @Test
     void planSaysWhoMovesWhatItGainsAndWhy() throws Exception {
         var plan = new Assessor(LimitsFile.load()).plan(car, visitId).orElseThrow();
-        var page = shop.get(Links.plan(visitId)).body();
+        var page = shop.get(VisitLinks.plan(visitId)).body();
         assertThat(page)
                 .contains(
                         "Car from above, front up: wheels move",
@@ -100,23 +102,23 @@ class PagesTest {
                         "odometer history",
                         "the proven best of all sequences");
         for (var path : List.of(
-                Links.visit(visitId),
-                Links.findings(visitId),
-                Links.car(car.vehicle().id()))) {
-            assertThat(shop.get(path).body()).contains("href=\"" + Links.plan(visitId) + "\"");
+                VisitLinks.visit(visitId),
+                VisitLinks.findings(visitId),
+                CarLinks.car(car.vehicle().id()))) {
+            assertThat(shop.get(path).body()).contains("href=\"" + VisitLinks.plan(visitId) + "\"");
         }
     }
 
     @Test
     void planWithoutARuleSaysSoAndPrintsNoTags() throws Exception {
-        var page = shop.get(Links.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
+        var page = shop.get(PlanRules.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
                 .contains("This plan leaves out", "Nothing is stored", "left out, as asked", "Plan with it")
-                .doesNotContain(Links.tags(visitId));
-        assertThat(shop.get(Links.plan(visitId)).body()).contains(Links.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
+                .doesNotContain(VisitLinks.tags(visitId));
+        assertThat(shop.get(VisitLinks.plan(visitId)).body()).contains(PlanRules.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
         says(
-                shop.get(Links.plan(visitId) + "?without=gravity"),
+                shop.get(VisitLinks.plan(visitId) + "?without=gravity"),
                 400,
                 "without \"gravity\", expected one of directional");
     }
@@ -142,13 +144,13 @@ class PagesTest {
         book.records()
                 .addCar(new CarHistory(
                         vehicle, new Customer("bare", "Nobody (invented)", null, null), List.of(), List.of(bare)));
-        assertThat(shop.get(Links.plan("bare")).body()).contains("There is no plan: it needs a set of four wheels");
-        says(shop.get(Links.tags("bare")), 404, "there are no wheel tags");
+        assertThat(shop.get(VisitLinks.plan("bare")).body()).contains("There is no plan: it needs a set of four wheels");
+        says(shop.get(VisitLinks.tags("bare")), 404, "there are no wheel tags");
     }
 
     @Test
     void tagsComeForTheRollAndForA4() throws Exception {
-        for (var address : List.of(Links.tags(visitId), Links.tagsOnA4(visitId))) {
+        for (var address : List.of(VisitLinks.tags(visitId), VisitLinks.tagsOnA4(visitId))) {
             var tags = shop.get(address);
             assertThat(tags.headers().firstValue("Content-Type")).contains("application/pdf");
             assertThat(tags.body()).startsWith("%PDF");
@@ -182,8 +184,8 @@ class PagesTest {
         for (var path : List.of(
                 "/",
                 "/?q=Sons",
-                Links.car(car.vehicle().id()),
-                Links.newVisit(car.vehicle().id()))) {
+                CarLinks.car(car.vehicle().id()),
+                CarLinks.newVisit(car.vehicle().id()))) {
             assertThat(shop.get(path).body())
                     .contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; Sons")
                     .doesNotContain("<script>alert");
@@ -195,7 +197,7 @@ class PagesTest {
     void plateIsFoundWhateverStandsBetweenItsLetters() throws Exception {
         var typed = car.vehicle().plate().toLowerCase(java.util.Locale.ROOT).replace(" ", "-");
         assertThat(shop.get("/?q=" + ServedShop.encode(typed)).body())
-                .contains(Links.car(car.vehicle().id()));
+                .contains(CarLinks.car(car.vehicle().id()));
         assertThat(shop.get("/?q=nobody").body()).contains("No car matches");
     }
 
@@ -212,8 +214,8 @@ class PagesTest {
     void typedReadingIsStoredOnceWithItsUnit() throws Exception {
         var slot = emptySlot();
         var fields = new LinkedHashMap<>(Map.of("form", UUID.randomUUID().toString(), slot.key(), "24 °C"));
-        assertThat(shop.post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
-        assertThat(shop.post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.visit(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.visit(visitId), fields).statusCode()).isEqualTo(303);
         assertThat(readings().stream().filter(reading -> reading.measure() == slot.measure()))
                 .singleElement()
                 .satisfies(reading -> {
@@ -232,7 +234,7 @@ class PagesTest {
                 car.getVisit(visitId).arrivedOn().get(Corner.LF),
                 Spot.INNER);
         var answer = shop.post(
-                Links.visit(visitId),
+                VisitLinks.visit(visitId),
                 Map.of(
                         "form",
                         "f",
@@ -244,10 +246,10 @@ class PagesTest {
                         "typed wrongly"));
         says(answer, 422, "expected 0 to 25\u00a0mm");
         assertThat(answer.body()).contains("value=\"21 °C\"", "value=\"-3 mm\"", "aria-invalid=\"true\"");
-        says(shop.post(Links.visit(visitId), Map.of("form", "f", slot.key(), "12 parsecs")), 422, "nothing was stored");
+        says(shop.post(VisitLinks.visit(visitId), Map.of("form", "f", slot.key(), "12 parsecs")), 422, "nothing was stored");
         says(
                 shop.post(
-                        Links.visit(visitId), Map.of("form", "f", depth.key(), "15", "reason." + depth.key(), "again")),
+                        VisitLinks.visit(visitId), Map.of("form", "f", depth.key(), "15", "reason." + depth.key(), "again")),
                 422,
                 "deeper than new");
         assertThat(readings()).isEqualTo(before);
@@ -260,7 +262,7 @@ class PagesTest {
         var fields = new LinkedHashMap<>(
                 Map.of("form", "f", slot.key(), "21", rearDepth().key(), "2.1"));
         fields.put("reason." + rearDepth().key(), "gauge was not zeroed");
-        var answer = shop.post(Links.visit(visitId), fields);
+        var answer = shop.post(VisitLinks.visit(visitId), fields);
         says(answer, 422, "LR centre groove reads 2.1\u00a0mm, expected");
         assertThat(answer.body())
                 .contains("Read again: these readings stand", "value=\"21\"", "value=\"2.1\"")
@@ -268,16 +270,16 @@ class PagesTest {
         assertThat(readings()).isEqualTo(before);
         fields.put("again", between(answer.body(), "name=\"again\" value=\"", "\""));
         fields.put(rearDepth().key(), "2.0");
-        says(shop.post(Links.visit(visitId), fields), 422, "reads 2.0\u00a0mm");
+        says(shop.post(VisitLinks.visit(visitId), fields), 422, "reads 2.0\u00a0mm");
         fields.put(rearDepth().key(), "2.1");
-        assertThat(shop.post(Links.visit(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.visit(visitId), fields).statusCode()).isEqualTo(303);
         assertThat(readings())
                 .hasSize(before.size() + 2)
                 .extracting(Reading::asWritten)
                 .contains("2.1 mm");
-        assertThat(shop.get(Links.findings(visitId)).body())
+        assertThat(shop.get(VisitLinks.findings(visitId)).body())
                 .contains("Read again?", "LR centre groove reads 2.1\u00a0mm");
-        assertThat(shop.get(Links.visit(visitId)).body()).doesNotContain("these readings stand");
+        assertThat(shop.get(VisitLinks.visit(visitId)).body()).doesNotContain("these readings stand");
     }
 
     @Test
@@ -286,11 +288,11 @@ class PagesTest {
         var fields = new LinkedHashMap<>(Map.of("form", "f", rearDepth().key(), "2.1"));
         fields.put("reason." + rearDepth().key(), "gauge was not zeroed");
         car.getVisit(visitId).arrivedOn().forEach((corner, tag) -> fields.put(corner.name(), tag));
-        var answer = shop.post(Links.leaving(visitId), fields);
+        var answer = shop.post(VisitLinks.leaving(visitId), fields);
         says(answer, 422, "LR centre groove reads 2.1\u00a0mm, expected");
         assertThat(readings()).isEqualTo(before);
         fields.put("again", between(answer.body(), "name=\"again\" value=\"", "\""));
-        assertThat(shop.post(Links.leaving(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.leaving(visitId), fields).statusCode()).isEqualTo(303);
         assertThat(readings()).hasSize(before.size() + 1);
     }
 
@@ -310,23 +312,23 @@ class PagesTest {
     @Test
     void storedReadingChangesOnlyWithAReason() throws Exception {
         var slot = emptySlot();
-        shop.post(Links.visit(visitId), Map.of("form", "a", slot.key(), "21"));
+        shop.post(VisitLinks.visit(visitId), Map.of("form", "a", slot.key(), "21"));
         var first = readings().getLast();
         var change = new LinkedHashMap<>(Map.of("form", "b", slot.key(), "22", "was." + slot.key(), first.id()));
-        says(shop.post(Links.visit(visitId), change), 422, "21 °C is stored; say why it changes.");
+        says(shop.post(VisitLinks.visit(visitId), change), 422, "21 °C is stored; say why it changes.");
         says(
-                shop.post(Links.visit(visitId), Map.of("form", "b", slot.key(), "", "was." + slot.key(), first.id())),
+                shop.post(VisitLinks.visit(visitId), Map.of("form", "b", slot.key(), "", "was." + slot.key(), first.id())),
                 422,
                 "A reading is never deleted");
         change.put("reason." + slot.key(), "thermometer in the sun");
-        assertThat(shop.post(Links.visit(visitId), change).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.visit(visitId), change).statusCode()).isEqualTo(303);
         assertThat(readings()).contains(first);
         assertThat(readings().getLast()).satisfies(reading -> {
             assertThat(reading.value()).isEqualTo(22);
             assertThat(reading.corrects()).isEqualTo(first.id());
             assertThat(reading.reason()).isEqualTo("thermometer in the sun");
         });
-        assertThat(shop.get(Links.visit(visitId)).body()).contains("value=\"22\"");
+        assertThat(shop.get(VisitLinks.visit(visitId)).body()).contains("value=\"22\"");
     }
 
     @Test
@@ -339,7 +341,7 @@ class PagesTest {
             fields.put(slot.key(), scale == null ? reading.asWritten() : scale.wordOf(reading.value()));
             fields.put("was." + slot.key(), reading.id());
         }
-        assertThat(shop.post(Links.visit(visitId), fields)
+        assertThat(shop.post(VisitLinks.visit(visitId), fields)
                         .headers()
                         .firstValue("Location")
                         .orElseThrow())
@@ -358,17 +360,17 @@ class PagesTest {
         for (var corner : Corner.values()) {
             fields.put(corner.name(), stored.wheels().get(corner.ordinal()).tag());
         }
-        assertThat(shop.get(Links.visit(visitId) + "?set=" + stored.id()).body())
+        assertThat(shop.get(VisitLinks.visit(visitId) + "?set=" + stored.id()).body())
                 .contains("Filled in as the wheel plan has the");
         var twice = new LinkedHashMap<>(fields);
         twice.put("RF", fields.getOrDefault("LF", ""));
-        says(shop.post(Links.leaving(visitId), twice), 422, "at once");
-        says(shop.post(Links.leaving(visitId), Map.of("LF", fields.getOrDefault("LF", ""))), 422, "four wheels");
-        assertThat(shop.post(Links.leaving(visitId), fields).statusCode()).isEqualTo(303);
-        assertThat(shop.get(Links.visit(visitId)).body()).contains("Pressure set", "Record the re-torque");
+        says(shop.post(VisitLinks.leaving(visitId), twice), 422, "at once");
+        says(shop.post(VisitLinks.leaving(visitId), Map.of("LF", fields.getOrDefault("LF", ""))), 422, "four wheels");
+        assertThat(shop.post(VisitLinks.leaving(visitId), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.get(VisitLinks.visit(visitId)).body()).contains("Pressure set", "Record the re-torque");
         assertThat(shop.get("/").body()).contains(car.vehicle().name(), "#retorque");
         says(
-                shop.post(Links.retorque(visitId), Map.of("date", "2026-12-24", "odometer", "1", "torque", "100")),
+                shop.post(VisitLinks.retorque(visitId), Map.of("date", "2026-12-24", "odometer", "1", "torque", "100")),
                 422,
                 "lies in the future");
         assertThat(book.retorques().listOpen()).hasSize(1);
@@ -385,7 +387,7 @@ class PagesTest {
                 "1 km",
                 "technician",
                 "Ansel"));
-        var path = Links.newVisit(car.vehicle().id());
+        var path = CarLinks.newVisit(car.vehicle().id());
         says(shop.post(path, fields), 422, "Yes, it is 1");
         fields.put("odometer", "many");
         says(shop.post(path, fields), 422, "value=\"many\"");
@@ -400,9 +402,9 @@ class PagesTest {
     void changeFromAnotherSiteIsRefused() throws Exception {
         var before = readings();
         var fields = Map.of("form", "f", emptySlot().key(), "21");
-        says(shop.post(Links.visit(visitId), fields, "Origin", "http://elsewhere.example"), 403, "another site");
-        says(shop.post(Links.visit(visitId), fields, "Origin", "null"), 403, "another site");
-        says(shop.post(Links.visit(visitId), fields, "Sec-Fetch-Site", "cross-site"), 403, "another site");
+        says(shop.post(VisitLinks.visit(visitId), fields, "Origin", "http://elsewhere.example"), 403, "another site");
+        says(shop.post(VisitLinks.visit(visitId), fields, "Origin", "null"), 403, "another site");
+        says(shop.post(VisitLinks.visit(visitId), fields, "Sec-Fetch-Site", "cross-site"), 403, "another site");
         assertThat(readings()).isEqualTo(before);
     }
 
@@ -419,7 +421,7 @@ class PagesTest {
 
     @Test
     void formThatIsFarTooLargeIsRefused() throws Exception {
-        var answer = shop.post(Links.visit(visitId), Map.of("form", "x".repeat(Form.LARGEST_BYTES)));
+        var answer = shop.post(VisitLinks.visit(visitId), Map.of("form", "x".repeat(Form.LARGEST_BYTES)));
         assertThat(answer.statusCode()).isEqualTo(413);
     }
 

@@ -3,7 +3,8 @@ package cornerbook.app.door;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.EmptyBook;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.StoreLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.assess.Assessor;
@@ -50,7 +51,7 @@ class PapersTest {
                     book, new Assessor(LimitsFile.load()), ServedShop.twoFreePorts(), ServedShop.CLOCK, letterhead);
             try (var client = HttpClient.newHttpClient()) {
                 var path =
-                        Links.receipt(car.vehicle().id(), car.sets().getFirst().id());
+                        StoreLinks.receipt(car.vehicle().id(), car.sets().getFirst().id());
                 var receipt = client.send(request(server, path), BodyHandlers.ofByteArray());
                 try (var document = Loader.loadPDF(receipt.body())) {
                     assertThat(new PDFTextStripper().getText(document))
@@ -75,7 +76,7 @@ class PapersTest {
                         page(
                                 client,
                                 server,
-                                Links.findings(car.visits().getLast().id())));
+                                VisitLinks.findings(car.visits().getLast().id())));
             } finally {
                 server.stop();
             }

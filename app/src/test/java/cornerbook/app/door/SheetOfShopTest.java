@@ -3,7 +3,7 @@ package cornerbook.app.door;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.VisitLinks;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.pdfbox.Loader;
@@ -17,7 +17,7 @@ class SheetOfShopTest {
         var car = ServedShop.cars().getFirst();
         try (var shop = new ServedShop(folder, List.of(car));
                 var document = Loader.loadPDF(
-                        shop.getBytes(Links.handover(car.visits().getLast().id())))) {
+                        shop.getBytes(VisitLinks.handover(car.visits().getLast().id())))) {
             assertThat(new PDFTextStripper().getText(document)).contains(DemoShop.NAME, "Invented data");
         }
     }

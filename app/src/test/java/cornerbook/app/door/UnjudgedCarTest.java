@@ -3,9 +3,10 @@ package cornerbook.app.door;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.bay.BayRoom;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Room;
 import cornerbook.app.desk.asked.Slot;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.app.limits.LimitsFile;
 import cornerbook.core.assess.Assessor;
@@ -46,7 +47,7 @@ class UnjudgedCarTest {
             var pages = new CarPages(shop);
             assertThat(pages.typeAtBay("example-v3", slot, "8.7")).isEqualTo("stored");
             pages.assertAnswer(example, "example-v3", "the typo");
-            pages.assertAnswers(Links.handover("example-v3"), "the typo");
+            pages.assertAnswers(VisitLinks.handover("example-v3"), "the typo");
             var list = shop.get("/").body();
             cars.forEach(car -> assertThat(list).contains(car.vehicle().plate()));
 
@@ -57,7 +58,7 @@ class UnjudgedCarTest {
                     .isEqualTo(6.7);
             shop.waitUntilJudged();
             assertThat(shop.get("/").body()).doesNotContain("could not be judged", "being judged");
-            assertThat(shop.get(Links.findings("example-v3")).body()).contains("Hand-over sheet");
+            assertThat(shop.get(VisitLinks.findings("example-v3")).body()).contains("Hand-over sheet");
         }
     }
 
@@ -77,25 +78,25 @@ class UnjudgedCarTest {
                     .contains(sound.vehicle().plate(), car.vehicle().plate())
                     .containsOnlyOnce("could not be judged")
                     .containsPattern("fault [0-9a-f]{8}");
-            assertThat(shop.get(Links.car(car.vehicle().id())).body())
-                    .contains("could not be judged", Links.visit(visitId), "Specification")
+            assertThat(shop.get(CarLinks.car(car.vehicle().id())).body())
+                    .contains("could not be judged", VisitLinks.visit(visitId), "Specification")
                     .containsPattern("[0-9a-f]{8} in the log");
-            for (var path : List.of(Links.findings(visitId), Links.plan(visitId))) {
+            for (var path : List.of(VisitLinks.findings(visitId), VisitLinks.plan(visitId))) {
                 var page = shop.get(path);
                 assertThat(page.statusCode()).as(path).isEqualTo(200);
                 assertThat(page.body())
-                        .contains("could not be judged", "href=\"" + Links.visit(visitId) + "\"")
+                        .contains("could not be judged", "href=\"" + VisitLinks.visit(visitId) + "\"")
                         .containsPattern("[0-9a-f]{8} in the log")
                         .doesNotContain("Exception", "null");
             }
-            var sheet = shop.get(Links.handover(visitId));
+            var sheet = shop.get(VisitLinks.handover(visitId));
             assertThat(sheet.statusCode()).isEqualTo(409);
             assertThat(sheet.body()).contains("could not be judged");
             pages.assertAnswer(car, visitId, "nothing");
-            assertThat(shop.get(Links.car(sound.vehicle().id())).body())
+            assertThat(shop.get(CarLinks.car(sound.vehicle().id())).body())
                     .contains("Latest findings")
                     .doesNotContain("could not be judged");
-            assertThat(shop.get(Links.findings(sound.visits().getLast().id())).body())
+            assertThat(shop.get(VisitLinks.findings(sound.visits().getLast().id())).body())
                     .contains("Hand-over sheet");
 
             var slot = new Slot(Measure.OUTSIDE_TEMPERATURE, null, null, null);

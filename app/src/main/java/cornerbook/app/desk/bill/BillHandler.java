@@ -10,11 +10,11 @@ import cornerbook.app.book.estimate.WorkTold;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.TypedMoney;
+import cornerbook.app.desk.link.MoneyLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
@@ -231,7 +231,7 @@ public final class BillHandler {
             send(response, UNFIT, open, typed, Typed.sentence(e));
             return;
         }
-        Pages.redirect(response, Links.bill(open.visit().id()));
+        Pages.redirect(response, MoneyLinks.bill(open.visit().id()));
     }
 
     private OpenVisit open(ServerRequest request) {

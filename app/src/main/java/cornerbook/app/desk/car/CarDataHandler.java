@@ -4,9 +4,9 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.CarLinks;
 import cornerbook.app.exchange.CarField;
 import cornerbook.app.exchange.CarForm;
 import cornerbook.app.exchange.VisitFile;
@@ -65,7 +65,7 @@ public final class CarDataHandler {
                 changed -> desk.book().cars().change(changed, Long.parseLong(revision), desk.today()),
                 fields(history));
         if (errors.isEmpty()) {
-            Pages.redirect(response, Links.car(history.vehicle().id()));
+            Pages.redirect(response, CarLinks.car(history.vehicle().id()));
         } else {
             send(response, 422, known(history, revision, typed, errors));
         }

@@ -2,9 +2,9 @@ package cornerbook.app.desk.car;
 
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.exchange.KindFile;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
@@ -73,7 +73,7 @@ public final class KindFormHandler {
                     send(response, 422, was, car, new CarFields(typed, Map.of(KindFile.NAME, kept)));
                 } else {
                     desk.book().kindSheets().change(was, name, KindFile.write(read.kind()));
-                    Pages.redirect(response, Links.kinds());
+                    Pages.redirect(response, ShopLinks.kinds());
                 }
             }
         }

@@ -4,9 +4,9 @@ import cornerbook.app.book.customer.KeptOfCustomer;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.CarLinks;
 import cornerbook.app.exchange.KindFile;
 import cornerbook.app.exchange.NewCar;
 import cornerbook.app.exchange.VisitFile;
@@ -57,7 +57,7 @@ public final class NewCarHandler {
         var typed = form.fields();
         var vehicleId = form.identity("car");
         if (desk.book().cars().findRevision(vehicleId).isPresent()) {
-            Pages.redirect(response, Links.car(vehicleId));
+            Pages.redirect(response, CarLinks.car(vehicleId));
             return;
         }
         var errors = missing(form);
@@ -155,7 +155,7 @@ public final class NewCarHandler {
             desk.book().records().addCar(car);
             Pages.redirect(
                     response,
-                    Links.newVisitOn(vehicle.id(), car.sets().getFirst().id()));
+                    CarLinks.newVisitOn(vehicle.id(), car.sets().getFirst().id()));
         } catch (BookException e) {
             send(response, 422, vehicle.id(), form.fields(), Map.of("", Typed.sentence(e)), List.of());
         }

@@ -8,11 +8,11 @@ import cornerbook.app.desk.Calls;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.SetsThere;
 import cornerbook.app.desk.Slice;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.app.sheet.Letterhead;
 import cornerbook.core.say.Refused;
 import io.helidon.webserver.http.ServerRequest;
@@ -107,7 +107,7 @@ public final class ComingHandler {
     /** Does what a form asks, and shows the list again; what is refused, with why. */
     private void change(Form typed, ServerResponse response, @Nullable String agreed, Runnable work) {
         // What the address of the list cannot be is told before anything is kept.
-        var address = Links.coming() + "?until=" + Asked.days(typed, desk).until() + "&from="
+        var address = CustomerLinks.coming() + "?until=" + Asked.days(typed, desk).until() + "&from="
                 + Asked.numberOf(typed.get("from"));
         try {
             work.run();

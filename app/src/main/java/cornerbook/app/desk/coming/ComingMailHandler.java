@@ -8,13 +8,13 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.ShopMailer;
 import cornerbook.app.desk.Slice;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.coming.ComingRows.Proposed;
 import cornerbook.app.desk.coming.MailPreviewPage.Preview;
+import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.app.mail.Delivery;
 import cornerbook.app.mail.Mail;
 import cornerbook.app.mail.Mailer;
@@ -131,7 +131,7 @@ public final class ComingMailHandler {
             sendPreview(response, 409, typed, Typed.sentence(e));
             return;
         }
-        Pages.redirect(response, Links.sentMail());
+        Pages.redirect(response, CustomerLinks.sentMail());
     }
 
     private List<Letter> letters(Form typed, Days days) {
@@ -225,6 +225,6 @@ public final class ComingMailHandler {
             sendSent(response, 409, 0, Typed.sentence(e));
             return;
         }
-        Pages.redirect(response, Links.sentMail());
+        Pages.redirect(response, CustomerLinks.sentMail());
     }
 }

@@ -2,8 +2,8 @@ package cornerbook.app.desk.coming;
 
 import cornerbook.app.book.coming.ComingCustomer;
 import cornerbook.app.book.coming.ComingLedger.Days;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Slice;
+import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.core.coming.Matter;
 import java.time.LocalDate;
 import java.util.List;
@@ -94,11 +94,11 @@ public record ComingPage(
 
     /** The e-mails to the customers of this page, before they are sent. */
     public String mailAddress() {
-        return Links.comingMail() + "?until=" + days.until() + "&from=" + slice.from();
+        return CustomerLinks.comingMail() + "?until=" + days.until() + "&from=" + slice.from();
     }
 
     /** The page with other customers on it. */
     public String address(int from) {
-        return Links.coming() + "?until=" + days.until() + "&from=" + from;
+        return CustomerLinks.coming() + "?until=" + days.until() + "&from=" + from;
     }
 }

@@ -2,8 +2,8 @@ package cornerbook.app.desk.coming;
 
 import cornerbook.app.book.customer.CustomerLedger;
 import cornerbook.app.book.mail.KeptMail;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Slice;
+import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.words.Reader;
 
 /**
@@ -20,6 +20,6 @@ public record SentMailPage(Slice<KeptMail> slice, Reader shop, String error) {
 
     /** The page with others on it. */
     public String address(int from) {
-        return Links.sentMail() + "?from=" + from;
+        return CustomerLinks.sentMail() + "?from=" + from;
     }
 }

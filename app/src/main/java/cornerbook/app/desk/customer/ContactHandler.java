@@ -5,8 +5,8 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.core.coming.Channel;
 import cornerbook.core.coming.Purpose;
@@ -50,7 +50,7 @@ public final class ContactHandler {
             page.sendRefused(request, response, typed, e.said());
             return;
         }
-        Pages.redirect(response, Links.contact(customerId));
+        Pages.redirect(response, CustomerLinks.contact(customerId));
     }
 
     private enum Answer {

@@ -7,9 +7,9 @@ import cornerbook.app.book.people.TabletAtWork;
 import cornerbook.app.book.visit.Because;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.app.law.ContactRules;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
@@ -83,7 +83,7 @@ public final class CustomerHandler {
                             typed.has("plates"),
                             typed.has("words"),
                             new Because(null, typed.get("reason"), person, desk.today()));
-            Pages.redirect(response, Links.customer(kept.customer().id()));
+            Pages.redirect(response, CustomerLinks.customer(kept.customer().id()));
         }
     }
 

@@ -1,7 +1,7 @@
 package cornerbook.app.desk.days;
 
-import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.Appointment.Because;
+import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentSaid;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
@@ -9,11 +9,11 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.SetsThere;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.days.AppointmentPage.Choices;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.days.PlannedWork;
@@ -85,7 +85,7 @@ public final class AppointmentHandler {
                             plan,
                             because(typed),
                             desk.today());
-            Pages.redirect(response, Links.days(plan.day()));
+            Pages.redirect(response, DayLinks.days(plan.day()));
         } catch (BookException | IllegalArgumentException e) {
             send(response, 422, carOf(history), List.of(), typed, Typed.sentence(e));
         }
@@ -105,7 +105,7 @@ public final class AppointmentHandler {
             desk.book()
                     .appointments()
                     .change(entryId, turns.getLast().id(), seenTurn(typed), plan, because(typed), desk.today());
-            Pages.redirect(response, Links.days(plan.day()));
+            Pages.redirect(response, DayLinks.days(plan.day()));
         } catch (BookException | IllegalArgumentException e) {
             send(response, 422, turns.getLast().car(), turns, typed, Typed.sentence(e));
         }
@@ -127,7 +127,7 @@ public final class AppointmentHandler {
                 case CALLED_OFF -> ledger.callOff(entryId, agreed.id(), seenTurn(typed), because(typed));
                 default -> ledger.confirm(entryId, agreed.id(), seenTurn(typed), because(typed));
             }
-            Pages.redirect(response, Links.days(agreed.plan().day()));
+            Pages.redirect(response, DayLinks.days(agreed.plan().day()));
         } catch (BookException e) {
             var shown = new HashMap<>(fieldsOf(agreed).fields());
             shown.put("reason", typed.get("reason"));

@@ -8,9 +8,11 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.ShopMailer;
+import cornerbook.app.desk.link.CallLinks;
+import cornerbook.app.desk.link.CustomerLinks;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.mail.Mail;
 import cornerbook.app.request.PageException;
 import cornerbook.app.sheet.Letterhead;
@@ -76,7 +78,7 @@ public final class AskDayHandler {
 
     /** What stands before the secret. */
     private String address(ServerRequest request) {
-        return publicAddress.apply(request.localPeer().port()) + Links.PICK;
+        return publicAddress.apply(request.localPeer().port()) + DayLinks.PICK;
     }
 
     /** The shop's own server sends the address to the customer, once. What is kept of the e-mail has no secret. */
@@ -108,7 +110,7 @@ public final class AskDayHandler {
             if (desk.book().mails().begin(kept, Objects.requireNonNullElse(typed.person(), ""), desk.now())) {
                 desk.book().mails().end(id, mailer.get().send(mail.get(), desk.now()), desk.now());
             }
-            Pages.redirect(response, Links.sentMail());
+            Pages.redirect(response, CustomerLinks.sentMail());
         } catch (Refused e) {
             throw new PageException(409, Saying.of(e));
         }
@@ -159,9 +161,9 @@ public final class AskDayHandler {
                 until,
                 address,
                 phone != null && reach.permits(customer.id(), Purpose.SEASON, Channel.MESSAGE)
-                        ? Links.message(phone, text)
+                        ? CallLinks.message(phone, text)
                         : null,
-                email == null ? null : Links.mail(email, labels.of("pick-title", "car", car), text),
+                email == null ? null : CallLinks.mail(email, labels.of("pick-title", "car", car), text),
                 email == null || desk.book().mails().findServer().isEmpty() ? null : secret);
     }
 
@@ -188,7 +190,7 @@ public final class AskDayHandler {
             }
             var day = wish.map(Wish::day).orElse(null);
             Pages.redirect(
-                    response, typed.get("answer").equals("BOOK") && day != null ? Links.days(day) : Links.days());
+                    response, typed.get("answer").equals("BOOK") && day != null ? DayLinks.days(day) : DayLinks.days());
         } catch (BookException e) {
             if (e.isFailure()) {
                 throw e;

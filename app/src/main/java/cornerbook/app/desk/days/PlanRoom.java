@@ -7,10 +7,10 @@ import cornerbook.app.book.appointment.PlannedTurn;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Room;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.request.Told;
 import cornerbook.core.days.WorkHours;
 import cornerbook.core.say.Listed;
@@ -33,20 +33,20 @@ public final class PlanRoom implements Room {
 
     @Override
     public void open(HttpRouting.Builder routing, Desk desk, Pages pages) {
-        routing.get(Links.dayPlan(), (request, response) -> send(desk, pages, response, 200, asked(request), ""))
-                .post(Links.dayPlan(), (request, response) -> begin(desk, pages, request, response))
-                .post(Links.dayPlan() + "/stop", (request, response) -> {
+        routing.get(DayLinks.dayPlan(), (request, response) -> send(desk, pages, response, 200, asked(request), ""))
+                .post(DayLinks.dayPlan(), (request, response) -> begin(desk, pages, request, response))
+                .post(DayLinks.dayPlan() + "/stop", (request, response) -> {
                     work.stop();
-                    Pages.redirect(response, Links.dayPlan());
+                    Pages.redirect(response, DayLinks.dayPlan());
                 })
-                .post(Links.dayPlan() + "/accept", (request, response) -> accept(desk, pages, request, response));
+                .post(DayLinks.dayPlan() + "/accept", (request, response) -> accept(desk, pages, request, response));
     }
 
     private void begin(Desk desk, Pages pages, ServerRequest request, ServerResponse response) {
         var typed = Form.read(request);
         try {
             work.begin(PlanAsked.read(typed), now(desk));
-            Pages.redirect(response, Links.dayPlan());
+            Pages.redirect(response, DayLinks.dayPlan());
         } catch (Refused e) {
             send(desk, pages, response, 422, typed, Typed.sentence(e));
         }
@@ -64,7 +64,7 @@ public final class PlanRoom implements Room {
                     .toList();
             desk.book().appointments().accept(changes, desk.today());
             work.accepted(changes.size());
-            Pages.redirect(response, Links.dayPlan());
+            Pages.redirect(response, DayLinks.dayPlan());
         } catch (BookException e) {
             if (e.isFailure()) {
                 throw e;

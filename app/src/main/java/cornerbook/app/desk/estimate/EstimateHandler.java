@@ -12,11 +12,11 @@ import cornerbook.app.book.price.TaxPlace;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.TypedMoney;
+import cornerbook.app.desk.link.MoneyLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
@@ -80,7 +80,7 @@ public final class EstimateHandler {
             send(response, UNFIT, open, typed, Typed.sentence(e), null);
             return;
         }
-        Pages.redirect(response, Links.estimate(open.visit().id()) + "#kept");
+        Pages.redirect(response, MoneyLinks.estimate(open.visit().id()) + "#kept");
     }
 
     private Estimate estimate(OpenVisit open, Form typed) {
@@ -207,7 +207,7 @@ public final class EstimateHandler {
                 : typed.choice("way", List.of(Agreement.Way.SIGNED, Agreement.Way.TELEPHONE, Agreement.Way.SPOKEN))
                         .orElseThrow(() -> new PageException(400, new EstimateSaid.NoWay()));
         var visitId = open.visit().id();
-        return new Agreeing.Where(Links.agree(visitId), Links.estimate(visitId), way, person(typed));
+        return new Agreeing.Where(MoneyLinks.agree(visitId), MoneyLinks.estimate(visitId), way, person(typed));
     }
 
     private Estimate last(OpenVisit open) {
@@ -229,11 +229,11 @@ public final class EstimateHandler {
                 .orElseThrow(() -> new PageException(400, new EstimateSaid.NoSuchWork()));
         var amount = offer.line().amount();
         if (amount == null) {
-            Pages.redirect(response, Links.estimate(visitId));
+            Pages.redirect(response, MoneyLinks.estimate(visitId));
             return;
         }
         offers.give(offer, amount, UUID.randomUUID().toString(), person(typed), desk.now());
-        Pages.redirect(response, Links.agree(visitId));
+        Pages.redirect(response, MoneyLinks.agree(visitId));
     }
 
     /** An address by which the customer answers without pairing. It is shown in this answer and never again. */
@@ -255,7 +255,7 @@ public final class EstimateHandler {
                 open,
                 Form.EMPTY,
                 "",
-                publicAddress.apply(request.localPeer().port()) + Links.AGREE + secret);
+                publicAddress.apply(request.localPeer().port()) + MoneyLinks.AGREE + secret);
     }
 
     private OpenVisit open(ServerRequest request) {

@@ -6,9 +6,9 @@ import cornerbook.app.book.record.VisitNotes;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
@@ -110,7 +110,7 @@ public final class FindingsHandler {
                 Caller.current().tablet().map(TabletAtWork::person).orElse(""),
                 desk.now());
         desk.book().bay().addDeclined(visitId, answer);
-        Pages.redirect(response, Links.findings(visitId) + "#declined");
+        Pages.redirect(response, VisitLinks.findings(visitId) + "#declined");
     }
 
     /** What a photo belongs to, and whether the sheet shows it. */
@@ -129,6 +129,6 @@ public final class FindingsHandler {
         } catch (IllegalArgumentException e) {
             throw new PageException(422, new FindingsSaid.UnknownPart());
         }
-        Pages.redirect(response, Links.findings(visitId) + "#photos");
+        Pages.redirect(response, VisitLinks.findings(visitId) + "#photos");
     }
 }

@@ -4,7 +4,7 @@ import cornerbook.app.book.bay.Departure;
 import cornerbook.app.book.photo.Photo;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.WorkTick;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.air.PressureOverTemperature;
 import cornerbook.app.picture.battery.BatteryOverVisits;
@@ -333,7 +333,7 @@ public record FindingsPage(
     /** Where what is missing is given, by one tap; empty where it is read at the car. */
     public String give(Said missing) {
         return missing instanceof DataGap gap
-                ? Links.give(assessment.history().vehicle().id(), gap)
+                ? CarLinks.give(assessment.history().vehicle().id(), gap)
                 : "";
     }
 

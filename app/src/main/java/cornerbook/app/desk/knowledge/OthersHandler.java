@@ -5,9 +5,9 @@ import cornerbook.app.book.knowledge.TakenKnowledge;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.knowledge.PublicKeyText;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.say.Refused;
@@ -98,7 +98,7 @@ public final class OthersHandler {
                 desk.book().knowledge().learn(desk.today());
                 desk.learning().readAnew();
             }
-            Pages.redirect(response, Links.othersKnowledge());
+            Pages.redirect(response, ShopLinks.othersKnowledge());
         } catch (Refused | BookException e) {
             send(response, 422, null, text, Typed.sentence(e));
         }

@@ -10,9 +10,9 @@ import cornerbook.app.desk.Calls;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.Letterhead;
@@ -60,7 +60,7 @@ public final class OrderListHandler {
         var typed = Form.read(request);
         var asked = asked(typed);
         desk.book().orders().keep(typed.identity("id"), asked.toKeep(), person(typed), desk.now());
-        Pages.redirect(response, Links.order() + "?" + asked.query());
+        Pages.redirect(response, ShopLinks.order() + "?" + asked.query());
     }
 
     /** The same list as a file for a spreadsheet or a supplier. */
@@ -160,7 +160,7 @@ public final class OrderListHandler {
     /** Does what a form asks, and shows the article again; what is refused, with what was typed. */
     private void change(Form typed, ServerResponse response, Runnable work) {
         var query = asked(typed).query();
-        var address = typed.has("list") ? Links.order() + "?" + query : Links.article(article(typed)) + "&" + query;
+        var address = typed.has("list") ? ShopLinks.order() + "?" + query : ShopLinks.article(article(typed)) + "&" + query;
         try {
             work.run();
         } catch (BookException e) {

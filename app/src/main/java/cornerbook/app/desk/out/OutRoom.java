@@ -3,9 +3,9 @@ package cornerbook.app.desk.out;
 import cornerbook.app.book.Book;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Room;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.request.PageException;
 import io.helidon.http.HeaderNames;
 import io.helidon.webserver.http.HttpRouting;
@@ -31,11 +31,11 @@ public final class OutRoom implements Room {
     @Override
     public void open(HttpRouting.Builder routing, Desk desk, Pages pages) {
         routing.get(
-                        Links.out(),
+                        ShopLinks.out(),
                         (request, response) -> pages.send(response, 200, "desk/out/out", new OutPage(work.state())))
-                .post(Links.out(), this::begin)
-                .post(Links.out() + "/remove", this::remove)
-                .get(Links.outFile(), (request, response) -> sendFile(desk, request, response));
+                .post(ShopLinks.out(), this::begin)
+                .post(ShopLinks.out() + "/remove", this::remove)
+                .get(ShopLinks.outFile(), (request, response) -> sendFile(desk, request, response));
     }
 
     private void begin(ServerRequest request, ServerResponse response) {
@@ -43,12 +43,12 @@ public final class OutRoom implements Room {
         var kind = form.choice("kind", List.of(OutKind.values()))
                 .orElseThrow(() -> new PageException(400, new OutSaid.NotUnderstood()));
         work.begin(kind, form.has("names"));
-        Pages.redirect(response, Links.out());
+        Pages.redirect(response, ShopLinks.out());
     }
 
     private void remove(ServerRequest request, ServerResponse response) {
         work.remove();
-        Pages.redirect(response, Links.out());
+        Pages.redirect(response, ShopLinks.out());
     }
 
     /** The file, or the rest of it to a browser that has its beginning (RFC 9110, section 14). */

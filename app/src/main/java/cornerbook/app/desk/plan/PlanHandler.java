@@ -2,13 +2,12 @@ package cornerbook.app.desk.plan;
 
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.FreePlaces;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.label.StorePlace;
-import cornerbook.app.sheet.label.WheelTags;
 import cornerbook.app.sheet.label.WheelTags.Paper;
+import cornerbook.app.sheet.label.WheelTags;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
 import java.util.Map;
@@ -28,7 +27,7 @@ public final class PlanHandler {
     public void show(ServerRequest request, ServerResponse response) {
         var visitId = Pages.pathValue(request, "id");
         var open = desk.getOpenVisit(visitId);
-        var without = Links.rules(Pages.queryValue(request, "without"));
+        var without = PlanRules.rules(Pages.queryValue(request, "without"));
         pages.sendJudged(response, open.unjudged(), () -> {
             var planned = desk.assessor().planWithout(open.history(), visitId, without);
             return new Pages.View(

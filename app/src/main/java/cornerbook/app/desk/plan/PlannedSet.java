@@ -1,6 +1,5 @@
 package cornerbook.app.desk.plan;
 
-import cornerbook.app.desk.Links;
 import cornerbook.app.picture.CornerLabel;
 import cornerbook.app.picture.car.WheelMoves;
 import cornerbook.app.request.Told;
@@ -218,11 +217,11 @@ public record PlannedSet(SetPlan planned) {
         return switch (rule.state()) {
             case KEPT -> {
                 off.add(rule.rule());
-                yield new RuleLine(rule, state, cost, Links.planWithout(visitId, off), label("plan-without-it"));
+                yield new RuleLine(rule, state, cost, PlanRules.planWithout(visitId, off), label("plan-without-it"));
             }
             case SWITCHED_OFF -> {
                 off.remove(rule.rule());
-                yield new RuleLine(rule, state, "", Links.planWithout(visitId, off), label("plan-with-it"));
+                yield new RuleLine(rule, state, "", PlanRules.planWithout(visitId, off), label("plan-with-it"));
             }
             case LEFT_OUT, NOT_KNOWN -> new RuleLine(rule, state, "", null, "");
         };

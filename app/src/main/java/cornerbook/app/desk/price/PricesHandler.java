@@ -7,10 +7,10 @@ import cornerbook.app.book.price.TaxPlace;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.TypedMoney;
+import cornerbook.app.desk.link.MoneyLinks;
 import cornerbook.app.law.TaxOfPlace;
 import cornerbook.app.request.PageException;
 import cornerbook.core.corner.SeasonKind;
@@ -137,7 +137,7 @@ public final class PricesHandler {
             send(response, UNFIT, typed, Typed.sentence(e));
             return;
         }
-        Pages.redirect(response, Links.prices());
+        Pages.redirect(response, MoneyLinks.prices());
     }
 
     private TaxPlace place(Form typed) {

@@ -6,9 +6,9 @@ import cornerbook.app.book.shop.Absence;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.core.days.Skill;
@@ -151,9 +151,9 @@ public final class HoursHandler {
                 new HoursPage.MadeCalendar(
                         whose,
                         publicAddress.apply(request.localPeer().port())
-                                + Links.CALENDAR
+                                + DayLinks.CALENDAR
                                 + secret
-                                + Links.CALENDAR_FILE));
+                                + DayLinks.CALENDAR_FILE));
     }
 
     /** What reads the calendar of a person or of the shop gets nothing any more. */

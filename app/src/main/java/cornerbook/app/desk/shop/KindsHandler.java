@@ -2,9 +2,9 @@ package cornerbook.app.desk.shop;
 
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.exchange.KindFile;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
@@ -65,14 +65,14 @@ public final class KindsHandler {
                                 .toList());
             case KindFile.Read read -> {
                 desk.book().kindSheets().put(Map.of(read.kind().name(), KindFile.write(read.kind())));
-                Pages.redirect(response, Links.kinds());
+                Pages.redirect(response, ShopLinks.kinds());
             }
         }
     }
 
     public void remove(ServerRequest request, ServerResponse response) {
         desk.book().kindSheets().remove(Form.read(request).get(KIND));
-        Pages.redirect(response, Links.kinds());
+        Pages.redirect(response, ShopLinks.kinds());
     }
 
     private void send(ServerResponse response, int status, String file, List<KindsPage.Fault> errors) {

@@ -3,9 +3,9 @@ package cornerbook.app.desk.shop;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.mail.MailPassword;
 import cornerbook.app.mail.MailServer;
 import cornerbook.app.request.PageException;
@@ -50,7 +50,7 @@ public final class MailServerHandler {
         var typed = Form.read(request);
         try {
             desk.book().mails().putServer(server(typed));
-            Pages.redirect(response, Links.mailServer());
+            Pages.redirect(response, ShopLinks.mailServer());
         } catch (Refused e) {
             send(response, 422, typed, desk.book().mails().findServer().isPresent(), Typed.sentence(e));
         }
@@ -78,7 +78,7 @@ public final class MailServerHandler {
 
     public void remove(ServerRequest request, ServerResponse response) {
         desk.book().mails().removeServer();
-        Pages.redirect(response, Links.mailServer());
+        Pages.redirect(response, ShopLinks.mailServer());
     }
 
     private void send(ServerResponse response, int status, Form typed, boolean kept, String error) {

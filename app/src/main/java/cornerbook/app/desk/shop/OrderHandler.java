@@ -5,8 +5,8 @@ import cornerbook.app.book.shop.StepOrder;
 import cornerbook.app.book.shop.StepOrders;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Vehicle;
@@ -38,7 +38,7 @@ public final class OrderHandler {
     public void save(ServerRequest request, ServerResponse response) {
         var form = Form.read(request);
         var car = car(form.get(CAR));
-        var address = car == null ? Links.stepOrder() : Links.stepOrder(car.id());
+        var address = car == null ? ShopLinks.stepOrder() : ShopLinks.stepOrder(car.id());
         if (form.has("usual")) {
             orders().remove(car);
             Pages.redirect(response, address);

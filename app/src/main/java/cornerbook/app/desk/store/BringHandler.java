@@ -5,16 +5,16 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.rack.Bringing;
 import cornerbook.app.book.rack.KeptSet;
-import cornerbook.app.book.rack.SetElsewhere;
 import cornerbook.app.book.rack.SetElsewhere.Step;
+import cornerbook.app.book.rack.SetElsewhere;
 import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.FreePlaces;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.StoreLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.core.say.Refused;
@@ -130,7 +130,7 @@ public final class BringHandler {
             send(response, REFUSED, until, Typed.sentence(e));
             return;
         }
-        Pages.redirect(response, Links.bring() + "?until=" + until);
+        Pages.redirect(response, StoreLinks.bring() + "?until=" + until);
     }
 
     /** All that a form names, each of which still lies elsewhere. */
@@ -187,7 +187,7 @@ public final class BringHandler {
             sendStore(response, UNFIT, e);
             return;
         }
-        Pages.redirect(response, Links.store());
+        Pages.redirect(response, StoreLinks.store());
     }
 
     private void sendStore(ServerResponse response, int status, RuntimeException refusal) {

@@ -7,9 +7,9 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.StoreLinks;
 import cornerbook.app.request.PageException;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -66,7 +66,7 @@ public final class CountHandler {
         var typed = Form.read(request);
         change(typed, response, () -> {
             counts().begin(typed.identity("id"), StoreHandler.by(typed, desk));
-            return Links.count(typed.identity("id"), "");
+            return StoreLinks.count(typed.identity("id"), "");
         });
     }
 
@@ -81,13 +81,13 @@ public final class CountHandler {
             var place = desk.book().racks().map().find(code);
             if (tag.isEmpty() && place.isPresent()) {
                 counts().scan(typed.identity("id"), countId, code, "", by);
-                return Links.count(countId, place.get().name());
+                return StoreLinks.count(countId, place.get().name());
             }
             if (typed.get("place").isEmpty() || code.isEmpty()) {
                 throw new PageException(REFUSED, new StoreSaid.PlaceFirst());
             }
             counts().scan(typed.identity("id"), countId, typed.get("place"), tag.orElse(code), by);
-            return Links.count(countId, typed.get("place"));
+            return StoreLinks.count(countId, typed.get("place"));
         });
     }
 
@@ -95,7 +95,7 @@ public final class CountHandler {
         var typed = Form.read(request);
         change(typed, response, () -> {
             counts().end(typed.get("count"), StoreHandler.by(typed, desk));
-            return Links.count(typed.get("count"), "");
+            return StoreLinks.count(typed.get("count"), "");
         });
     }
 
@@ -111,7 +111,7 @@ public final class CountHandler {
                             answer,
                             StoreHandler.by(typed, desk),
                             desk.today());
-            return Links.count(typed.get("count"), "");
+            return StoreLinks.count(typed.get("count"), "");
         });
     }
 

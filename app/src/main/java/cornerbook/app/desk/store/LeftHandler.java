@@ -5,8 +5,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import cornerbook.app.desk.Calls;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.link.StoreLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import io.helidon.http.HeaderNames;
@@ -54,7 +54,7 @@ public final class LeftHandler {
         var typed = Form.read(request);
         int months = months(typed.get("months"));
         desk.book().stock().answer(typed.identity("id"), typed.get("visit"), Calls.answer(typed, desk));
-        Pages.redirect(response, Links.left() + "?months=" + months);
+        Pages.redirect(response, StoreLinks.left() + "?months=" + months);
     }
 
     /** All sets that are off their cars. */

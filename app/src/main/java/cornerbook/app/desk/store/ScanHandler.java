@@ -5,9 +5,9 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.VisitSummary;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.StoreLinks;
 import cornerbook.app.request.PageException;
 import io.helidon.webserver.http.ServerRequest;
 import io.helidon.webserver.http.ServerResponse;
@@ -97,7 +97,7 @@ public final class ScanHandler {
         var stock = desk.book().stock();
         if (typed.has("hand-out")) {
             stock.handOut(typed.identity("id"), tag, by, desk.today());
-            return Links.scanned(tag, "");
+            return StoreLinks.scanned(tag, "");
         }
         var wheel = Codes.findTag(desk, code);
         var place = desk.book().racks().map().find(code);
@@ -106,16 +106,16 @@ public final class ScanHandler {
                 throw new PageException(REFUSED, new StoreSaid.PlaceNotWheel(code));
             }
             stock.takeToCar(typed.identity("id"), known(wheel, code), typed.get("visit"), by, desk.today());
-            return Links.scanned(known(wheel, code), typed.get("visit"));
+            return StoreLinks.scanned(known(wheel, code), typed.get("visit"));
         }
         if (!tag.isEmpty() && place.isPresent()) {
             stock.put(typed.identity("id"), tag, code, by, desk.today());
-            return Links.scanned(tag, "");
+            return StoreLinks.scanned(tag, "");
         }
         if (wheel.isPresent()) {
-            return Links.scanOf(wheel.get());
+            return StoreLinks.scanOf(wheel.get());
         }
-        return Links.scanAt(place.orElseThrow(() -> unknown(code)).name());
+        return StoreLinks.scanAt(place.orElseThrow(() -> unknown(code)).name());
     }
 
     private static String known(Optional<String> wheel, String code) {

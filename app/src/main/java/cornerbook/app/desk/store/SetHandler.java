@@ -9,9 +9,9 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.FreePlaces;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.StoreLinks;
 import cornerbook.app.photo.PhotoIntake;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.RequestBody;
@@ -116,7 +116,7 @@ public final class SetHandler {
             return;
         }
         Pages.redirect(
-                response, Links.storedSet(set.key().vehicleId(), set.key().setId()));
+                response, StoreLinks.storedSet(set.key().vehicleId(), set.key().setId()));
     }
 
     /** Until when its storage is agreed or paid for. */
@@ -139,7 +139,7 @@ public final class SetHandler {
             return;
         }
         Pages.redirect(
-                response, Links.storedSet(set.key().vehicleId(), set.key().setId()));
+                response, StoreLinks.storedSet(set.key().vehicleId(), set.key().setId()));
     }
 
     private LocalDate day(String text) {

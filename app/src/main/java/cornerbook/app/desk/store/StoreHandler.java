@@ -6,9 +6,9 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.LabelFields;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.StoreLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.label.PlaceLabels;
@@ -102,7 +102,7 @@ public final class StoreHandler {
             refuse(response, UNFIT, typed, e);
             return;
         }
-        Pages.redirect(response, Links.store());
+        Pages.redirect(response, StoreLinks.store());
     }
 
     private void refuse(ServerResponse response, int status, Form typed, RuntimeException refusal) {

@@ -8,9 +8,9 @@ import cornerbook.app.desk.BrakeDust;
 import cornerbook.app.desk.Calls;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Slice;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.desk.today.TodayPage.Again;
 import cornerbook.app.desk.today.TodayPage.Cars;
 import cornerbook.app.desk.today.TodayPage.OfDay;
@@ -123,7 +123,7 @@ public final class TodayHandler {
         } catch (BookException e) {
             throw new PageException(409, e.said());
         }
-        Pages.redirect(response, Links.retorques(numberOf(typed.get(AGAIN))));
+        Pages.redirect(response, VisitLinks.retorques(numberOf(typed.get(AGAIN))));
     }
 
     /** The wheels were tightened again to the torque that is asked for, or that was said by mistake today. */
@@ -140,7 +140,7 @@ public final class TodayHandler {
         } catch (BookException e) {
             throw new PageException(409, e.said());
         }
-        Pages.redirect(response, Links.retorques(numberOf(typed.get(AGAIN))));
+        Pages.redirect(response, VisitLinks.retorques(numberOf(typed.get(AGAIN))));
     }
 
     /** An address that was cut or typed shows the first page. */

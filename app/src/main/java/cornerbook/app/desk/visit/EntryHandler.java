@@ -10,12 +10,12 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
 import cornerbook.app.desk.asked.ToolChoice;
 import cornerbook.app.desk.asked.WheelProposal;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.desk.visit.EntryPage.DueRetorque;
 import cornerbook.app.desk.visit.EntryPage.RetorqueForm;
 import cornerbook.app.judge.Judged;
@@ -70,7 +70,7 @@ public final class EntryHandler {
                 desk.book().readings().add(open.visit().id(), readings);
                 // The wheels are not recorded with the readings; what was typed about them comes back with the page.
                 var kept = leaving.unrecorded(new WheelProposal(desk.assessor(), open).standing());
-                Pages.redirect(response, Links.saved(open.visit().id(), readings.size(), kept));
+                Pages.redirect(response, VisitLinks.saved(open.visit().id(), readings.size(), kept));
                 return;
             } catch (BookException e) {
                 form.refuse(Typed.sentence(e));
@@ -105,7 +105,7 @@ public final class EntryHandler {
                                         VisitDataHandler.person(),
                                         desk.today()));
                 desk.learning().learnSoon();
-                Pages.redirect(response, Links.saved(visitId, readings.size(), Map.of()) + "#leaving");
+                Pages.redirect(response, VisitLinks.saved(visitId, readings.size(), Map.of()) + "#leaving");
                 return;
             } catch (BookException e) {
                 leaving.refuse(Typed.sentence(e));
@@ -160,7 +160,7 @@ public final class EntryHandler {
                     : AskedOdometer.of(expected, odometerKm, typed);
             if (doubt.isEmpty()) {
                 desk.book().retorques().record(open.visit().id(), date, odometerKm, torqueNm, typed.person());
-                Pages.redirect(response, Links.visit(open.visit().id()) + "#retorque");
+                Pages.redirect(response, VisitLinks.visit(open.visit().id()) + "#retorque");
                 return;
             }
             asked = doubt.get();

@@ -7,11 +7,11 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.DeskSaid;
 import cornerbook.app.desk.EntryUnits;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
-import cornerbook.app.desk.asked.WheelProposal;
 import cornerbook.app.desk.asked.WheelProposal.Fill;
+import cornerbook.app.desk.asked.WheelProposal;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.Told;
 import cornerbook.core.car.CarHistory;
@@ -90,7 +90,7 @@ public final class NewVisitHandler {
                     desk.book().visits().add(history.vehicle().id(), visit);
                     remarks(typed).forEach((topic, words) -> remark(visit, topic, words));
                 }
-                Pages.redirect(response, Links.visit(visit.id()));
+                Pages.redirect(response, VisitLinks.visit(visit.id()));
                 return;
             }
             asked = doubt.get();

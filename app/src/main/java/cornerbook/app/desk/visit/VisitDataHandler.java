@@ -6,10 +6,11 @@ import cornerbook.app.book.store.BookException;
 import cornerbook.app.book.visit.Because;
 import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.OpenVisit;
 import cornerbook.app.desk.Pages;
 import cornerbook.app.desk.Typed;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.request.Caller;
 import cornerbook.app.request.PageException;
 import cornerbook.core.corner.Corner;
@@ -54,7 +55,7 @@ public final class VisitDataHandler {
             if (doubt.isEmpty() || after.odometerKm() == seen.odometerKm()) {
                 desk.book().visits().putRight(seen, after, because(typed));
                 desk.learning().learnSoon();
-                Pages.redirect(response, Links.visit(after.id()));
+                Pages.redirect(response, VisitLinks.visit(after.id()));
                 return;
             }
             asked = doubt.get();
@@ -83,7 +84,7 @@ public final class VisitDataHandler {
                             because(typed),
                             desk.now());
             desk.learning().learnSoon();
-            Pages.redirect(response, Links.visit(to));
+            Pages.redirect(response, VisitLinks.visit(to));
         } catch (BookException | IllegalArgumentException e) {
             var shown = new HashMap<>(VisitForm.fields(open.visit()));
             shown.putAll(typed.fields());
@@ -98,7 +99,7 @@ public final class VisitDataHandler {
         try {
             desk.book().visits().cancel(open.visit().id(), because(typed));
             desk.learning().learnSoon();
-            Pages.redirect(response, Links.car(open.history().vehicle().id()));
+            Pages.redirect(response, CarLinks.car(open.history().vehicle().id()));
         } catch (BookException | IllegalArgumentException e) {
             var shown = new HashMap<>(VisitForm.fields(open.visit()));
             shown.putAll(typed.fields());
@@ -112,7 +113,7 @@ public final class VisitDataHandler {
         try {
             desk.book().visits().restore(visitId, because(Form.read(request)));
             desk.learning().learnSoon();
-            Pages.redirect(response, Links.visit(visitId));
+            Pages.redirect(response, VisitLinks.visit(visitId));
         } catch (BookException | IllegalArgumentException e) {
             throw new PageException(422, Saying.of(e));
         }

@@ -5,8 +5,8 @@ import cornerbook.app.desk.Desk;
 import cornerbook.app.desk.Form;
 import cornerbook.app.desk.FreePlaces;
 import cornerbook.app.desk.LabelFields;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.link.CarLinks;
 import cornerbook.app.request.PageException;
 import cornerbook.app.request.Told;
 import cornerbook.app.sheet.label.ShelfLabels;
@@ -36,7 +36,7 @@ public final class WheelHandler {
 
     /** What was scanned or typed into the field. */
     public void find(ServerRequest request, ServerResponse response) {
-        Pages.redirect(response, Links.wheel(Pages.queryValue(request, "tag")));
+        Pages.redirect(response, CarLinks.wheel(Pages.queryValue(request, "tag")));
     }
 
     public void show(ServerRequest request, ServerResponse response) {

@@ -5,8 +5,11 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.year.VisitOfYear;
 import cornerbook.app.desk.Desk;
-import cornerbook.app.desk.Links;
 import cornerbook.app.desk.Pages;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.DayLinks;
+import cornerbook.app.desk.link.ShopLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.desk.year.BehindPage.Cell;
 import cornerbook.app.desk.year.BehindPage.Column;
 import cornerbook.app.desk.year.BehindPage.Line;
@@ -148,13 +151,13 @@ public final class BehindHandler {
                         each.car().plate(),
                         each.car().customerName(),
                         each.plan().day(),
-                        Links.appointment(each.id()),
+                        DayLinks.appointment(each.id()),
                         Cell.of(words.of("is-agreed"))))
                 .toList();
         return Stream.concat(
                         agreed.reversed().stream(),
                         desk.book().year().listVisits(first(), desk.today()).stream()
-                                .map(visit -> line(visit, Links.visit(visit.visitId()), Cell.of(words.of("was-here")))))
+                                .map(visit -> line(visit, VisitLinks.visit(visit.visitId()), Cell.of(words.of("was-here")))))
                 .toList();
     }
 
@@ -167,7 +170,7 @@ public final class BehindHandler {
                         need.plate(),
                         need.contact().customerName(),
                         need.need().due(),
-                        Links.findings(need.visitId()),
+                        VisitLinks.findings(need.visitId()),
                         Cell.of(need.need().article().said()),
                         Cell.of(PERCENT * need.need().need().any(), 0)))
                 .toList();
@@ -183,7 +186,7 @@ public final class BehindHandler {
                                         Told.say(row.article().said())),
                                 Cell.of(row.count()),
                                 Cell.of(row.demand().mean(), 1)),
-                        Links.article(row.article()) + "&until=" + last()))
+                        ShopLinks.article(row.article()) + "&until=" + last()))
                 .toList();
     }
 
@@ -191,7 +194,7 @@ public final class BehindHandler {
         return desk.book().year().listCalls(first(), desk.today(), desk.clock().getZone()).stream()
                 .map(call -> line(
                         call.visit(),
-                        Links.car(call.visit().vehicleId()),
+                        CarLinks.car(call.visit().vehicleId()),
                         Cell.of(about(call.about())),
                         Cell.of(YearPage.name(call.answer()))))
                 .toList();
@@ -209,7 +212,7 @@ public final class BehindHandler {
         return desk.book().year().listSeized(desk.today().minusYears(YearHandler.YEARS_OF_PADS)).stream()
                 .map(pads -> line(
                         pads.visit(),
-                        Links.visit(pads.visit().visitId()),
+                        VisitLinks.visit(pads.visit().visitId()),
                         Cell.of(pads.corner()),
                         Cell.of(pads.seized()),
                         Cell.of(pads.tried())))

@@ -7,7 +7,7 @@ import cornerbook.app.book.price.PriceKey;
 import cornerbook.app.book.price.PriceRow;
 import cornerbook.app.book.price.PriceValue;
 import cornerbook.app.book.price.TaxPlace;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.BenchLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.corner.SeasonKind;
@@ -46,7 +46,7 @@ class BenchOfCarTest {
                 .orElseThrow();
         var size = set.wheels().getFirst().tyre().size();
         try (var shop = new ServedShop(folder, List.of(car))) {
-            var address = Links.bench("renew", "demo-08");
+            var address = BenchLinks.bench("renew", "demo-08");
             assertThat(price(shop, address)).isEmpty();
             var now = ServedShop.CLOCK.instant();
             var begins = ServedShop.TODAY.minusDays(1);
@@ -87,7 +87,7 @@ class BenchOfCarTest {
             for (var car : cars) {
                 for (var question : Questions.ALL) {
                     for (var more : List.of("", "&axle=rear", "&units=us")) {
-                        var address = Links.bench(question.name(), car.vehicle().id()) + more;
+                        var address = BenchLinks.bench(question.name(), car.vehicle().id()) + more;
                         var answer = shop.get(address);
                         if (answer.statusCode() != 200) {
                             refused.add(address + ": "

@@ -7,7 +7,7 @@ import cornerbook.app.book.bill.AgreedWork;
 import cornerbook.app.book.bill.Bill;
 import cornerbook.app.book.bill.BillLine;
 import cornerbook.app.book.estimate.WorkAnswer;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.MoneyLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -56,7 +56,7 @@ class BillPagesTest {
     @Test
     void whatWasAgreedIsBilledPaidAndGivenBack() throws Exception {
         agree();
-        var page = chromium.open(shop.address(Links.bill(VISIT)), 390);
+        var page = chromium.open(shop.address(MoneyLinks.bill(VISIT)), 390);
         page.getByText("Make the bill").click();
         page.getByText("Bill 1 of").waitFor();
         assertThat(page.locator("main").innerText())
@@ -66,7 +66,7 @@ class BillPagesTest {
         page.getByText("Nothing is open").waitFor();
         Axe.assertNoViolation(page, "a paid bill");
 
-        var paper = text(shop.getBytes(Links.billPdf(1)));
+        var paper = text(shop.getBytes(MoneyLinks.billPdf(1)));
         assertThat(paper)
                 .contains("Bill 1", "$100.00", "GST 5 % (invented)", "$9.98", "$114.98", "in cash: $115.00")
                 .contains("guaranteed until 25 Feb 2027", "section 176")
@@ -77,11 +77,11 @@ class BillPagesTest {
         page.getByLabel("More about it").fill("Came twice by mistake");
         page.getByText("Make the credit note").click();
         page.getByText("Credit note 2 of").waitFor();
-        assertThat(text(shop.getBytes(Links.billPdf(2))))
+        assertThat(text(shop.getBytes(MoneyLinks.billPdf(2))))
                 .contains("Gives back bill 1: the wrong car or customer", "−$114.98")
                 .doesNotContain("Came twice");
         assertThat(page.locator("main").innerText()).contains("Came twice by mistake");
-        assertThat(shop.get(Links.bills()).body()).contains("Credit note 2", "Bill 1", "given back by credit note 2");
+        assertThat(shop.get(MoneyLinks.bills()).body()).contains("Credit note 2", "Bill 1", "given back by credit note 2");
     }
 
     /** A bill that was given back before it was paid is asked for no more; what was paid of it goes back, and only that. */
@@ -101,7 +101,7 @@ class BillPagesTest {
                             .statusCode())
                     .isEqualTo(303);
         }
-        var page = shop.get(Links.bill(VISIT)).body();
+        var page = shop.get(MoneyLinks.bill(VISIT)).body();
         assertThat(page.split("cancel out: nothing is to be paid", -1))
                 .as("the first bill and its note")
                 .hasSize(3);
@@ -109,14 +109,14 @@ class BillPagesTest {
                 .contains("To give back: $14.98.", "What is to be given back stands on the credit note.")
                 .doesNotContain("Open:");
         assertThat(page.split("Note the payment", -1)).as("what goes back").hasSize(2);
-        assertThat(shop.get(Links.bills()).body())
+        assertThat(shop.get(MoneyLinks.bills()).body())
                 .contains("to give back: $14.98")
                 .doesNotContain("open: ");
-        assertThat(text(shop.getBytes(Links.billPdf(2)))).contains("cancel out").doesNotContain("Open:");
+        assertThat(text(shop.getBytes(MoneyLinks.billPdf(2)))).contains("cancel out").doesNotContain("Open:");
         assertThat(post("/paid", Map.of("number", "4", "way", "CARD", "amount", "14.98"))
                         .statusCode())
                 .isEqualTo(303);
-        assertThat(shop.get(Links.bill(VISIT)).body()).doesNotContain("Note the payment");
+        assertThat(shop.get(MoneyLinks.bill(VISIT)).body()).doesNotContain("Note the payment");
     }
 
     /** A part is paid by card and the rest in cash: what is paid in cash is that rest, and no cent of it stays open. */
@@ -129,7 +129,7 @@ class BillPagesTest {
                         .statusCode())
                 .isEqualTo(303);
         // 114.98 less 50.01 are 64.97, and to the nearest five cents 64.95.
-        assertThat(shop.get(Links.bill(VISIT)).body()).contains("Open: $64.97. In cash all of it is $64.95.");
+        assertThat(shop.get(MoneyLinks.bill(VISIT)).body()).contains("Open: $64.97. In cash all of it is $64.95.");
         assertThat(post("/paid", Map.of("number", "1", "way", "CASH", "amount", "64.95"))
                         .statusCode())
                 .isEqualTo(303);
@@ -142,7 +142,7 @@ class BillPagesTest {
         agree();
         assertThat(post("", Map.of("key.0", "Pads", "take.0", "1")).statusCode())
                 .isEqualTo(303);
-        assertThat(shop.send(shop.request(Links.bill(VISIT)).header("Accept-Language", "fr"))
+        assertThat(shop.send(shop.request(MoneyLinks.bill(VISIT)).header("Accept-Language", "fr"))
                         .body())
                 .contains("value=\"114,98\"");
         assertThat(post("/paid", Map.of("number", "1", "way", "CARD", "amount", "114,98"))
@@ -178,7 +178,7 @@ class BillPagesTest {
                         .statusCode())
                 .isEqualTo(404);
         for (var number : List.of("9", "x", "99999999999")) {
-            assertThat(shop.get(Links.bills() + "/" + number + ".pdf").statusCode())
+            assertThat(shop.get(MoneyLinks.bills() + "/" + number + ".pdf").statusCode())
                     .isEqualTo(404);
         }
     }
@@ -186,7 +186,7 @@ class BillPagesTest {
     private HttpResponse<String> post(String where, Map<String, String> fields) throws Exception {
         var all = new HashMap<>(fields);
         all.put("id", UUID.randomUUID().toString());
-        return shop.post(Links.bill(VISIT) + where, all);
+        return shop.post(MoneyLinks.bill(VISIT) + where, all);
     }
 
     private void refused(String sentence, String where, Map<String, String> fields) throws Exception {
@@ -216,7 +216,7 @@ class BillPagesTest {
                         "SAFETY",
                         "Ada",
                         AgreedWork.NOW));
-        var page = chromium.open(shop.address(Links.bill(VISIT)), 1180);
+        var page = chromium.open(shop.address(MoneyLinks.bill(VISIT)), 1180);
         assertThat(page.locator("main").innerText())
                 .contains("Done, and not agreed: brake pads, front axle.", "Brake hose, right front", "$0.00");
         Axe.assertNoViolation(page, "a bill with work without charge");
@@ -229,7 +229,7 @@ class BillPagesTest {
                         "Brake hose, right front",
                         "Done without charge: had to be done for safety before anybody could be asked",
                         Money.parse("CAD 0.00")));
-        var paper = text(shop.getBytes(Links.billPdf(1)));
+        var paper = text(shop.getBytes(MoneyLinks.billPdf(1)));
         assertThat(paper).contains("Brake hose, right front", "$0.00", "agreed", "Done without charge");
         assertThat(page.locator("#make ~ *, section[aria-labelledby=make]")
                         .first()

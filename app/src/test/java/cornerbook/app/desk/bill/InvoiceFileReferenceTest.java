@@ -7,7 +7,7 @@ import cornerbook.app.book.bill.CreditReason;
 import cornerbook.app.book.bill.Payment;
 import cornerbook.app.book.estimate.Estimate;
 import cornerbook.app.book.price.TaxPlace;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.MoneyLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.price.Tax;
 import cornerbook.core.price.TaxCode;
@@ -53,7 +53,7 @@ class InvoiceFileReferenceTest {
     }
 
     private byte[] file(int number) throws Exception {
-        return shop.getBytes(Links.billXml(number));
+        return shop.getBytes(MoneyLinks.billXml(number));
     }
 
     private static Document read(byte[] file) throws Exception {
@@ -189,7 +189,7 @@ class InvoiceFileReferenceTest {
         var tax = new Estimate.Named(new Tax(TaxCode.HST, new BigDecimal("13")), "");
         AgreedWork.agree(shop.book(), VISIT, "CA-ON", CurrencyUnit.CAD, List.of(tax), Map.of("Pads", "100.00"));
         AgreedWork.bill(shop.book(), VISIT);
-        var refused = shop.get(Links.billXml(1));
+        var refused = shop.get(MoneyLinks.billXml(1));
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("the number under which the shop collects its tax");
 
@@ -198,6 +198,6 @@ class InvoiceFileReferenceTest {
                 .prices()
                 .keep("p", new TaxPlace("CA-ON", CurrencyUnit.CAD, ServedShop.TODAY, List.of(given)), "", now());
         assertThat(rules.violatedBy(file(1))).isEmpty();
-        assertThat(shop.get(Links.billXml(7)).statusCode()).isEqualTo(404);
+        assertThat(shop.get(MoneyLinks.billXml(7)).statusCode()).isEqualTo(404);
     }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.Book;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
@@ -48,7 +48,7 @@ class CarDataTest {
     void aNewCarHasItsFirstReadingWithinTwelveTaps() {
         page.navigate(shop.address("/"));
         int taps = 0;
-        page.locator("a[href='" + Links.newCar() + "']").first().click();
+        page.locator("a[href='" + CarLinks.newCar() + "']").first().click();
         taps++;
         page.waitForFunction("document.activeElement?.id === '/vehicle/plate'");
         page.keyboard().type("QX 7007");
@@ -94,7 +94,7 @@ class CarDataTest {
 
     @Test
     void whatIsMissingAtTheDoorIsNamedMarkedAndGoneTo() {
-        go(Links.newCar());
+        go(CarLinks.newCar());
         fill("/customer/name", "Tamsin Orlavet");
         submit();
         assertThat(page.locator("[role=alert] a").allInnerTexts())
@@ -115,7 +115,7 @@ class CarDataTest {
 
     @Test
     void dataAreCopiedFromACarOfTheSameKindAndSayFromWhich() {
-        go(Links.newCar());
+        go(CarLinks.newCar());
         fill("/vehicle/plate", "QX 7007");
         fill("/customer/name", "Tamsin Orlavet");
         fill("/vehicle/frontAxle/tyreSize", KNOWN.vehicle().front().tyreSize());
@@ -130,14 +130,14 @@ class CarDataTest {
         assertThat(added.front().placardPressureKpa())
                 .isEqualTo(Objects.requireNonNull(KNOWN.vehicle().front().placardPressureKpa()));
         assertThat(added.details().copiedFrom()).contains(KNOWN.vehicle().plate());
-        go(Links.car(added.id()));
+        go(CarLinks.car(added.id()));
         assertThat(page.locator(".facts").innerText()).contains(KNOWN.vehicle().plate());
     }
 
     /** One set all year, other tyres behind than in front, and a spare that goes round with them. */
     @Test
     void aCarWithOtherTyresBehindAndAFullSizeSpareIsTakenAtTheDoor() {
-        go(Links.newCar());
+        go(CarLinks.newCar());
         fill("/vehicle/plate", "QX 7007");
         fill("/customer/name", "Tamsin Orlavet");
         fill("/vehicle/frontAxle/tyreSize", "225/55R18");
@@ -175,7 +175,7 @@ class CarDataTest {
 
     @Test
     void aSetIsFilledInWhenTheFirstVisitIsOpened() {
-        go(Links.newVisit(KNOWN.vehicle().id()));
+        go(CarLinks.newVisit(KNOWN.vehicle().id()));
         var set = KNOWN.sets().getLast();
         page.locator("a[data-form=arrived]").last().click();
         for (var corner : Corner.values()) {
@@ -184,7 +184,7 @@ class CarDataTest {
                     .contains(page.locator("[id='arrived." + corner + "']").inputValue());
         }
         assertThat(page.locator("#filled-in").innerText()).startsWith("Filled in with the");
-        go(Links.newVisitOn(KNOWN.vehicle().id(), set.id()));
+        go(CarLinks.newVisitOn(KNOWN.vehicle().id(), set.id()));
         assertThat(page.locator("#filled-in").innerText())
                 .as("without the module")
                 .startsWith("Filled in with the");
@@ -192,7 +192,7 @@ class CarDataTest {
 
     @Test
     void dataAreChangedAndAnAllWheelLimitKept() {
-        go(Links.carData(KNOWN.vehicle().id()));
+        go(CarLinks.carData(KNOWN.vehicle().id()));
         openAll();
         fill("/vehicle/differences/sameAxle", "2/32 in");
         fill("/vehicle/body/kerbMass", "1700");
@@ -206,7 +206,7 @@ class CarDataTest {
 
     @Test
     void inUsUnitsWhatWasNotTouchedStaysToTheLastDigit() {
-        go(Links.carData(KNOWN.vehicle().id()));
+        go(CarLinks.carData(KNOWN.vehicle().id()));
         page.locator(".units button[value=us]").click();
         openAll();
         assertThat(page.locator("[id='/vehicle/frontAxle/placardPressure']").inputValue())
@@ -215,7 +215,7 @@ class CarDataTest {
         submit();
         assertThat(page.locator("p.error").count()).isZero();
         assertThat(book.cars().find(KNOWN.vehicle().id())).contains(KNOWN);
-        go(Links.carData(KNOWN.vehicle().id()));
+        go(CarLinks.carData(KNOWN.vehicle().id()));
         openAll();
         fill("/vehicle/rearAxle/placardPressure", "40");
         fill("/vehicle/body/kerbMass", "1700 kg");
@@ -231,7 +231,7 @@ class CarDataTest {
     void aWheelIsPutRightAndWhatStoodThereIsKept() {
         var id = KNOWN.vehicle().id();
         var known = KNOWN.sets().getFirst().wheels().getFirst();
-        go(Links.carData(id));
+        go(CarLinks.carData(id));
         fill("/wheelSets/0/wheels/0/tyre/tin", "DOT AB C2 5419");
         submit();
         assertThat(page.locator(".wrong .error").innerText()).contains("eek of manufacture is 54, expected 01 to 53");
@@ -257,7 +257,7 @@ class CarDataTest {
                     assertThat(change.before()).isEqualTo(known.tyre().tin());
                     assertThat(change.after()).isEqualTo("DOT 1AB C2D EFH 3519");
                 });
-        go(Links.carData(id));
+        go(CarLinks.carData(id));
         assertThat(page.locator("main").innerText())
                 .contains("TIN was " + known.tyre().tin());
     }
@@ -265,7 +265,7 @@ class CarDataTest {
     @Test
     void whoeverSawAnOlderCarChangesNothing() {
         var id = KNOWN.vehicle().id();
-        go(Links.carData(id));
+        go(CarLinks.carData(id));
         book.cars().change(KNOWN, book.cars().findRevision(id).orElseThrow(), LocalDate.of(2026, 2, 2));
         fill("/vehicle/name", "Another name");
         submit();
@@ -275,7 +275,7 @@ class CarDataTest {
 
     @Test
     void aContradictionIsSaidAtItsObject() {
-        go(Links.carData(KNOWN.vehicle().id()));
+        go(CarLinks.carData(KNOWN.vehicle().id()));
         fill("/vehicle/rearAxle/brake/parkingBrake", "cable");
         submit();
         assertThat(page.locator("details.set > p.error").innerText()).startsWith("Parking brake is electric");

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Cookie;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.exchange.KindFile;
@@ -38,7 +38,7 @@ class KindFormBrowserTest {
     @BeforeEach
     void open(@TempDir Path folder) {
         shop = new ServedShop(folder, List.of(ServedShop.cars().getFirst()));
-        page = chromium.open(shop.address(Links.kinds()), 820);
+        page = chromium.open(shop.address(ShopLinks.kinds()), 820);
     }
 
     private Locator field(String pointer) {
@@ -80,7 +80,7 @@ class KindFormBrowserTest {
         field(KindFile.SOURCE).fill("Handbook of the maker, edition 3 (invented)");
         field("/vehicle/fastener/torque").fill("140");
         keep();
-        assertThat(page).hasURL(shop.address(Links.kinds()));
+        assertThat(page).hasURL(shop.address(ShopLinks.kinds()));
         var kind = kept(NAME);
         assertThat(kind.vin()).isEqualTo("XFJVT3E4*T");
         assertThat(kind.vehicle().rear().tyreSize()).isEqualTo("255/45R19");
@@ -91,15 +91,15 @@ class KindFormBrowserTest {
     @Test
     void aSheetIsChangedAndRenamedInTheUnitsOfWhoReads() throws Exception {
         var example = Files.readString(EXAMPLE);
-        shop.post(Links.kinds(), Map.of("file", example));
+        shop.post(ShopLinks.kinds(), Map.of("file", example));
         var before = kept(NAME);
         page.context().addCookies(List.of(new Cookie("units", "us").setUrl(shop.address("/"))));
-        page.navigate(shop.address(Links.kind(NAME)));
+        page.navigate(shop.address(ShopLinks.kind(NAME)));
         assertThat(field("/vehicle/frontAxle/placardPressure")).not().hasValue("250");
         keep();
         assertThat(kept(NAME)).isEqualTo(before);
 
-        page.navigate(shop.address(Links.kind(NAME)));
+        page.navigate(shop.address(ShopLinks.kind(NAME)));
         field(KindFile.NAME).fill(NAME + " II");
         field("/vehicle/fastener/torque").fill("130 N·m");
         keep();
@@ -114,9 +114,9 @@ class KindFormBrowserTest {
     @Test
     void aSheetOfAnotherNameIsNotReplacedUnseen() throws Exception {
         var example = Files.readString(EXAMPLE);
-        shop.post(Links.kinds(), Map.of("file", example));
-        shop.post(Links.kinds(), Map.of("file", example.replace(NAME, "Fjordling Ampere")));
-        page.navigate(shop.address(Links.kind("Fjordling Ampere")));
+        shop.post(ShopLinks.kinds(), Map.of("file", example));
+        shop.post(ShopLinks.kinds(), Map.of("file", example.replace(NAME, "Fjordling Ampere")));
+        page.navigate(shop.address(ShopLinks.kind("Fjordling Ampere")));
         field(KindFile.NAME).fill(NAME);
         keep();
         assertThat(page.locator(".field.wrong")).containsText("is kept already");
@@ -142,9 +142,9 @@ class KindFormBrowserTest {
         keep();
         assertThat(page.locator("li.row")).containsText(kind);
         assertThat(kept(kind).vehicle().front()).isEqualTo(vehicle.front());
-        var none = shop.get(Links.kindForm() + "?like=Nobody+Knows");
+        var none = shop.get(ShopLinks.kindForm() + "?like=Nobody+Knows");
         assertThat(none.statusCode()).isEqualTo(422);
         assertThat(none.body()).contains("of which more is known than its tyres");
-        assertThat(shop.get(Links.kind("Nobody Knows")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(ShopLinks.kind("Nobody Knows")).statusCode()).isEqualTo(404);
     }
 }

@@ -3,7 +3,7 @@ package cornerbook.app.desk.cars;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -55,7 +55,7 @@ class CarListTest {
     @Test
     void whatFitsIsAddedAndTheRestComesBackToBeMended() throws Exception {
         var file = Files.writeString(folder.resolve("cars.csv"), LIST);
-        var page = chromium.open(shop.address(Links.carList()), 1180);
+        var page = chromium.open(shop.address(CarLinks.carList()), 1180);
         page.locator("#list\\.file").setInputFiles(file);
         page.getByText("Look at what would become of it").click();
         assertThat(page.locator("#looked").innerText())
@@ -97,7 +97,7 @@ class CarListTest {
 
     @Test
     void namesOfColumnsMayBeAnyAndAreChosen() {
-        var page = chromium.open(shop.address(Links.carList()), 390);
+        var page = chromium.open(shop.address(CarLinks.carList()), 390);
         page.locator("#list").fill("Kfz\tWho\tRubber\nLST 010\tIda\t205/55 R16\n");
         page.getByLabel("Winter", new Page.GetByLabelOptions().setExact(true)).check();
         page.getByText("Look at what would become of it").click();
@@ -119,7 +119,7 @@ class CarListTest {
                 file,
                 "Plaque;Propriétaire;Téléphone;Pneus;Électrique;Saison\nLST 020;Élodie Forêt;819 555-0120;205/55 R16;oui;été\n"
                         .getBytes(Charset.forName("windows-1252")));
-        var page = chromium.open(shop.address(Links.carList()), 1180);
+        var page = chromium.open(shop.address(CarLinks.carList()), 1180);
         page.locator("#list\\.file").setInputFiles(file);
         page.getByText("Look at what would become of it").click();
         page.getByText("Add 1 car").click();
@@ -132,7 +132,7 @@ class CarListTest {
         var plate = histories().getFirst().vehicle().plate();
         var before = histories();
         var answer = shop.post(
-                Links.carList() + "/add",
+                CarLinks.carList() + "/add",
                 Map.of(
                         "list",
                         "plate,owner,size\n" + plate.toLowerCase(Locale.ROOT) + ",Another,205/55 R16",
@@ -147,7 +147,7 @@ class CarListTest {
         assertRefused("", "The list has no row below its first one");
         assertRefused("plate,owner", "The list has no row below its first one");
         assertRefused("a,b\n\"c,d\n", "is not the text of a spreadsheet");
-        assertThat(shop.post(Links.carList(), Map.of("list", "a\u0001,b\nc,d\n"))
+        assertThat(shop.post(CarLinks.carList(), Map.of("list", "a\u0001,b\nc,d\n"))
                         .statusCode())
                 .isEqualTo(400);
     }
@@ -156,13 +156,13 @@ class CarListTest {
     void aThousandRowsAreTakenAtOnce() throws Exception {
         var list = new StringBuilder("plate;customer;tyre size\n");
         IntStream.range(0, 1000).forEach(i -> list.append("M%04d;Owner %<d;205/55 R16\n".formatted(i)));
-        var answer = shop.post(Links.carList() + "/add", Map.of("list", list.toString(), "season", "SUMMER"));
+        var answer = shop.post(CarLinks.carList() + "/add", Map.of("list", list.toString(), "season", "SUMMER"));
         assertThat(answer.body()).containsPattern("1.000 cars were added\\.");
         assertThat(shop.book().cars().count()).isEqualTo(1001);
     }
 
     private void assertRefused(String list, String sentence) throws Exception {
-        var answer = shop.post(Links.carList(), Map.of("list", list));
+        var answer = shop.post(CarLinks.carList(), Map.of("list", list));
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains(sentence);
     }

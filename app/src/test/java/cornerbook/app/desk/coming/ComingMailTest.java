@@ -8,7 +8,8 @@ import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.book.customer.ContactAnswer;
 import cornerbook.app.book.mail.KeptMail;
 import cornerbook.app.book.visit.CallAnswer;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CustomerLinks;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.mail.Delivery.Outcome;
@@ -89,7 +90,7 @@ class ComingMailTest {
     @Test
     void theDaysEMailsAreShownAndSentAndKeptWithWhatTheServerSaid() throws Exception {
         int expected = all().size();
-        var page = chromium.open(shop.address(Links.coming()), 1180);
+        var page = chromium.open(shop.address(CustomerLinks.coming()), 1180);
         page.getByText("E-mails to send").click();
         page.locator("blockquote").first().waitFor();
         assertThat(page.locator("blockquote").count()).isEqualTo(expected);
@@ -111,10 +112,10 @@ class ComingMailTest {
         var kept = to(String.valueOf(first.customer().email()));
         assertThat(kept.letter().text())
                 .startsWith("Bonjour " + first.customer().name());
-        assertThat(shop.get(Links.customer(first.customer().id())).body())
+        assertThat(shop.get(CustomerLinks.customer(first.customer().id())).body())
                 .contains(kept.letter().subject());
 
-        assertThat(shop.get(Links.comingMail()).body())
+        assertThat(shop.get(CustomerLinks.comingMail()).body())
                 .as("who was written to lately is not chosen again")
                 .contains("written to about this on 25 Nov 2026");
     }
@@ -147,8 +148,8 @@ class ComingMailTest {
     @Test
     void theSameFormTwiceSendsOnce() throws Exception {
         var form = form("demo-customer-12");
-        assertThat(shop.post(Links.comingMail(), form).statusCode()).isEqualTo(303);
-        assertThat(shop.post(Links.comingMail(), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CustomerLinks.comingMail(), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CustomerLinks.comingMail(), form).statusCode()).isEqualTo(303);
         assertThat(loopback.taken()).hasSize(1);
         assertThat(shop.book().mails().count()).isEqualTo(1);
         var taken = shop.book().mails().list(0, 1).getFirst();
@@ -162,12 +163,12 @@ class ComingMailTest {
     void whatHasChangedSinceItWasShownIsNotSent() throws Exception {
         var form = form("demo-customer-12");
         decline("demo-customer-12");
-        var answer = shop.post(Links.comingMail(), form);
+        var answer = shop.post(CustomerLinks.comingMail(), form);
         assertThat(answer.statusCode()).isEqualTo(409);
         assertThat(answer.body()).contains("has changed since").doesNotContain("Exception");
-        assertThat(shop.post(Links.comingMail(), Map.of()).body()).contains("Choose at least one e-mail.");
+        assertThat(shop.post(CustomerLinks.comingMail(), Map.of()).body()).contains("Choose at least one e-mail.");
         shop.book().mails().removeServer();
-        assertThat(shop.post(Links.comingMail(), form).body()).contains("No server for e-mails is known");
+        assertThat(shop.post(CustomerLinks.comingMail(), form).body()).contains("No server for e-mails is known");
         assertThat(loopback.read()).isEmpty();
         assertThat(shop.book().mails().count()).isZero();
     }
@@ -185,7 +186,7 @@ class ComingMailTest {
                         ""));
         var form = new HashMap<>(form("demo-customer-12"));
         form.putAll(form("demo-customer-09"));
-        assertThat(shop.post(Links.comingMail(), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CustomerLinks.comingMail(), form).statusCode()).isEqualTo(303);
         assertThat(shop.book().mails().list(0, 9))
                 .singleElement()
                 .satisfies(mail -> assertThat(mail.last().outcome()).isEqualTo(Outcome.NOT_SENT));
@@ -208,46 +209,46 @@ class ComingMailTest {
                 "a@example.com",
                 "login",
                 "a");
-        assertThat(shop.post(Links.mailServer(), fields).statusCode()).isEqualTo(303);
-        assertThat(shop.get(Links.mailServer()).body())
+        assertThat(shop.post(ShopLinks.mailServer(), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.get(ShopLinks.mailServer()).body())
                 .contains("mail.example.com", "CORNERBOOK_MAIL_PASSWORD")
                 .doesNotContain("type=\"password\"");
-        assertThat(shop.post(Links.comingMail(), form("demo-customer-12")).body())
+        assertThat(shop.post(CustomerLinks.comingMail(), form("demo-customer-12")).body())
                 .contains("The server asks for a password, and none is known");
         for (var wrong : List.of(
                 Map.of("host", ""), Map.of("port", "0"), Map.of("sender", "shop"), Map.of("security", "NONE"))) {
             var typed = new HashMap<>(fields);
             typed.putAll(wrong);
-            assertThat(shop.post(Links.mailServer(), typed).statusCode())
+            assertThat(shop.post(ShopLinks.mailServer(), typed).statusCode())
                     .as("%s", wrong)
                     .isEqualTo(422);
         }
         var elsewhere = new HashMap<>(fields);
         elsewhere.putAll(Map.of("security", "NONE", "login", ""));
-        assertThat(shop.post(Links.mailServer(), elsewhere).body())
+        assertThat(shop.post(ShopLinks.mailServer(), elsewhere).body())
                 .as("names and addresses of customers would go over the line for all to read")
                 .contains("Without encryption the server is one on this machine");
         for (var here : List.of("localhost", "127.0.0.1", "::1")) {
             elsewhere.put("host", here);
-            assertThat(shop.post(Links.mailServer(), elsewhere).statusCode())
+            assertThat(shop.post(ShopLinks.mailServer(), elsewhere).statusCode())
                     .as(here)
                     .isEqualTo(303);
         }
-        assertThat(shop.post(Links.mailServer(), fields).statusCode()).isEqualTo(303);
+        assertThat(shop.post(ShopLinks.mailServer(), fields).statusCode()).isEqualTo(303);
         assertThat(shop.book().mails().findServer())
                 .hasValueSatisfying(server -> assertThat(server.login()).isEqualTo("a"));
-        assertThat(shop.post(Links.mailServer() + "/remove", Map.of()).statusCode())
+        assertThat(shop.post(ShopLinks.mailServer() + "/remove", Map.of()).statusCode())
                 .isEqualTo(303);
         assertThat(shop.book().mails().findServer()).isEmpty();
     }
 
     private int send(String customerId) throws Exception {
-        return shop.post(Links.comingMail(), form(customerId)).statusCode();
+        return shop.post(CustomerLinks.comingMail(), form(customerId)).statusCode();
     }
 
     /** What the page shows of a customer, as its form sends it. */
     private Map<String, String> form(String customerId) throws Exception {
-        var body = shop.get(Links.comingMail()).body();
+        var body = shop.get(CustomerLinks.comingMail()).body();
         return Map.of(
                 "send." + customerId,
                 "yes",
@@ -267,7 +268,7 @@ class ComingMailTest {
     }
 
     private int again(KeptMail mail, int seen) throws Exception {
-        return shop.post(Links.sentMail(), Map.of("mail", mail.letter().id(), "events", Integer.toString(seen)))
+        return shop.post(CustomerLinks.sentMail(), Map.of("mail", mail.letter().id(), "events", Integer.toString(seen)))
                 .statusCode();
     }
 

@@ -7,7 +7,7 @@ import cornerbook.app.book.coming.ComingCustomer;
 import cornerbook.app.book.coming.ComingLedger.Days;
 import cornerbook.app.book.customer.ContactAnswer;
 import cornerbook.app.book.visit.CallAnswer;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -51,7 +51,7 @@ class ComingPagesTest {
     @Test
     void oneTapSaysWhatCameOfItAndAnotherAgreesADay() {
         var first = all().getFirst();
-        var page = chromium.open(shop.address(Links.coming()), 390);
+        var page = chromium.open(shop.address(CustomerLinks.coming()), 390);
         var row = page.locator(".coming").first();
         assertThat(row.innerText()).contains(first.customer().name());
         row.getByText("Not reached").click();
@@ -78,7 +78,7 @@ class ComingPagesTest {
                 .filter(each -> each.cars().getFirst().matters().size() == 1)
                 .findFirst()
                 .orElseThrow();
-        var page = chromium.open(shop.address(Links.coming()), 1180);
+        var page = chromium.open(shop.address(CustomerLinks.coming()), 1180);
         var row = page.locator(
                 ".coming",
                 new Page.LocatorOptions().setHasText(customer.customer().name()));
@@ -91,13 +91,13 @@ class ComingPagesTest {
     @Test
     void theMessageIsInTheCustomersLanguageAndOpensInOtherPrograms() throws Exception {
         var customer = all().getFirst().customer();
-        var body = shop.get(Links.coming()).body();
+        var body = shop.get(CustomerLinks.coming()).body();
         assertThat(body)
                 .contains("lang=\"en\">Hello " + customer.name() + ". ")
                 .contains(
                         "href=\"sms:" + Objects.requireNonNull(customer.phone()).replace(" ", "") + "?body=Hello%20")
                 .contains("href=\"mailto:" + customer.email() + "?subject=Your%20");
-        assertThat(shop.send(shop.request(Links.coming()).header("Accept-Language", "fr"))
+        assertThat(shop.send(shop.request(CustomerLinks.coming()).header("Accept-Language", "fr"))
                         .body())
                 .contains("lang=\"fr\">Bonjour " + customer.name() + ". ");
     }
@@ -107,7 +107,7 @@ class ComingPagesTest {
     void theTextIsCopiedOrMarked() {
         var page = chromium.newPage(390, 844);
         page.context().grantPermissions(List.of("clipboard-read", "clipboard-write"));
-        page.navigate(shop.address(Links.coming()));
+        page.navigate(shop.address(CustomerLinks.coming()));
         var first = page.locator(".coming details").first();
         first.locator("summary").click();
         var text = first.locator("textarea").inputValue();
@@ -130,7 +130,7 @@ class ComingPagesTest {
                 .findFirst()
                 .orElseThrow()
                 .customer();
-        var page = chromium.open(shop.address(Links.customer(customer.id())), 390);
+        var page = chromium.open(shop.address(CustomerLinks.customer(customer.id())), 390);
         page.locator("[name='purpose.SEASON']").check();
         page.locator("[name='channel.MESSAGE']").check();
         page.getByText("The customer declines").click();
@@ -154,8 +154,8 @@ class ComingPagesTest {
     }
 
     private String row(Customer customer) throws Exception {
-        var body = shop.get(Links.coming()).body();
-        int start = body.indexOf("href=\"" + Links.customer(customer.id()));
+        var body = shop.get(CustomerLinks.coming()).body();
+        int start = body.indexOf("href=\"" + CustomerLinks.customer(customer.id()));
         return body.substring(start, nextRow(body, start));
     }
 
@@ -188,12 +188,12 @@ class ComingPagesTest {
         refused(400, "", "/answer", Map.of("answer", "CALLED", "id", "", asked, "yes"));
         refused(400, "", "/answer", Map.of("answer", "CALLED", "until", "soon", asked, "yes"));
         for (var query : List.of("?until=soon", "?agreed=soon")) {
-            assertThat(shop.get(Links.coming() + query).statusCode()).as(query).isEqualTo(400);
+            assertThat(shop.get(CustomerLinks.coming() + query).statusCode()).as(query).isEqualTo(400);
         }
-        assertThat(shop.get(Links.coming() + "?until=2020-01-01").statusCode()).isEqualTo(400);
-        assertThat(shop.get(Links.coming() + "?until=2020-01-01").body())
+        assertThat(shop.get(CustomerLinks.coming() + "?until=2020-01-01").statusCode()).isEqualTo(400);
+        assertThat(shop.get(CustomerLinks.coming() + "?until=2020-01-01").body())
                 .contains("The list begins on 28 Jul 2026: choose a day that is not before.");
-        assertThat(shop.get(Links.coming() + "?from=-1").statusCode()).isEqualTo(200);
+        assertThat(shop.get(CustomerLinks.coming() + "?from=-1").statusCode()).isEqualTo(200);
         assertThat(all()).isEqualTo(before);
     }
 
@@ -206,6 +206,6 @@ class ComingPagesTest {
     private HttpResponse<String> post(String path, Map<String, String> fields) throws Exception {
         var form = new HashMap<>(Map.of("id", UUID.randomUUID().toString(), "person", "Ida"));
         form.putAll(fields);
-        return shop.post(Links.coming() + path, form);
+        return shop.post(CustomerLinks.coming() + path, form);
     }
 }

@@ -2,7 +2,8 @@ package cornerbook.app.desk.customer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
@@ -69,7 +70,7 @@ class CardPagesTest {
     @Test
     void aFileIsLookedAtBeforeItIsTaken() throws Exception {
         var file = Files.writeString(folder.resolve("people.vcf"), CARDS);
-        var page = chromium.open(shop.address(Links.cards()), 390);
+        var page = chromium.open(shop.address(CustomerLinks.cards()), 390);
         page.locator("[type=file]").setInputFiles(file);
         page.getByText("Look at them").click();
         page.locator("#looked").waitFor();
@@ -101,11 +102,11 @@ class CardPagesTest {
         assertThat(customers().getFirst().language()).isEqualTo("fr");
         var added = customers().getFirst().id();
         assertThat(page.locator("main").innerText()).contains("One customer without a car");
-        assertThat(shop.get(Links.customer(added)).body()).contains("Ida Tern");
+        assertThat(shop.get(CustomerLinks.customer(added)).body()).contains("Ida Tern");
         for (var asked : List.of("tern%20IDA", "555-0190")) {
             assertThat(shop.get("/?q=" + asked).body())
                     .as("whoever calls and has no car here yet is found by the same field")
-                    .contains("Without a car in the book", Links.customer(added), Links.newCar(added));
+                    .contains("Without a car in the book", CustomerLinks.customer(added), CarLinks.newCar(added));
         }
         assertThat(shop.get("/?q=Ottilie").body()).doesNotContain("Without a car");
         assertThat(shop.get("/").body()).as("only who was asked for").doesNotContain("Without a car");
@@ -116,12 +117,12 @@ class CardPagesTest {
     @Test
     void theSameFormTwiceCountsOnceAndWhatWasNotChosenIsLeft() throws Exception {
         var form = Map.of("id", UUID.randomUUID().toString(), "cards", CARDS, "card.1", "new", "card.4", "new");
-        assertThat(shop.post(Links.cards() + "/take", form).body()).contains("One customer is new");
-        assertThat(shop.post(Links.cards() + "/take", form).body()).contains("Nothing was new.");
+        assertThat(shop.post(CustomerLinks.cards() + "/take", form).body()).contains("One customer is new");
+        assertThat(shop.post(CustomerLinks.cards() + "/take", form).body()).contains("Nothing was new.");
         assertThat(customers()).hasSize(2);
         var other =
                 Map.of("id", UUID.randomUUID().toString(), "cards", CARDS, "card.1", "person-1", "card.3", "nobody");
-        assertThat(shop.post(Links.cards() + "/take", other).body())
+        assertThat(shop.post(CustomerLinks.cards() + "/take", other).body())
                 .as("only a customer who is like the card is completed by it")
                 .contains("Nothing was new.");
     }
@@ -130,10 +131,10 @@ class CardPagesTest {
     @Test
     void whoCameFromACardBringsACar() throws Exception {
         var form = Map.of("id", UUID.randomUUID().toString(), "cards", CARDS, "card.1", "new");
-        shop.post(Links.cards() + "/take", form);
+        shop.post(CustomerLinks.cards() + "/take", form);
         var ida = customers().getFirst();
-        assertThat(shop.get(Links.customer(ida.id())).body()).contains(Links.newCar(ida.id()));
-        assertThat(shop.get(Links.newCar(ida.id())).body()).contains("value=\"Ida Tern\"", "+1 819 555 0190");
+        assertThat(shop.get(CustomerLinks.customer(ida.id())).body()).contains(CarLinks.newCar(ida.id()));
+        assertThat(shop.get(CarLinks.newCar(ida.id())).body()).contains("value=\"Ida Tern\"", "+1 819 555 0190");
         var car = UUID.randomUUID().toString();
         var door = Map.of(
                 "car", car,
@@ -142,20 +143,20 @@ class CardPagesTest {
                 "/vehicle/plate", "QX 7007",
                 "/vehicle/frontAxle/tyreSize", "225/55R18",
                 "/wheelSets/0/season", "WINTER");
-        assertThat(shop.post(Links.newCar(), door).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CarLinks.newCar(), door).statusCode()).isEqualTo(303);
         assertThat(shop.book().cars().find(car).orElseThrow().customer()).isEqualTo(ida);
         assertThat(shop.book().cards().listWithoutCar()).isEmpty();
-        assertThat(shop.get(Links.newCar("nobody")).statusCode()).isEqualTo(200);
+        assertThat(shop.get(CarLinks.newCar("nobody")).statusCode()).isEqualTo(200);
     }
 
     @Test
     void whoseDataWereErasedIsNeitherFoundNorFilledAgain() throws Exception {
         shop.post(
-                Links.eraseCustomer("person-1"),
+                CustomerLinks.eraseCustomer("person-1"),
                 Map.of("name", "Ottilie Grandfontaine", "reason", "Asked for it", "person", "Bo"));
-        assertThat(shop.post(Links.cards(), Map.of("cards", CARDS)).body()).doesNotContain("person-1");
+        assertThat(shop.post(CustomerLinks.cards(), Map.of("cards", CARDS)).body()).doesNotContain("person-1");
         var form = Map.of("id", UUID.randomUUID().toString(), "cards", CARDS, "card.2", "person-1");
-        assertThat(shop.post(Links.cards() + "/take", form).body()).contains("Nothing was new.");
+        assertThat(shop.post(CustomerLinks.cards() + "/take", form).body()).contains("Nothing was new.");
         assertThat(shop.book()
                         .customers()
                         .find("person-1")
@@ -168,16 +169,16 @@ class CardPagesTest {
     @Test
     void whatIsNoFileOfCardsIsOneSentence() throws Exception {
         for (var text : List.of("", "name;telephone", "<script>")) {
-            var answer = shop.post(Links.cards(), Map.of("cards", text));
+            var answer = shop.post(CustomerLinks.cards(), Map.of("cards", text));
             assertThat(answer.statusCode()).isEqualTo(422);
             assertThat(answer.body()).contains("There is no card in it").doesNotContain("Exception", "<script>");
         }
-        var picture = shop.post(Links.cards(), Map.of("cards", "\u0011PNG\u0000"));
+        var picture = shop.post(CustomerLinks.cards(), Map.of("cards", "\u0011PNG\u0000"));
         assertThat(picture.statusCode()).isEqualTo(422);
         assertThat(picture.body())
                 .as("another file than one with cards")
                 .contains("There is no card in it", "Customers from an address book");
-        assertThat(shop.post(Links.cards() + "/take", Map.of("cards", CARDS)).statusCode())
+        assertThat(shop.post(CustomerLinks.cards() + "/take", Map.of("cards", CARDS)).statusCode())
                 .as("a form without its number")
                 .isEqualTo(400);
         assertThat(customers()).hasSize(1);

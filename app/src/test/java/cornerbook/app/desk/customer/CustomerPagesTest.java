@@ -16,10 +16,10 @@ import cornerbook.app.book.mail.Letter;
 import cornerbook.app.book.work.Declined;
 import cornerbook.app.book.work.Remark;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.app.door.ServedShop;
-import cornerbook.app.mail.Delivery;
 import cornerbook.app.mail.Delivery.Outcome;
+import cornerbook.app.mail.Delivery;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
@@ -140,8 +140,8 @@ class CustomerPagesTest {
     void allThatIsKeptOfAPersonStandsOnOnePageAndInOneFile() throws Exception {
         try (var shop = shop()) {
             write(shop.book());
-            assertThat(shop.get("/cars/demo-08").body()).contains(Links.customer("person-1"));
-            var page = shop.get(Links.customer("person-1")).body();
+            assertThat(shop.get("/cars/demo-08").body()).contains(CustomerLinks.customer("person-1"));
+            var page = shop.get(CustomerLinks.customer("person-1")).body();
             assertThat(page)
                     .contains(
                             NAME, PHONE, EMAIL, car().vehicle().plate(), "Renew the pads", "Ottilie hears a scraping");
@@ -149,7 +149,7 @@ class CustomerPagesTest {
                     .as("who gives it out, on paper")
                     .contains("<p class=\"printed\"><strong>" + DemoShop.NAME);
             var file = new JsonMapper()
-                    .readTree(shop.get(Links.customerFile("person-1")).body());
+                    .readTree(shop.get(CustomerLinks.customerFile("person-1")).body());
             assertThat(file.path("customer").path("phone").stringValue()).isEqualTo(PHONE);
             assertThat(file.path("cars").size()).isEqualTo(1);
             var line = file.path("estimates").path(0).path("lines").path(0);
@@ -167,7 +167,7 @@ class CustomerPagesTest {
             assertThat(file.path("mentions").valueStream())
                     .extracting(mention -> mention.path("kind").stringValue())
                     .contains("DECLINED", "REMARK", "AGREED");
-            assertThat(shop.get(Links.customer("nobody")).statusCode()).isEqualTo(404);
+            assertThat(shop.get(CustomerLinks.customer("nobody")).statusCode()).isEqualTo(404);
         }
     }
 
@@ -180,9 +180,9 @@ class CustomerPagesTest {
             shop.waitUntilJudged();
             findings = gravest(shop.book());
             var fields = Map.of("name", NAME, "reason", "Asked for it", "person", "Bo", "plates", "1", "words", "1");
-            assertThat(shop.post(Links.eraseCustomer("person-1"), fields).statusCode())
+            assertThat(shop.post(CustomerLinks.eraseCustomer("person-1"), fields).statusCode())
                     .isEqualTo(303);
-            assertThat(shop.get(Links.customer("person-1")).body()).contains("Asked for it");
+            assertThat(shop.get(CustomerLinks.customer("person-1")).body()).contains("Asked for it");
             var read = shop.book().cars().find("demo-08").orElseThrow();
             assertThat(read.visits())
                     .usingRecursiveComparison()
@@ -228,7 +228,7 @@ class CustomerPagesTest {
                     Map.of("name", "Ottilie", "reason", "Asked for it", "person", "Bo"),
                     Map.of("name", NAME, "reason", "", "person", "Bo"),
                     Map.of("name", NAME, "reason", "Asked for it"))) {
-                var answer = shop.post(Links.eraseCustomer("person-1"), fields);
+                var answer = shop.post(CustomerLinks.eraseCustomer("person-1"), fields);
                 assertThat(answer.statusCode()).isEqualTo(422);
                 assertThat(answer.body()).contains("nothing was erased");
             }
@@ -241,14 +241,14 @@ class CustomerPagesTest {
     @Test
     void theCustomerAgreesAndTakesItBack() throws Exception {
         try (var shop = shop()) {
-            assertThat(shop.get(Links.customer("person-1")).body())
+            assertThat(shop.get(CustomerLinks.customer("person-1")).body())
                     .contains("Pouvons-nous vous appeler", "section 6(6)(c)", "ask first");
             assertThat(answer(shop, "AGREES", "purpose.OTHER", "channel.E_MAIL"))
                     .isEqualTo(303);
-            assertThat(shop.get(Links.customer("person-1")).body()).contains("e-mail: yes, agreed");
+            assertThat(shop.get(CustomerLinks.customer("person-1")).body()).contains("e-mail: yes, agreed");
             assertThat(answer(shop, "DECLINES", "purpose.OTHER", "channel.E_MAIL", "channel.TELEPHONE"))
                     .isEqualTo(303);
-            assertThat(shop.get(Links.customer("person-1")).body())
+            assertThat(shop.get(CustomerLinks.customer("person-1")).body())
                     .contains("e-mail: no, declined", "telephone: no, declined", "May we?", "told to Bo");
             assertThat(shop.book().contacts().listOf("person-1").list())
                     .extracting(ContactAnswer::agreed)
@@ -258,7 +258,7 @@ class CustomerPagesTest {
             assertThat(answer(shop, "PERHAPS", "purpose.OTHER", "channel.E_MAIL"))
                     .isEqualTo(400);
             var unticked = shop.post(
-                    Links.contactAnswer("person-1"),
+                    CustomerLinks.contactAnswer("person-1"),
                     Map.of("answer", "AGREES", "purpose.OTHER", "1", "words", "Asked at the counter", "id", id()));
             assertThat(unticked.body())
                     .as("the page again, with what was typed")
@@ -269,7 +269,7 @@ class CustomerPagesTest {
                     .hasSize(2);
             var wordless =
                     Map.of("answer", "AGREES", "purpose.OTHER", "1", "channel.E_MAIL", "1", "words", "", "id", id());
-            assertThat(shop.post(Links.contactAnswer("person-1"), wordless).body())
+            assertThat(shop.post(CustomerLinks.contactAnswer("person-1"), wordless).body())
                     .contains("Write down what the customer was asked");
             assertThat(shop.book().contacts().listOf("person-1").list()).hasSize(3);
         }
@@ -284,7 +284,7 @@ class CustomerPagesTest {
         for (var tick : ticks) {
             fields.put(tick, "yes");
         }
-        return shop.post(Links.contactAnswer("person-1"), fields).statusCode();
+        return shop.post(CustomerLinks.contactAnswer("person-1"), fields).statusCode();
     }
 
     /** A telephone alone is erased where nobody asked for more. */
@@ -292,8 +292,8 @@ class CustomerPagesTest {
     void plateAndNotesStayWhereTheyWereNotChosen() throws Exception {
         try (var shop = shop()) {
             write(shop.book());
-            shop.post(Links.eraseCustomer("person-1"), Map.of("name", NAME, "reason", "Sold", "person", "Bo"));
-            var page = shop.get(Links.customer("person-1")).body();
+            shop.post(CustomerLinks.eraseCustomer("person-1"), Map.of("name", NAME, "reason", "Sold", "person", "Bo"));
+            var page = shop.get(CustomerLinks.customer("person-1")).body();
             assertThat(page).contains(car().vehicle().plate(), "Ottilie hears a scraping", "Renew the pads");
             assertThat(page).doesNotContain(NAME, PHONE);
         }
@@ -312,14 +312,14 @@ class CustomerPagesTest {
                         car.sets(),
                         List.of(first.withOdometer(
                                 ServedShop.TODAY.minusYears(7).minusDays(1), first.odometerKm())))))) {
-            assertThat(shop.get(Links.goneCustomers()).body()).contains(NAME, "230(4)(b)");
+            assertThat(shop.get(CustomerLinks.goneCustomers()).body()).contains(NAME, "230(4)(b)");
         }
     }
 
     @Test
     void whoWasHereSinceIsNot() throws Exception {
         try (var shop = shop()) {
-            assertThat(shop.get(Links.goneCustomers()).body()).doesNotContain(NAME);
+            assertThat(shop.get(CustomerLinks.goneCustomers()).body()).doesNotContain(NAME);
         }
     }
 

@@ -6,7 +6,11 @@ import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.book.customer.ContactAnswer;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CallLinks;
+import cornerbook.app.desk.link.CustomerLinks;
+import cornerbook.app.desk.link.DayLinks;
+import cornerbook.app.desk.link.ShopLinks;
+import cornerbook.app.desk.link.StoreLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.Customer;
 import cornerbook.core.coming.Channel;
@@ -54,13 +58,13 @@ class NotToBeCalledTest {
     private List<String> lists() throws Exception {
         var lists = new ArrayList<>(List.of(
                 "/",
-                Links.coming() + "?until=" + ServedShop.TODAY.plusYears(1),
-                Links.left() + "?months=1",
-                Links.store() + ".csv",
-                Links.year(),
-                Links.year() + "/not-seen.csv",
-                Links.days(ServedShop.TODAY.plusDays(60))));
-        ARTICLE.matcher(shop.get(Links.order() + "?until=" + ServedShop.TODAY.plusYears(1))
+                CustomerLinks.coming() + "?until=" + ServedShop.TODAY.plusYears(1),
+                StoreLinks.left() + "?months=1",
+                StoreLinks.store() + ".csv",
+                ShopLinks.year(),
+                ShopLinks.year() + "/not-seen.csv",
+                DayLinks.days(ServedShop.TODAY.plusDays(60))));
+        ARTICLE.matcher(shop.get(ShopLinks.order() + "?until=" + ServedShop.TODAY.plusYears(1))
                         .body())
                 .results()
                 .map(found -> found.group(1))
@@ -74,7 +78,7 @@ class NotToBeCalledTest {
         assertThat(answer.statusCode()).as(list).isEqualTo(200);
         return customers().stream()
                 .flatMap(customer -> Stream.ofNullable(customer.phone()))
-                .filter(phone -> answer.body().contains(phone) || answer.body().contains(Links.call(phone)))
+                .filter(phone -> answer.body().contains(phone) || answer.body().contains(CallLinks.call(phone)))
                 .toList();
     }
 
@@ -89,9 +93,9 @@ class NotToBeCalledTest {
         }
         assertThat(shown)
                 .as("before anybody declined")
-                .contains("/", Links.coming(), Links.left(), Links.store() + ".csv")
+                .contains("/", CustomerLinks.coming(), StoreLinks.left(), StoreLinks.store() + ".csv")
                 .anyMatch(list -> list.startsWith("/order/"))
-                .anyMatch(list -> list.startsWith(Links.days()));
+                .anyMatch(list -> list.startsWith(DayLinks.days()));
         for (var customer : customers()) {
             shop.book()
                     .contacts()
@@ -135,6 +139,6 @@ class NotToBeCalledTest {
                                     ServedShop.CLOCK.instant())));
         }
         assertThat(withTelephone("/")).isEqualTo(before);
-        assertThat(withTelephone(Links.left() + "?months=1")).isEmpty();
+        assertThat(withTelephone(StoreLinks.left() + "?months=1")).isEmpty();
     }
 }

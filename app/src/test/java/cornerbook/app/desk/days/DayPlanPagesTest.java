@@ -3,12 +3,12 @@ package cornerbook.app.desk.days;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.Appointment.Because;
+import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.book.coming.ComingLedger;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -88,9 +88,9 @@ class DayPlanPagesTest {
         assertThat(planOf("slips").worker()).isEqualTo("Ines");
         assertThat(planOf("slips").clashesWith(planOf("stays"))).isFalse();
         assertThat(planOf("stays").time()).isEqualTo(LocalTime.of(9, 0));
-        page.navigate(shop.address(Links.days(MONDAY)));
+        page.navigate(shop.address(DayLinks.days(MONDAY)));
         assertThat(main(page)).contains("moved: nobody works on 27 Nov 2026");
-        assertThat(shop.post(Links.dayPlan() + "/accept", Map.of()).body()).contains("No plan waits for an answer");
+        assertThat(shop.post(DayLinks.dayPlan() + "/accept", Map.of()).body()).contains("No plan waits for an answer");
     }
 
     /** Somebody is ill on one day: that day's cars go to who is there, and no other week is touched. */
@@ -108,9 +108,9 @@ class DayPlanPagesTest {
         page.getByText("There after all").waitFor();
         Axe.assertNoViolation(page, "somebody away");
 
-        page.navigate(shop.address(Links.days(FRIDAY)));
+        page.navigate(shop.address(DayLinks.days(FRIDAY)));
         assertThat(main(page)).contains("Not there on this day: Ines.").contains("Ines is not there on this day");
-        page.navigate(shop.address(Links.days(MONDAY)));
+        page.navigate(shop.address(DayLinks.days(MONDAY)));
         assertThat(main(page)).doesNotContain("not there on this day");
         page = propose();
         assertThat(main(page)).contains("One appointment stays as it is");
@@ -165,7 +165,7 @@ class DayPlanPagesTest {
         book("free", "demo-03", MONDAY, null);
         propose();
         book("late", "demo-08", MONDAY, LocalTime.of(8, 0));
-        var refused = shop.post(Links.dayPlan() + "/accept", Map.of());
+        var refused = shop.post(DayLinks.dayPlan() + "/accept", Map.of());
         assertThat(refused.statusCode()).isEqualTo(409);
         assertThat(refused.body()).contains("The days have changed since this plan was made");
         assertThat(planOf("free").time()).isNull();
@@ -174,11 +174,11 @@ class DayPlanPagesTest {
     @Test
     void whatCannotBeAskedIsOneSentence() throws Exception {
         for (var wrong : List.of(Map.of("weeks", "7", "free", "15"), Map.of("weeks", "-1", "free", "15"))) {
-            var refused = shop.post(Links.dayPlan(), wrong);
+            var refused = shop.post(DayLinks.dayPlan(), wrong);
             assertThat(refused.statusCode()).isEqualTo(422);
             assertThat(refused.body()).contains("How far ahead must be 1 to 6 weeks");
         }
-        assertThat(shop.post(Links.dayPlan(), Map.of("weeks", "2", "free", "much"))
+        assertThat(shop.post(DayLinks.dayPlan(), Map.of("weeks", "2", "free", "much"))
                         .body())
                 .contains("What is left free must be 0 to 60 % of a day");
     }
@@ -202,14 +202,14 @@ class DayPlanPagesTest {
                         new Plan(FRIDAY, null, PlannedWork.BRAKES, 90, null, "Ines", ""),
                         new Because(null, "Ines", ServedShop.CLOCK.instant()),
                         ServedShop.TODAY);
-        page.navigate(shop.address(Links.days(FRIDAY)));
+        page.navigate(shop.address(DayLinks.days(FRIDAY)));
         assertThat(main(page)).contains("Ines is not trained for this: brakes");
-        page.navigate(shop.address(Links.appointment("brakes")));
+        page.navigate(shop.address(DayLinks.appointment("brakes")));
         assertThat(page.locator(".caution").innerText()).contains("Ines is not trained for this: brakes");
     }
 
     private Page propose() {
-        var page = chromium.open(shop.address(Links.days()), 390);
+        var page = chromium.open(shop.address(DayLinks.days()), 390);
         page.getByText("Plan the coming days").click();
         page.getByText("Propose a plan").last().click();
         page.getByText("Throw it away").waitFor();

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -55,7 +55,7 @@ class DayWishPagesTest {
     }
 
     private String addressFor(String car) throws Exception {
-        var made = shop.post(Links.askDay(), Map.of("car", car, "work", "WHEELS_AND_BRAKES"));
+        var made = shop.post(DayLinks.askDay(), Map.of("car", car, "work", "WHEELS_AND_BRAKES"));
         assertThat(made.statusCode()).isEqualTo(200);
         var found = ADDRESS.matcher(made.body());
         assertThat(found.find()).isTrue();
@@ -64,7 +64,7 @@ class DayWishPagesTest {
 
     @Test
     void whatACustomerPicksBecomesAnAppointmentByOneTap() {
-        var desk = chromium.open(shop.address(Links.newAppointment(CAR)), 390);
+        var desk = chromium.open(shop.address(DayLinks.newAppointment(CAR)), 390);
         desk.getByText("Make the address").click();
         desk.locator(".secret").waitFor();
         Axe.assertNoViolation(desk, "an address to pick a day");
@@ -72,7 +72,7 @@ class DayWishPagesTest {
         assertThat(secret.find()).isTrue();
         assertThat(desk.locator("a[href^='sms:']").getAttribute("href"))
                 .startsWith("sms:+1819555")
-                .contains(secret.group(1).substring(Links.PICK.length()));
+                .contains(secret.group(1).substring(DayLinks.PICK.length()));
 
         var customer = chromium.open(shop.address(secret.group(1)), 390);
         Axe.assertNoViolation(customer, "picking a day");
@@ -81,10 +81,10 @@ class DayWishPagesTest {
         assertThat(main(customer)).contains("You asked for Friday, 27 Nov 2026 at 08:00");
         assertThat(shop.book().appointments().listOf(CAR)).isEmpty();
 
-        desk.navigate(shop.address(Links.days()));
+        desk.navigate(shop.address(DayLinks.days()));
         Axe.assertNoViolation(desk, "a wish on the days");
         desk.getByText("Book it").click();
-        desk.waitForURL("**" + Links.days(FRIDAY));
+        desk.waitForURL("**" + DayLinks.days(FRIDAY));
         assertThat(shop.book().appointments().listOf(CAR)).singleElement().satisfies(each -> {
             assertThat(each.state()).isEqualTo(AppointmentState.BOOKED);
             assertThat(each.plan().time()).isEqualTo(LocalTime.of(8, 0));
@@ -144,10 +144,10 @@ class DayWishPagesTest {
     void aWishIsAnsweredOnce() throws Exception {
         pick(addressFor(CAR), "2026-11-27T08:00");
         var wish = shop.book().dayWishes().listWaiting().getFirst().id();
-        assertThat(shop.post(Links.dayWish(), Map.of("wish", wish, "answer", "SET_ASIDE"))
+        assertThat(shop.post(DayLinks.dayWish(), Map.of("wish", wish, "answer", "SET_ASIDE"))
                         .statusCode())
                 .isEqualTo(303);
-        var again = shop.post(Links.dayWish(), Map.of("wish", wish, "answer", "BOOK"));
+        var again = shop.post(DayLinks.dayWish(), Map.of("wish", wish, "answer", "BOOK"));
         assertThat(again.statusCode()).isEqualTo(409);
         assertThat(again.body()).contains("This wish was answered already");
         assertThat(shop.book().appointments().listOf(CAR))
@@ -158,7 +158,7 @@ class DayWishPagesTest {
     @Test
     void aCarThatStandsHereFitsAsLongAsTheDayHasRoom() {
         // It is noon, Ines works until half past four, and the car that is here already takes 125 minutes of it.
-        var page = chromium.open(shop.address(Links.days()), 390);
+        var page = chromium.open(shop.address(DayLinks.days()), 390);
         page.getByText("Where does it fit?").click();
         page.getByText("14:15 to about 16:20, Ines").waitFor();
         shop.book().hours().close(ServedShop.TODAY, "");
@@ -173,7 +173,7 @@ class DayWishPagesTest {
     void whoCameWithoutAppointmentCountsInTheLoad() throws Exception {
         assertThat(shop.book().appointments().list(ServedShop.TODAY, ServedShop.TODAY))
                 .isEmpty();
-        for (var page : List.of(Links.days(), Links.weeks())) {
+        for (var page : List.of(DayLinks.days(), DayLinks.weeks())) {
             assertThat(shop.get(page).body()).contains("2 h 05");
         }
     }

@@ -7,7 +7,8 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Cookie;
 import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.days.PlannedWork;
@@ -43,12 +44,12 @@ class DaysTest {
 
     @Test
     void aDayIsAgreedMovedAndCalledOff() {
-        var page = chromium.open(shop.address(Links.car(CAR)), 390);
+        var page = chromium.open(shop.address(CarLinks.car(CAR)), 390);
         page.getByText("Agree a day").click();
         page.locator("#day").fill("2026-11-27");
         page.locator("#time").fill("09:30");
         page.getByText("Book the day").click();
-        page.waitForURL("**" + Links.days(FRIDAY));
+        page.waitForURL("**" + DayLinks.days(FRIDAY));
         assertThat(main(page)).contains("09:30").contains("125\u00a0min").contains("Booked");
         assertThat(page.locator(".week a[aria-current]").innerText())
                 .contains("27")
@@ -61,7 +62,7 @@ class DaysTest {
         page.locator("#change\\.person").fill("Ines");
         page.locator("#change\\.person").press("Tab");
         page.keyboard().press("Enter");
-        page.waitForURL("**" + Links.days(LocalDate.of(2026, 12, 1)));
+        page.waitForURL("**" + DayLinks.days(LocalDate.of(2026, 12, 1)));
         assertThat(main(page)).contains("parts are late");
 
         page.getByText("Move or call off").click();
@@ -69,7 +70,7 @@ class DaysTest {
         page.locator("#off\\.reason").fill("sold the car");
         page.locator("#off\\.person").fill("Ines");
         page.locator("button[value=CALLED_OFF]").click();
-        page.waitForURL("**" + Links.days(LocalDate.of(2026, 12, 1)));
+        page.waitForURL("**" + DayLinks.days(LocalDate.of(2026, 12, 1)));
         assertThat(main(page)).contains("Called off").contains("sold the car");
         assertThat(shop.book().appointments().listOf(CAR))
                 .extracting(Appointment::state)
@@ -89,7 +90,7 @@ class DaysTest {
                         (int) ServedShop.car(CAR).visits().getLast().odometerKm() + 60));
         page.getByText("Open the visit").click();
         page.waitForURL("**/visits/**");
-        page.navigate(shop.address(Links.days()));
+        page.navigate(shop.address(DayLinks.days()));
         assertThat(main(page)).contains("Came").contains("Its visit").doesNotContain("Without appointment\n");
         page.navigate(shop.address("/"));
         assertThat(page.locator("section[aria-labelledby=expected]").count()).isZero();
@@ -97,21 +98,21 @@ class DaysTest {
 
     @Test
     void aCarIsFoundAndADueRetorqueIsAgreed() {
-        var page = chromium.open(shop.address(Links.days()), 390);
+        var page = chromium.open(shop.address(DayLinks.days()), 390);
         page.locator("#car").fill("nivaro");
         page.locator("#car").press("Enter");
-        page.waitForURL("**" + Links.newAppointment() + "?q=nivaro");
+        page.waitForURL("**" + DayLinks.newAppointment() + "?q=nivaro");
         page.locator("main .rows a").click();
-        page.waitForURL("**" + Links.newAppointment(CAR));
+        page.waitForURL("**" + DayLinks.newAppointment(CAR));
         assertThat(main(page)).contains("Nivaro Lumen");
     }
 
     @Test
     void nothingScrollsSidewaysInFrenchOnATelephone() {
         shop.book().devices().putPerson("Marie-Ève des Trois-Rivières", "no hash");
-        var page = chromium.open(shop.address(Links.days()), 390);
+        var page = chromium.open(shop.address(DayLinks.days()), 390);
         page.context().addCookies(List.of(new Cookie("language", "fr").setUrl(shop.address("/"))));
-        for (var address : List.of(Links.days(), Links.weeks(), "/shop/hours")) {
+        for (var address : List.of(DayLinks.days(), DayLinks.weeks(), "/shop/hours")) {
             page.navigate(shop.address(address));
             assertThat(page.locator("html").getAttribute("lang")).isEqualTo("fr");
             assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth"))
@@ -134,8 +135,8 @@ class DaysTest {
         refused("The shop has no hoist H-99", Map.of("hoist", "H-99"));
         refused("is not among the people of the shop", Map.of("worker", "Nobody"));
         assertThat(post(Map.of("work", "NOTHING")).statusCode()).isEqualTo(400);
-        assertThat(shop.get(Links.appointment("nothing")).statusCode()).isEqualTo(404);
-        assertThat(shop.get(Links.days() + "?day=soon").statusCode()).isEqualTo(400);
+        assertThat(shop.get(DayLinks.appointment("nothing")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(DayLinks.days() + "?day=soon").statusCode()).isEqualTo(400);
         assertThat(shop.book().appointments().listOf(CAR)).isEmpty();
         assertThat(post(Map.of("time", "08:15")).statusCode()).isEqualTo(303);
         assertThat(shop.book().appointments().listOf(CAR))
@@ -154,7 +155,7 @@ class DaysTest {
         page.waitForURL("**/shop/hours");
         assertThat(page.getByLabel("Friday").inputValue()).isEqualTo("08:00-12:00, 12:30-13:00");
         post(Map.of("minutes", "300"));
-        page.navigate(shop.address(Links.weeks()));
+        page.navigate(shop.address(DayLinks.weeks()));
         var row = page.locator("tbody tr").filter(new Locator.FilterOptions().setHasText("27 Nov 2026"));
         assertThat(row.innerText()).contains("5 h").contains("4 h 30").contains("0 h 30 too much");
 
@@ -163,9 +164,9 @@ class DaysTest {
         page.locator("#why").fill("stocktaking");
         page.getByText("Closed on that day").click();
         page.waitForURL("**/shop/hours");
-        page.navigate(shop.address(Links.days(FRIDAY)));
+        page.navigate(shop.address(DayLinks.days(FRIDAY)));
         assertThat(main(page)).contains("The shop is closed on this day: stocktaking.");
-        page.navigate(shop.address(Links.weeks()));
+        page.navigate(shop.address(DayLinks.weeks()));
         assertThat(row.innerText()).contains("5 h too much");
 
         var refused = shop.post("/shop/hours", Map.of("who", "Ines", "MONDAY", "all day"));
@@ -199,7 +200,7 @@ class DaysTest {
                 "state",
                 "BOOKED"));
         all.putAll(fields);
-        return shop.post(Links.appointments(), all);
+        return shop.post(DayLinks.appointments(), all);
     }
 
     private static String main(Page page) {

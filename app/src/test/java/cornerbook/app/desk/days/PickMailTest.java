@@ -3,7 +3,8 @@ package cornerbook.app.desk.days;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.customer.ContactAnswer;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CustomerLinks;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.mail.Delivery.Outcome;
 import cornerbook.app.mail.LoopbackServer;
@@ -59,7 +60,7 @@ class PickMailTest {
     }
 
     private String page() throws Exception {
-        return shop.post(Links.askDay(), Map.of("car", CAR, "work", "WHEELS")).body();
+        return shop.post(DayLinks.askDay(), Map.of("car", CAR, "work", "WHEELS")).body();
     }
 
     private static String secretIn(String page) {
@@ -69,7 +70,7 @@ class PickMailTest {
     }
 
     private int send(String id, String secret) throws Exception {
-        return shop.post(Links.mailDay(), Map.of("mail", id, "secret", secret)).statusCode();
+        return shop.post(DayLinks.mailDay(), Map.of("mail", id, "secret", secret)).statusCode();
     }
 
     @Test
@@ -88,12 +89,12 @@ class PickMailTest {
             assertThat(kept.last().outcome()).isEqualTo(Outcome.TAKEN);
             assertThat(kept.letter().text())
                     .startsWith("Bonjour " + ServedShop.car(CAR).customer().name())
-                    .contains(Links.PICK + "…", "Répondez ARRÊT");
+                    .contains(DayLinks.PICK + "…", "Répondez ARRÊT");
         });
-        assertThat(shop.get(Links.sentMail()).body())
+        assertThat(shop.get(CustomerLinks.sentMail()).body())
                 .contains("one@example.org")
                 .doesNotContain(secret);
-        assertThat(shop.get(Links.PICK + secret).statusCode()).isEqualTo(200);
+        assertThat(shop.get(DayLinks.PICK + secret).statusCode()).isEqualTo(200);
         shop.close();
         try (var files = Files.walk(folder)) {
             for (var file : files.filter(Files::isRegularFile).toList()) {

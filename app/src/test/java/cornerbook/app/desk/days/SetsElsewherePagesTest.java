@@ -6,7 +6,8 @@ import com.microsoft.playwright.Page;
 import cornerbook.app.book.rack.Bringing;
 import cornerbook.app.book.rack.By;
 import cornerbook.app.book.rack.KeptSet;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.DayLinks;
+import cornerbook.app.desk.link.StoreLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -90,7 +91,7 @@ class SetsElsewherePagesTest {
                 "state",
                 "BOOKED"));
         fields.putAll(more);
-        return shop.post(Links.appointments(), fields);
+        return shop.post(DayLinks.appointments(), fields);
     }
 
     private KeptSet set() {
@@ -103,7 +104,7 @@ class SetsElsewherePagesTest {
 
     @Test
     void anAppointmentSoonerIsSaidAtOnce() throws Exception {
-        assertThat(shop.get(Links.newAppointment(CAR)).body())
+        assertThat(shop.get(DayLinks.newAppointment(CAR)).body())
                 .contains("Its set lies in Annex, and is here from 4 Dec 2026 on.");
         var refused = agree(FRIDAY, "WHEELS_AND_BRAKES", Map.of());
         assertThat(refused.statusCode()).isEqualTo(422);
@@ -111,7 +112,7 @@ class SetsElsewherePagesTest {
         assertThat(shop.book().appointments().listOf(CAR)).isEmpty();
 
         assertThat(agree(FRIDAY, "WHEELS", Map.of("sooner", "1")).statusCode()).isEqualTo(303);
-        assertThat(shop.get(Links.days(FRIDAY)).body()).contains("Its set lies in Annex");
+        assertThat(shop.get(DayLinks.days(FRIDAY)).body()).contains("Its set lies in Annex");
         assertThat(agree(FIRST, "WHEELS", Map.of()).statusCode()).isEqualTo(303);
         assertThat(agree(FRIDAY.plusDays(5), "BRAKES", Map.of()).statusCode())
                 .as("brakes need no set")
@@ -120,7 +121,7 @@ class SetsElsewherePagesTest {
 
     @Test
     void customersAndPlansGetNoDayBeforeIt() throws Exception {
-        var made = shop.post(Links.askDay(), Map.of("car", CAR, "work", "WHEELS"));
+        var made = shop.post(DayLinks.askDay(), Map.of("car", CAR, "work", "WHEELS"));
         var found = ADDRESS.matcher(made.body());
         assertThat(found.find()).isTrue();
         assertThat(shop.get(found.group(1)).body())
@@ -134,7 +135,7 @@ class SetsElsewherePagesTest {
                 .extracting(Wanted::earliest)
                 .isEqualTo(FIRST);
 
-        var page = chromium.open(shop.address(Links.days()), 390);
+        var page = chromium.open(shop.address(DayLinks.days()), 390);
         page.getByLabel("Its plate").fill(ServedShop.car(CAR).vehicle().plate());
         page.getByText("Where does it fit?").click();
         page.getByText("The next day with room: 4 Dec 2026").waitFor();
@@ -148,23 +149,23 @@ class SetsElsewherePagesTest {
     @Test
     void aSetIsAskedForAndComesByATapEach() throws Exception {
         agree(FIRST, "WHEELS", Map.of());
-        var page = chromium.open(shop.address(Links.bring()), 1180);
+        var page = chromium.open(shop.address(StoreLinks.bring()), 1180);
         // Two working days before the fourth of December is Friday, the 27th of November.
         page.getByText("To be asked for by 27 Nov 2026").waitFor();
         Axe.assertNoViolation(page, "sets to be brought");
-        assertThat(shop.get(Links.bring() + ".csv").body())
+        assertThat(shop.get(StoreLinks.bring() + ".csv").body())
                 .contains("2026-11-27,11:00,Annex,R-05")
                 .contains(",2026-12-04,not asked for,2026-12-04");
         page.locator("button[value=ASKED]").click();
         page.getByText("asked for, here on 4 Dec 2026").waitFor();
-        assertThat(shop.get(Links.fetch(FIRST)).body()).contains("To be brought from elsewhere");
+        assertThat(shop.get(StoreLinks.fetch(FIRST)).body()).contains("To be brought from elsewhere");
 
         assertThat(page.locator("input[name=place]").inputValue()).isEqualTo("K-01");
         page.locator("button[value=HERE]").click();
         page.getByText("No set has to be brought").waitFor();
         assertThat(set().place()).isEqualTo("K-01");
         assertThat(agree(FRIDAY, "WHEELS", Map.of()).statusCode()).isEqualTo(303);
-        assertThat(shop.get(Links.fetch(FIRST)).body()).doesNotContain("To be brought from elsewhere");
+        assertThat(shop.get(StoreLinks.fetch(FIRST)).body()).doesNotContain("To be brought from elsewhere");
     }
 
     /** The other house has promised another day; what comes after the appointment is said. */
@@ -173,7 +174,7 @@ class SetsElsewherePagesTest {
         agree(FIRST, "WHEELS", Map.of());
         assertThat(say("ASKED", Map.of("comes", FIRST.plusDays(1).toString())).statusCode())
                 .isEqualTo(303);
-        assertThat(shop.get(Links.bring()).body()).contains("too late: here on 5 Dec 2026");
+        assertThat(shop.get(StoreLinks.bring()).body()).contains("too late: here on 5 Dec 2026");
         assertThat(say("ASKED", Map.of("comes", FRIDAY.toString())).statusCode())
                 .isEqualTo(303);
         assertThat(agree(FRIDAY, "WHEELS", Map.of()).statusCode()).isEqualTo(303);
@@ -181,7 +182,7 @@ class SetsElsewherePagesTest {
         assertThat(agree(FRIDAY.plusDays(5), "WHEELS", Map.of()).statusCode()).isEqualTo(422);
         assertThat(say("HERE", Map.of("place", "")).statusCode()).isEqualTo(303);
         assertThat(agree(FRIDAY.plusDays(5), "WHEELS", Map.of()).statusCode()).isEqualTo(303);
-        assertThat(shop.get(Links.bring()).body()).contains("Here, and laid nowhere yet");
+        assertThat(shop.get(StoreLinks.bring()).body()).contains("Here, and laid nowhere yet");
     }
 
     @Test
@@ -201,11 +202,11 @@ class SetsElsewherePagesTest {
                 Map.of("room", "Cellar", "elsewhere", "1", "days", "1", "hour", "noon"))) {
             var fields = new HashMap<>(room);
             fields.put("id", UUID.randomUUID().toString());
-            assertThat(shop.post(Links.storeRoom(), fields).statusCode()).isBetween(409, 422);
+            assertThat(shop.post(StoreLinks.storeRoom(), fields).statusCode()).isBetween(409, 422);
         }
         assertThat(shop.book().bringing().listRooms()).containsOnlyKeys("annex");
         assertThat(shop.post(
-                                Links.storeRoom(),
+                                StoreLinks.storeRoom(),
                                 Map.of("id", UUID.randomUUID().toString(), "room", "Annex", "days", "1"))
                         .statusCode())
                 .isEqualTo(303);
@@ -223,6 +224,6 @@ class SetsElsewherePagesTest {
                 "set.0",
                 set().key().setId()));
         fields.putAll(more);
-        return shop.post(Links.bring(), fields);
+        return shop.post(StoreLinks.bring(), fields);
     }
 }

@@ -3,12 +3,12 @@ package cornerbook.app.desk.days;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.Appointment.Because;
+import cornerbook.app.book.appointment.Appointment;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.book.visit.VisitState;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.DayLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -97,7 +97,7 @@ class TodayPlanPagesTest {
         begin(150);
         book(NEXT, 60, LocalTime.of(12, 30));
         book(LATE, 60, LocalTime.of(9, 0));
-        var page = chromium.open(shop.address(Links.days()), 390);
+        var page = chromium.open(shop.address(DayLinks.days()), 390);
         assertThat(main(page))
                 .contains("2 cars of today cannot be worked on as agreed.")
                 .contains("It was to come at 09:00 and is not here")
@@ -136,7 +136,7 @@ class TodayPlanPagesTest {
                 .contains("One car has no place today any more.")
                 .contains("Without a place")
                 .contains("No day of this plan has room for it");
-        assertThat(page.locator("a[href='" + Links.appointment(NEXT) + "']").count())
+        assertThat(page.locator("a[href='" + DayLinks.appointment(NEXT) + "']").count())
                 .isEqualTo(1);
         page = propose("1");
         assertThat(main(page)).contains("Moved: it was to come at 09:00 and is not here");
@@ -164,7 +164,7 @@ class TodayPlanPagesTest {
         book(NEXT, 60, LocalTime.of(9, 0));
         propose("0");
         begin(1);
-        var refused = shop.post(Links.dayPlan() + "/accept", Map.of());
+        var refused = shop.post(DayLinks.dayPlan() + "/accept", Map.of());
         assertThat(refused.statusCode()).isEqualTo(409);
         assertThat(refused.body()).contains("The days have changed since this plan was made");
         assertThat(planOf(NEXT).time()).isEqualTo("09:00");
@@ -204,7 +204,7 @@ class TodayPlanPagesTest {
     }
 
     private Page propose(String weeks) {
-        var page = chromium.open(shop.address(Links.dayPlan()), 390);
+        var page = chromium.open(shop.address(DayLinks.dayPlan()), 390);
         page.locator("#weeks").selectOption(weeks);
         page.locator("input[name=today]").check();
         page.getByText("Propose").last().click();

@@ -11,7 +11,8 @@ import cornerbook.app.book.price.PriceRow;
 import cornerbook.app.book.price.PriceValue;
 import cornerbook.app.book.price.TaxPlace;
 import cornerbook.app.book.work.Declined;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.MoneyLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -85,7 +86,7 @@ class EstimatePagesTest {
 
     private Page giveEstimate() {
         price();
-        var page = chromium.open(shop.address(Links.estimate(VISIT)), 1180);
+        var page = chromium.open(shop.address(MoneyLinks.estimate(VISIT)), 1180);
         assertThat(page.locator("main").innerText())
                 .contains("25 min at $120.00 an hour: $50.00; parts $4.00")
                 .contains("no price yet")
@@ -144,14 +145,14 @@ class EstimatePagesTest {
         assertThat(shop.book().bay().read(VISIT).declined())
                 .extracting(Declined::sentence)
                 .anySatisfy(sentence -> assertThat(sentence).contains("alignment"));
-        var sheet = text(shop.getBytes(Links.handover(VISIT)));
+        var sheet = text(shop.getBytes(VisitLinks.handover(VISIT)));
         assertThat(sheet)
                 .as("on the hand-over sheet")
                 .containsIgnoringCase("declined")
                 .contains("alignment")
                 .as("all that was agreed, in a few words each")
                 .contains("Free, clean and lubricate (LF); Wiper blades");
-        var paper = text(shop.getBytes(Links.estimatePdf(VISIT, 0)));
+        var paper = text(shop.getBytes(MoneyLinks.estimatePdf(VISIT, 0)));
         assertThat(paper)
                 .contains(
                         "$98.31",
@@ -181,8 +182,8 @@ class EstimatePagesTest {
     @Test
     void theCustomerAnswersOverAnAddress() throws Exception {
         giveEstimate();
-        var answer = shop.post(Links.estimate(VISIT) + "/link", Map.of());
-        var found = Pattern.compile(Links.AGREE + "[\\w-]{43}").matcher(answer.body());
+        var answer = shop.post(MoneyLinks.estimate(VISIT) + "/link", Map.of());
+        var found = Pattern.compile(MoneyLinks.AGREE + "[\\w-]{43}").matcher(answer.body());
         assertThat(found.find()).isTrue();
         var page = chromium.open(shop.address(found.group()), 390);
         assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - innerWidth"))
@@ -190,7 +191,7 @@ class EstimatePagesTest {
         assertThat(page.locator("nav").count())
                 .as("nothing of the shop's own pages")
                 .isZero();
-        var desk = chromium.open(shop.address(Links.estimate(VISIT)), 390);
+        var desk = chromium.open(shop.address(MoneyLinks.estimate(VISIT)), 390);
         assertThat((Integer) desk.evaluate("document.documentElement.scrollWidth - innerWidth"))
                 .as("a kept estimate on a telephone")
                 .isLessThanOrEqualTo(0);
@@ -215,7 +216,7 @@ class EstimatePagesTest {
                 .as("with the hash of the text")
                 .isLessThanOrEqualTo(0);
         assertThat(work().agreed()).isEmpty();
-        assertThat(shop.get(Links.AGREE + "nobody-knows").statusCode()).isEqualTo(404);
+        assertThat(shop.get(MoneyLinks.AGREE + "nobody-knows").statusCode()).isEqualTo(404);
     }
 
     private static void declineAll(Page page) {
@@ -246,7 +247,7 @@ class EstimatePagesTest {
     @Test
     void nobodyAgreesOnATabletToWhatTheyDidNotRead() throws Exception {
         giveEstimate();
-        var page = chromium.open(shop.address(Links.agree(VISIT)), 390);
+        var page = chromium.open(shop.address(MoneyLinks.agree(VISIT)), 390);
         declineAll(page);
         giveAnother("Wipers");
         page.locator("#name").fill("Ottilie");
@@ -270,8 +271,8 @@ class EstimatePagesTest {
     @Test
     void nobodyAgreesOverAnAddressToWhatHasChanged() throws Exception {
         giveEstimate();
-        var answer = shop.post(Links.estimate(VISIT) + "/link", Map.of());
-        var found = Pattern.compile(Links.AGREE + "[\\w-]{43}").matcher(answer.body());
+        var answer = shop.post(MoneyLinks.estimate(VISIT) + "/link", Map.of());
+        var found = Pattern.compile(MoneyLinks.AGREE + "[\\w-]{43}").matcher(answer.body());
         assertThat(found.find()).isTrue();
         var page = chromium.open(shop.address(found.group()), 390);
         declineAll(page);
@@ -298,7 +299,7 @@ class EstimatePagesTest {
         fields.put("id", UUID.randomUUID().toString());
         for (var seen : List.of("", Agreement.hash("something else"))) {
             fields.put("seen", seen);
-            var refused = shop.post(Links.agree(VISIT), fields);
+            var refused = shop.post(MoneyLinks.agree(VISIT), fields);
             assertThat(refused.statusCode()).isEqualTo(422);
             assertThat(refused.body()).contains("has changed this estimate since you read it");
         }
@@ -345,15 +346,15 @@ class EstimatePagesTest {
         refused("is no amount in CAD", Map.of("valid", valid, "own.0", "Wipers", "own-amount.0", "a lot"));
         refused("longer than", Map.of("valid", valid, "own.0", "w".repeat(1201), "own-amount.0", "1"));
         assertThat(work().estimates()).isEmpty();
-        assertThat(shop.get(Links.agree(VISIT)).statusCode()).isEqualTo(404);
-        assertThat(shop.get(Links.estimatePdf(VISIT, 0)).statusCode()).isEqualTo(404);
-        assertThat(shop.get(Links.estimate("nothing")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(MoneyLinks.agree(VISIT)).statusCode()).isEqualTo(404);
+        assertThat(shop.get(MoneyLinks.estimatePdf(VISIT, 0)).statusCode()).isEqualTo(404);
+        assertThat(shop.get(MoneyLinks.estimate("nothing")).statusCode()).isEqualTo(404);
     }
 
     private HttpResponse<String> post(Map<String, String> fields) throws Exception {
         var all = new HashMap<>(fields);
         all.put("id", UUID.randomUUID().toString());
-        return shop.post(Links.estimate(VISIT), all);
+        return shop.post(MoneyLinks.estimate(VISIT), all);
     }
 
     private void refused(String sentence, Map<String, String> fields) throws Exception {

@@ -4,7 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.knowledge.Extent;
@@ -46,7 +47,7 @@ class OthersPageTest {
 
     @Test
     void aFileIsLookedAtTakenInAndTakenBack() throws Exception {
-        var page = chromium.open(shop.address(Links.othersKnowledge()), 390);
+        var page = chromium.open(shop.address(ShopLinks.othersKnowledge()), 390);
         page.locator("#key").fill(key.publicKey().pem());
         page.locator("#name").fill("Réseau inventé");
         page.getByText("Trust this key").click();
@@ -68,16 +69,16 @@ class OthersPageTest {
         shop.waitUntilJudged();
         // The page of a car names where its numbers come from.
         var car = ServedShop.cars().getFirst().vehicle().id();
-        assertThat(shop.get(Links.car(car)).body()).contains("of 12 shops, signed by Réseau inventé");
+        assertThat(shop.get(CarLinks.car(car)).body()).contains("of 12 shops, signed by Réseau inventé");
 
         page.getByText("Take it back").click();
         page.getByText("Nothing was taken in").waitFor();
-        assertThat(shop.get(Links.car(car)).body()).doesNotContain("Réseau inventé");
+        assertThat(shop.get(CarLinks.car(car)).body()).doesNotContain("Réseau inventé");
     }
 
     @Test
     void whatIsRefusedIsToldInOneSentence() {
-        var page = chromium.open(shop.address(Links.othersKnowledge()), 390);
+        var page = chromium.open(shop.address(ShopLinks.othersKnowledge()), 390);
         page.locator("#file").fill("no knowledge");
         page.getByText("Look at it").click();
         assertThat(page.locator("#others\\.error").innerText()).contains("no knowledge file");

@@ -12,7 +12,7 @@ import cornerbook.app.book.order.OrderList;
 import cornerbook.app.book.order.OrderRow;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.order.Article;
@@ -47,7 +47,7 @@ class OrderPagesTest {
 
     @Test
     void anOrderComesInIsPartlyCalledOffAndGoesToACar() {
-        var page = chromium.open(shop.address(Links.article(TYRES)), 390);
+        var page = chromium.open(shop.address(ShopLinks.article(TYRES)), 390);
         page.locator("#pieces").fill("6");
         page.locator("#supplier").fill("Invented supplier");
         page.getByText("Note the order").click();
@@ -71,13 +71,13 @@ class OrderPagesTest {
     @Test
     void whatComesInIsBookedOnTheList() {
         shop.book().orders().order("a", TYRES, 6, "Invented supplier", "Ida", ServedShop.CLOCK.instant());
-        var page = chromium.open(shop.address(Links.order()), 390);
+        var page = chromium.open(shop.address(ShopLinks.order()), 390);
         var line = page.locator("section[aria-labelledby=to-come] .order-line");
         assertThat(line.innerText()).contains("Invented supplier", "6 to come");
         line.locator(".few").fill("4");
         line.locator("button[value=CAME_IN]").click();
         page.getByText("2 to come").waitFor();
-        assertThat(page.url()).contains(Links.order() + "?until=");
+        assertThat(page.url()).contains(ShopLinks.order() + "?until=");
         assertThat(line().open()).isEqualTo(2);
         assertThat(line().there()).isEqualTo(4);
     }
@@ -85,17 +85,17 @@ class OrderPagesTest {
     /** What the shop keeps, the list opens with; what is only looked at, it does not keep. */
     @Test
     void theShopKeepsItsChanceAndItsCosts() throws Exception {
-        assertThat(shop.get(Links.order()).body()).contains("<option value=\"90\" selected>", "the list opens with it");
-        var page = chromium.open(shop.address(Links.order() + "?missing=40&left=2,50"), 390);
+        assertThat(shop.get(ShopLinks.order()).body()).contains("<option value=\"90\" selected>", "the list opens with it");
+        var page = chromium.open(shop.address(ShopLinks.order() + "?missing=40&left=2,50"), 390);
         assertThat(shop.book().orders().level()).isEqualTo(OrderLevel.USUAL);
         page.getByText("Keep this for the shop").click();
         page.getByText("the list opens with it").waitFor();
         assertThat(shop.book().orders().level()).isEqualTo(new OrderLevel(null, "40", "2,50"));
-        assertThat(shop.get(Links.order()).body()).contains("value=\"40\"", "value=\"2,50\"", "which costs least");
-        assertThat(shop.get(Links.order() + "?level=95").body())
+        assertThat(shop.get(ShopLinks.order()).body()).contains("value=\"40\"", "value=\"2,50\"", "which costs least");
+        assertThat(shop.get(ShopLinks.order() + "?level=95").body())
                 .contains("<option value=\"95\" selected>", "Keep this for the shop");
         assertThat(post("/level", Map.of("level", "95")).statusCode()).isEqualTo(303);
-        assertThat(shop.get(Links.order()).body()).contains("<option value=\"95\" selected>");
+        assertThat(shop.get(ShopLinks.order()).body()).contains("<option value=\"95\" selected>");
         for (var level : List.of("49", "100", "many")) {
             assertThat(post("/level", Map.of("level", level)).statusCode())
                     .as(level)
@@ -109,7 +109,7 @@ class OrderPagesTest {
     @Test
     void oneTapSaysWhatCameOfTheCall() {
         var car = row().cars().getFirst();
-        var page = chromium.open(shop.address(Links.article(TYRES)), 390);
+        var page = chromium.open(shop.address(ShopLinks.article(TYRES)), 390);
         page.getByText("Declined").first().click();
         page.locator("main .row .soft").first().waitFor();
         assertThat(row().cars())
@@ -124,7 +124,7 @@ class OrderPagesTest {
     /** RFC 4180: a line of names, then one for each article, all of as many fields. */
     @Test
     void theListIsAFileForSpreadsheets() throws Exception {
-        var answer = shop.get(Links.order() + ".csv");
+        var answer = shop.get(ShopLinks.order() + ".csv");
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.headers().firstValue("Content-Type"))
                 .hasValueSatisfying(type -> assertThat(type).startsWith("text/csv"));
@@ -137,7 +137,7 @@ class OrderPagesTest {
     /** On paper each article is a line of one table, no word is cut, and the cars stand small below it. */
     @Test
     void onPaperItIsOneTable() {
-        var page = chromium.open(shop.address(Links.order()), 1180);
+        var page = chromium.open(shop.address(ShopLinks.order()), 1180);
         page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
         var table = page.locator(".order-paper");
         assertThat(table.locator("tbody tr")
@@ -188,7 +188,7 @@ class OrderPagesTest {
                 .isEqualTo(400);
         for (var query :
                 List.of("?until=soon", "?level=0", "?level=100", "?level=some", "?missing=10", "?missing=-1&left=2")) {
-            assertThat(shop.get(Links.order() + query).statusCode()).as(query).isEqualTo(400);
+            assertThat(shop.get(ShopLinks.order() + query).statusCode()).as(query).isEqualTo(400);
         }
         assertThat(shop.book().orders().listLines()).isEmpty();
     }
@@ -244,7 +244,7 @@ class OrderPagesTest {
                 "level",
                 "90"));
         all.putAll(fields);
-        return shop.post(Links.order() + action, all);
+        return shop.post(ShopLinks.order() + action, all);
     }
 
     private OrderRow row() {

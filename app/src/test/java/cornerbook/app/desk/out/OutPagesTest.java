@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import cornerbook.app.book.EmptyBook;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.exchange.VisitFile;
 import java.io.ByteArrayInputStream;
@@ -40,12 +40,12 @@ class OutPagesTest {
     }
 
     private byte[] made(Map<String, String> wish) throws IOException, InterruptedException {
-        assertThat(shop.post(Links.out(), wish).statusCode()).isEqualTo(303);
-        for (int i = 0; i < 1200 && shop.get(Links.out()).body().contains("<progress"); i++) {
+        assertThat(shop.post(ShopLinks.out(), wish).statusCode()).isEqualTo(303);
+        for (int i = 0; i < 1200 && shop.get(ShopLinks.out()).body().contains("<progress"); i++) {
             Thread.sleep(50);
         }
-        assertThat(shop.get(Links.out()).body()).contains(Links.outFile());
-        return shop.getBytes(Links.outFile());
+        assertThat(shop.get(ShopLinks.out()).body()).contains(ShopLinks.outFile());
+        return shop.getBytes(ShopLinks.outFile());
     }
 
     private static Map<String, String> entries(byte[] zip) throws IOException {
@@ -76,7 +76,7 @@ class OutPagesTest {
         assertThat(without.keySet())
                 .containsExactly("cars.csv", "readings.csv", "visits.csv", "wheels.csv", "work.csv");
         assertThat(without.get("cars.csv")).doesNotContain(plate);
-        assertThat(shop.get(Links.out()).body()).contains("No plate and no name");
+        assertThat(shop.get(ShopLinks.out()).body()).contains("No plate and no name");
         assertThat(entries(made(Map.of("kind", "CSV", "names", "1"))).get("cars.csv"))
                 .contains(plate);
     }
@@ -84,17 +84,17 @@ class OutPagesTest {
     @Test
     void aDownloadThatWasCutGoesOn() throws Exception {
         var whole = made(Map.of("kind", "PARQUET"));
-        var first = shop.send(shop.request(Links.outFile()).header("Range", "bytes=0-99"));
+        var first = shop.send(shop.request(ShopLinks.outFile()).header("Range", "bytes=0-99"));
         assertThat(first.statusCode()).isEqualTo(206);
         assertThat(first.headers().firstValue("content-range")).contains("bytes 0-99/" + whole.length);
         assertThat(first.headers().firstValue("content-length")).contains("100");
         var tag = first.headers().firstValue("etag").orElseThrow();
-        var rest = shop.send(shop.request(Links.outFile()).headers("Range", "bytes=100-", "If-Range", tag));
+        var rest = shop.send(shop.request(ShopLinks.outFile()).headers("Range", "bytes=100-", "If-Range", tag));
         assertThat(rest.statusCode()).isEqualTo(206);
         assertThat(rest.headers().firstValue("content-length")).contains(String.valueOf(whole.length - 100));
-        var other = shop.send(shop.request(Links.outFile()).headers("Range", "bytes=100-", "If-Range", "\"another\""));
+        var other = shop.send(shop.request(ShopLinks.outFile()).headers("Range", "bytes=100-", "If-Range", "\"another\""));
         assertThat(other.statusCode()).as("it is another file by now").isEqualTo(200);
-        assertThat(shop.send(shop.request(Links.outFile()).header("Range", "bytes=" + whole.length + "-"))
+        assertThat(shop.send(shop.request(ShopLinks.outFile()).header("Range", "bytes=" + whole.length + "-"))
                         .statusCode())
                 .isEqualTo(416);
         assertThat(Arrays.copyOf(whole, 2)).containsExactly('P', 'K');
@@ -103,17 +103,17 @@ class OutPagesTest {
     @Test
     void whatWasMadeIsRemoved() throws Exception {
         made(Map.of("kind", "CSV"));
-        shop.post(Links.out() + "/remove", Map.of());
-        assertThat(shop.get(Links.outFile()).statusCode()).isEqualTo(404);
-        assertThat(shop.get(Links.out()).body()).contains("Nothing yet.");
+        shop.post(ShopLinks.out() + "/remove", Map.of());
+        assertThat(shop.get(ShopLinks.outFile()).statusCode()).isEqualTo(404);
+        assertThat(shop.get(ShopLinks.out()).body()).contains("Nothing yet.");
     }
 
     @Test
     void whatIsNotUnderstoodBeginsNothing() throws Exception {
-        shop.post(Links.out() + "/remove", Map.of());
-        assertThat(shop.post(Links.out(), Map.of("kind", "ALL")).statusCode()).isEqualTo(400);
-        assertThat(shop.post(Links.out(), Map.of()).statusCode()).isEqualTo(400);
-        assertThat(shop.get(Links.out()).body()).contains("Nothing yet.");
+        shop.post(ShopLinks.out() + "/remove", Map.of());
+        assertThat(shop.post(ShopLinks.out(), Map.of("kind", "ALL")).statusCode()).isEqualTo(400);
+        assertThat(shop.post(ShopLinks.out(), Map.of()).statusCode()).isEqualTo(400);
+        assertThat(shop.get(ShopLinks.out()).body()).contains("Nothing yet.");
     }
 
     /** Nothing of it is left, however far it was. */

@@ -3,7 +3,7 @@ package cornerbook.app.desk.price;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.price.PriceKey;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.MoneyLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.price.Job;
@@ -35,7 +35,7 @@ class PricesPageTest {
 
     @Test
     void aShopSaysItsPlaceAndItsPrices() {
-        var page = chromium.open(shop.address(Links.prices()), 390);
+        var page = chromium.open(shop.address(MoneyLinks.prices()), 390);
         page.locator("#registration\\.0").fill("123 RT");
         page.getByText("Keep place and taxes").click();
         page.getByText("123 RT").waitFor();
@@ -73,12 +73,12 @@ class PricesPageTest {
         assertThat(post("/place", own("9,975")).statusCode()).isEqualTo(303);
         for (var hour : List.of("115,50", "116.50")) {
             assertThat(post("/work", Map.of("hour", hour)).statusCode()).isEqualTo(303);
-            var french = shop.send(shop.request(Links.prices()).header("Accept-Language", "fr"))
+            var french = shop.send(shop.request(MoneyLinks.prices()).header("Accept-Language", "fr"))
                     .body();
             assertThat(french)
                     .contains("value=\"" + hour.replace('.', ',') + "\"", "value=\"9,975\"")
                     .doesNotContain("9.975");
-            assertThat(shop.get(Links.prices()).body())
+            assertThat(shop.get(MoneyLinks.prices()).body())
                     .contains("value=\"" + hour.replace(',', '.') + "\"", "value=\"9.975\"");
         }
     }
@@ -118,7 +118,7 @@ class PricesPageTest {
     private HttpResponse<String> post(String where, Map<String, String> fields) throws Exception {
         var all = new HashMap<>(fields);
         all.put("id", UUID.randomUUID().toString());
-        return shop.post(Links.prices() + where, all);
+        return shop.post(MoneyLinks.prices() + where, all);
     }
 
     private void refused(String sentence, String where, Map<String, String> fields) throws Exception {

@@ -2,7 +2,8 @@ package cornerbook.app.desk.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.Vehicle;
 import java.nio.file.Files;
@@ -31,32 +32,32 @@ class KindsTest {
     }
 
     private int keep(String file) throws Exception {
-        return shop.post(Links.kinds(), Map.of("file", file)).statusCode();
+        return shop.post(ShopLinks.kinds(), Map.of("file", file)).statusCode();
     }
 
     @Test
     void aSheetIsKeptChangedTakenOutAndRemoved() throws Exception {
-        assertThat(shop.get(Links.kinds()).body()).contains("None is kept yet.");
+        assertThat(shop.get(ShopLinks.kinds()).body()).contains("None is kept yet.");
         var example = Files.readString(EXAMPLE);
         assertThat(keep(example)).isEqualTo(303);
-        assertThat(shop.get(Links.kinds()).body()).contains(NAME, "by the VIN XFJVT3E4*T");
+        assertThat(shop.get(ShopLinks.kinds()).body()).contains(NAME, "by the VIN XFJVT3E4*T");
         assertThat(keep(example.replace("140 N·m", "130 N·m"))).isEqualTo(303);
-        var file = shop.get(Links.kindFile(NAME));
+        var file = shop.get(ShopLinks.kindFile(NAME));
         assertThat(file.headers().firstValue("content-disposition"))
                 .contains("attachment; filename=\"kind-Fjordling-Volta.json\"");
         assertThat(file.body()).contains("130 N·m").doesNotContain("140 N·m");
-        assertThat(shop.get(Links.kindText(NAME)).body()).contains("130 N·m");
-        assertThat(shop.get(Links.kind(NAME)).body()).contains("value=\"130\"");
+        assertThat(shop.get(ShopLinks.kindText(NAME)).body()).contains("130 N·m");
+        assertThat(shop.get(ShopLinks.kind(NAME)).body()).contains("value=\"130\"");
         assertThat(keep(file.body())).as("it goes in as it comes out").isEqualTo(303);
-        assertThat(shop.post(Links.kinds() + "/remove", Map.of("kind", NAME)).statusCode())
+        assertThat(shop.post(ShopLinks.kinds() + "/remove", Map.of("kind", NAME)).statusCode())
                 .isEqualTo(303);
-        assertThat(shop.get(Links.kind(NAME)).statusCode()).isEqualTo(404);
+        assertThat(shop.get(ShopLinks.kind(NAME)).statusCode()).isEqualTo(404);
     }
 
     @Test
     void eachFaultIsToldAndNothingIsKept() throws Exception {
         var faulty = Files.readString(EXAMPLE).replace("\"cone\"", "\"cup\"").replace("140 N·m", "140 mm");
-        var answer = shop.post(Links.kinds(), Map.of("file", faulty));
+        var answer = shop.post(ShopLinks.kinds(), Map.of("file", faulty));
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("<code>/vehicle/fastener/seat</code>", "140 mm", "role=\"alert\"");
         assertThat(keep("")).isEqualTo(422);
@@ -75,11 +76,11 @@ class KindsTest {
                 "/customer/name", "Tamsin Orlavet",
                 "/vehicle/frontAxle/tyreSize", "225/55R18",
                 "/wheelSets/0/season", "SUMMER");
-        var asked = shop.post(Links.newCar(), typed);
+        var asked = shop.post(CarLinks.newCar(), typed);
         assertThat(asked.body()).contains("Data sheet of the shop, Fjordling Volta: same kind by the VIN");
         var chosen = new HashMap<>(typed);
         chosen.put("from", "sheet:" + NAME);
-        assertThat(shop.post(Links.newCar(), chosen).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CarLinks.newCar(), chosen).statusCode()).isEqualTo(303);
         var car = car(id);
         assertThat(Objects.requireNonNull(car.fastener()).torqueNm()).isEqualTo(140);
         assertThat(Objects.requireNonNull(car.front().placardPressureKpa())).isEqualTo(250);
@@ -94,10 +95,10 @@ class KindsTest {
     @Test
     void aCarOfTheBookMakesASheet() throws Exception {
         var car = shop.book().cars().list().getFirst();
-        assertThat(shop.get(Links.car(car.id())).body()).contains(Links.kindOf(car.id()));
-        var page = shop.get(Links.kindOf(car.id())).body();
+        assertThat(shop.get(CarLinks.car(car.id())).body()).contains(ShopLinks.kindOf(car.id()));
+        var page = shop.get(ShopLinks.kindOf(car.id())).body();
         assertThat(page).contains("name=\"/vehicle/frontAxle/tyreSize\"").doesNotContain("/vehicle/plate", car.plate());
-        assertThat(shop.get(Links.kindOf("nobody")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(ShopLinks.kindOf("nobody")).statusCode()).isEqualTo(404);
     }
 
     private Vehicle car(String id) {

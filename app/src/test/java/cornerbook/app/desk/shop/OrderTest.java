@@ -7,7 +7,8 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import cornerbook.app.book.shop.SheetStep;
 import cornerbook.app.book.shop.StepOrder;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.door.Axe;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
@@ -37,7 +38,7 @@ class OrderTest {
 
     @Test
     void aStepIsMovedByFingerAndOnByTheKeyboard() {
-        var page = chromium.open(shop.address(Links.stepOrder()), 1180);
+        var page = chromium.open(shop.address(ShopLinks.stepOrder()), 1180);
         button(page, "up.BATTERY").click();
         page.waitForURL("**#up.BATTERY");
         assertThat(page.evaluate("document.activeElement.id")).isEqualTo("up.BATTERY");
@@ -53,19 +54,19 @@ class OrderTest {
 
     @Test
     void whatSafetyAsksForStaysAndIsSaid() throws Exception {
-        var page = chromium.open(shop.address(Links.stepOrder()), 1180);
+        var page = chromium.open(shop.address(ShopLinks.stepOrder()), 1180);
         assertThat(button(page, "up.OFF").isDisabled()).isTrue();
         assertThat(page.locator(".order").innerText())
                 .contains("The car is on the hoist before its wheels come off.")
                 .contains("Stays last: a car is handed over when nothing is open, or somebody says why");
-        var refused = shop.post(Links.stepOrder(), Map.of("up", "OFF"));
+        var refused = shop.post(ShopLinks.stepOrder(), Map.of("up", "OFF"));
         assertThat(refused.statusCode()).isEqualTo(409);
         assertThat(refused.body()).contains("The car is on the hoist before its wheels come off.");
-        assertThat(shop.post(Links.stepOrder(), Map.of("up", "RECEIVE")).statusCode())
+        assertThat(shop.post(ShopLinks.stepOrder(), Map.of("up", "RECEIVE")).statusCode())
                 .isEqualTo(409);
-        assertThat(shop.post(Links.stepOrder(), Map.of("down", "DRIVE")).statusCode())
+        assertThat(shop.post(ShopLinks.stepOrder(), Map.of("down", "DRIVE")).statusCode())
                 .isEqualTo(400);
-        assertThat(shop.post(Links.stepOrder(), Map.of("up", "OFF", "car", "nobody"))
+        assertThat(shop.post(ShopLinks.stepOrder(), Map.of("up", "OFF", "car", "nobody"))
                         .statusCode())
                 .isEqualTo(404);
         assertThat(shop.book().stepOrders().ofShop()).isEqualTo(StepOrder.USUAL);
@@ -73,7 +74,7 @@ class OrderTest {
 
     @Test
     void aKindOfCarHasItsOwn() {
-        var page = chromium.open(shop.address(Links.car(CAR)), 1180);
+        var page = chromium.open(shop.address(CarLinks.car(CAR)), 1180);
         page.getByText("Order of the work on cars of this kind").click();
         button(page, "up.BRAKES").click();
         page.waitForURL("**#down.BRAKES");
@@ -85,7 +86,7 @@ class OrderTest {
 
     @Test
     void targetsAreLargeEnoughAndThePageIsAccessibleInBothLooks() {
-        var page = chromium.open(shop.address(Links.stepOrder(CAR)), 390);
+        var page = chromium.open(shop.address(ShopLinks.stepOrder(CAR)), 390);
         for (int width : List.of(390, 820, 1180)) {
             page.setViewportSize(width, 844);
             for (var look : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {

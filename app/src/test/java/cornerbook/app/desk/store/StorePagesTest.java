@@ -8,7 +8,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import cornerbook.app.book.rack.KeptSet;
 import cornerbook.app.book.rack.SetMove;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.DayLinks;
+import cornerbook.app.desk.link.StoreLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.sheet.label.LabelPaper;
@@ -60,7 +62,7 @@ class StorePagesTest {
     }
 
     private void nameRack(Page page) {
-        page.navigate(shop.address(Links.store()));
+        page.navigate(shop.address(StoreLinks.store()));
         page.locator("[id='room.new']").fill("Cellar");
         page.getByLabel("Name of a place").fill("K-#-##");
         page.getByLabel("Shelves above each other").fill("3");
@@ -71,7 +73,7 @@ class StorePagesTest {
 
     @Test
     void aRackIsNamedASetGoesInByScanAndTheWrongCarIsStopped() {
-        var page = chromium.open(shop.address(Links.store()), 1180);
+        var page = chromium.open(shop.address(StoreLinks.store()), 1180);
         nameRack(page);
         assertThat(page.locator(".rack svg").getAttribute("aria-label")).isEqualTo("Rack K-#-##: 24 of 24 free");
 
@@ -82,7 +84,7 @@ class StorePagesTest {
         assertThat(page.locator("[role=status]").innerText()).startsWith("Lies at K-2-05");
         assertThat(set("03S1").place()).isEqualTo("K-2-05");
 
-        page.navigate(shop.address(Links.scanFor("demo-08-v7")));
+        page.navigate(shop.address(StoreLinks.scanFor("demo-08-v7")));
         scan(page, "03S2");
         assertThat(page.locator("[role=alert]").innerText())
                 .startsWith("Stop: wheel 03S2 belongs to")
@@ -92,7 +94,7 @@ class StorePagesTest {
         scan(page, "08W3");
         assertThat(page.locator("[role=status]").innerText()).startsWith("Fetched for its car");
         assertThat(set("08W1").last()).extracting(SetMove::visitId).isEqualTo("demo-08-v7");
-        page.navigate(shop.address(Links.store()));
+        page.navigate(shop.address(StoreLinks.store()));
         assertThat(page.locator("section[aria-labelledby=out]").innerText()).contains("fetched for the car");
     }
 
@@ -110,7 +112,7 @@ class StorePagesTest {
         lay("04S1", "K-2-01");
         for (var car : List.of("demo-02", "demo-03", "demo-04")) {
             assertThat(shop.post(
-                                    Links.appointments(),
+                                    DayLinks.appointments(),
                                     Map.of(
                                             "id",
                                             UUID.randomUUID().toString(),
@@ -127,23 +129,23 @@ class StorePagesTest {
                             .statusCode())
                     .isEqualTo(303);
         }
-        var page = chromium.open(shop.address(Links.fetch() + "?carried=4"), 390);
+        var page = chromium.open(shop.address(StoreLinks.fetch() + "?carried=4"), 390);
         assertThat(page.locator("main h1").innerText()).contains("27 Nov 2026");
         assertThat(page.locator("ol .when").allInnerTexts()).containsExactly("K-2-01", "K-1-08", "A");
         assertThat(page.locator("main").innerText())
                 .contains("3 sets in one round, 30\u00a0m to walk")
                 .contains("No way is shorter.");
-        page.navigate(shop.address(Links.fetch() + "?carried=1"));
+        page.navigate(shop.address(StoreLinks.fetch() + "?carried=1"));
         assertThat(page.locator("main").innerText()).contains("3 sets in 3 rounds, 52\u00a0m to walk");
-        assertThat(shop.get(Links.fetch() + "?carried=0").statusCode()).isEqualTo(422);
-        assertThat(shop.get(Links.fetch() + "?day=soon").statusCode()).isEqualTo(400);
+        assertThat(shop.get(StoreLinks.fetch() + "?carried=0").statusCode()).isEqualTo(422);
+        assertThat(shop.get(StoreLinks.fetch() + "?day=soon").statusCode()).isEqualTo(400);
     }
 
     @Test
     void aRackIsChangedOnItsPage() throws Exception {
         assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
         lay("03S1", "K-2-05");
-        var page = chromium.open(shop.address(Links.store()), 390);
+        var page = chromium.open(shop.address(StoreLinks.store()), 390);
         page.getByText("One set lies here").click();
         assertThat(page.locator("main").innerText())
                 .contains("03S1 03S2 03S3 03S4")
@@ -162,7 +164,7 @@ class StorePagesTest {
         assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
         lay("03S1", "K-1-01");
         lay("04S1", "K-1-02");
-        var page = chromium.open(shop.address(Links.count()), 1180);
+        var page = chromium.open(shop.address(StoreLinks.count()), 1180);
         page.getByText("Begin a count").click();
         scan(page, "03S1");
         assertThat(page.locator("[role=alert]").innerText())
@@ -192,7 +194,7 @@ class StorePagesTest {
         page.getByText("stays there, the book says so").waitFor();
         assertThat(set("04S1").place()).isEqualTo("K-1-01");
         assertThat(set("03S1").place()).isNull();
-        assertThat(shop.get(Links.count("nothing", "")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(StoreLinks.count("nothing", "")).statusCode()).isEqualTo(404);
         refused(409, "There is no such count.", "/count/end", Map.of("count", "nothing"));
         assertThat(post("/count/answer", Map.of("answer", "SING")).statusCode()).isEqualTo(400);
     }
@@ -202,7 +204,7 @@ class StorePagesTest {
     void theCustomerGetsAReceiptOfHowTheSetWasTakenIn() throws Exception {
         assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
         lay("03S1", "K-1-01");
-        var page = chromium.open(shop.address(Links.store()), 1180);
+        var page = chromium.open(shop.address(StoreLinks.store()), 1180);
         page.getByText("One set lies here").click();
         page.getByText("Summer set").first().click();
         page.getByLabel("The wheels are").selectOption("STANDING");
@@ -213,7 +215,7 @@ class StorePagesTest {
                 .contains("on rims, standing, at 240\u00a0kPa")
                 .contains("hang them up, or stack four at most")
                 .contains("laid at K-1-01");
-        try (var document = Loader.loadPDF(shop.getBytes(Links.receipt("demo-03", "demo-03-S")))) {
+        try (var document = Loader.loadPDF(shop.getBytes(StoreLinks.receipt("demo-03", "demo-03-S")))) {
             assertThat(new PDFTextStripper().getText(document))
                     .contains(ServedShop.car("demo-03").customer().name())
                     .contains("03S4")
@@ -238,8 +240,8 @@ class StorePagesTest {
                     .as(pressure.getKey())
                     .isEqualTo(pressure.getValue());
         }
-        assertThat(shop.get(Links.storedSet("demo-03", "nothing")).statusCode()).isEqualTo(404);
-        assertThat(shop.get(Links.receipt("nobody", "nothing")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(StoreLinks.storedSet("demo-03", "nothing")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(StoreLinks.receipt("nobody", "nothing")).statusCode()).isEqualTo(404);
     }
 
     /** The set that comes off is on its car yet: its labels and its receipt name the place that is free for it. */
@@ -254,9 +256,9 @@ class StorePagesTest {
                 .next());
         assertThat(comesOff.lies()).isFalse();
         try (var labels = Loader.loadPDF(shop.getBytes("/wheel-tags.pdf?visit=demo-08-v7&paper=ROLL_62&first=1"));
-                var tags = Loader.loadPDF(shop.getBytes(Links.tags("demo-08-v7")));
+                var tags = Loader.loadPDF(shop.getBytes(VisitLinks.tags("demo-08-v7")));
                 var receipt = Loader.loadPDF(
-                        shop.getBytes(Links.receipt("demo-08", comesOff.key().setId())))) {
+                        shop.getBytes(StoreLinks.receipt("demo-08", comesOff.key().setId())))) {
             var text = new PDFTextStripper();
             assertThat(text.getText(labels)).containsPattern("lay at K-\\d-\\d\\d");
             assertThat(text.getText(tags)).containsPattern("Lay it at K-\\d-\\d\\d");
@@ -282,7 +284,7 @@ class StorePagesTest {
         var file = folder.resolve("photo.png");
         ImageIO.write(image, "png", file.toFile());
         var page = chromium.open(
-                shop.address(Links.storedSet(set.key().vehicleId(), set.key().setId())), 390);
+                shop.address(StoreLinks.storedSet(set.key().vehicleId(), set.key().setId())), 390);
         page.getByLabel("Pressure as stored").fill("280");
         for (int time = 0; time < 2; time++) {
             page.getByLabel("Photo of the set").setInputFiles(file);
@@ -295,7 +297,7 @@ class StorePagesTest {
         assertThat(page.locator(".photos img").count()).isEqualTo(1);
         assertThat(images(set)).isEqualTo(1);
         try (var receipt = Loader.loadPDF(
-                shop.getBytes(Links.receipt(set.key().vehicleId(), set.key().setId())))) {
+                shop.getBytes(StoreLinks.receipt(set.key().vehicleId(), set.key().setId())))) {
             assertThat(new PDFTextStripper().getText(receipt))
                     .as("nobody was named: no comma waits for a name")
                     .doesNotContainPattern(", *\\R");
@@ -312,7 +314,7 @@ class StorePagesTest {
     }
 
     private int images(KeptSet set) throws Exception {
-        var bytes = shop.getBytes(Links.receipt(set.key().vehicleId(), set.key().setId()));
+        var bytes = shop.getBytes(StoreLinks.receipt(set.key().vehicleId(), set.key().setId()));
         int images = 0;
         try (var pdf = Loader.loadPDF(bytes)) {
             for (var page : pdf.getPages()) {
@@ -328,7 +330,7 @@ class StorePagesTest {
     @Test
     void whoeverDidNotFetchASetIsCalled() throws Exception {
         assertThat(post("", rack(Map.of())).statusCode()).isEqualTo(303);
-        var page = chromium.open(shop.address(Links.left() + "?months=1"), 390);
+        var page = chromium.open(shop.address(StoreLinks.left() + "?months=1"), 390);
         var first = page.locator("main .rows > li").first();
         var all = page.locator("main .rows > li .name").allInnerTexts();
         assertThat(all).isNotEmpty();
@@ -341,11 +343,11 @@ class StorePagesTest {
                 .filter(day -> !day.isAfter(ServedShop.TODAY.minusMonths(1)))
                 .count();
         assertThat(all).hasSize((int) days);
-        assertThat(shop.get(Links.left() + "?months=0").statusCode()).isEqualTo(400);
+        assertThat(shop.get(StoreLinks.left() + "?months=0").statusCode()).isEqualTo(400);
         assertThat(post("/left", Map.of("visit", "nothing", "answer", "CALLED")).statusCode())
                 .isGreaterThanOrEqualTo(400);
 
-        var lines = shop.get(Links.store() + ".csv").body().split("\r\n", -1);
+        var lines = shop.get(StoreLinks.store() + ".csv").body().split("\r\n", -1);
         assertThat(lines[0]).isEqualTo("place,room,car,plate,customer,telephone,set,wheels,since,out");
         assertThat(lines)
                 .anySatisfy(line -> assertThat(line)
@@ -362,7 +364,7 @@ class StorePagesTest {
     /** What technicians typed so far becomes racks by one tap each. */
     @Test
     void typedPlacesGoOnTheMap() throws Exception {
-        var page = chromium.open(shop.address(Links.store()), 390);
+        var page = chromium.open(shop.address(StoreLinks.store()), 390);
         int groups = page.getByText("Put on the map").count();
         assertThat(groups).isEqualTo(2);
         for (int i = 0; i < groups; i++) {
@@ -372,7 +374,7 @@ class StorePagesTest {
         assertThat(page.getByText("Put on the map").count()).isZero();
         assertThat(shop.book().racks().map().find("Rack W, bay 8")).isPresent();
         assertThat(new String(
-                        shop.getBytes(Links.store() + "/labels.pdf?paper=" + LabelPaper.values()[0]), 0, 5, US_ASCII))
+                        shop.getBytes(StoreLinks.store() + "/labels.pdf?paper=" + LabelPaper.values()[0]), 0, 5, US_ASCII))
                 .isEqualTo("%PDF-");
     }
 
@@ -396,14 +398,14 @@ class StorePagesTest {
         assertThat(post("/scan", Map.of("code", "K-1-01", "tag", "03S1", "id", ""))
                         .statusCode())
                 .isEqualTo(400);
-        var many = shop.get(Links.fetch() + "?day=2026-12-03&carried=many");
+        var many = shop.get(StoreLinks.fetch() + "?day=2026-12-03&carried=many");
         assertThat(many.statusCode()).isEqualTo(422);
         assertThat(many.body()).contains("is a whole number from 1 to 50.", "value=\"many\"", "value=\"2026-12-03\"");
-        assertThat(shop.get(Links.rack("nobody")).statusCode()).isEqualTo(404);
-        assertThat(shop.get(Links.scanFor("nobody")).statusCode()).isEqualTo(404);
-        assertThat(shop.get(Links.store() + "/labels.pdf?rack=nothing").statusCode())
+        assertThat(shop.get(StoreLinks.rack("nobody")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(StoreLinks.scanFor("nobody")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(StoreLinks.store() + "/labels.pdf?rack=nothing").statusCode())
                 .isEqualTo(404);
-        assertThat(shop.get(Links.store() + "/labels.pdf?paper=silk").statusCode())
+        assertThat(shop.get(StoreLinks.store() + "/labels.pdf?paper=silk").statusCode())
                 .isEqualTo(422);
     }
 
@@ -417,7 +419,7 @@ class StorePagesTest {
     private HttpResponse<String> post(String to, Map<String, String> typed) throws Exception {
         var fields = new HashMap<>(typed);
         fields.putIfAbsent("id", UUID.randomUUID().toString());
-        return shop.post(Links.store() + to, fields);
+        return shop.post(StoreLinks.store() + to, fields);
     }
 
     private void refused(int status, String sentence, String to, Map<String, String> typed) throws Exception {

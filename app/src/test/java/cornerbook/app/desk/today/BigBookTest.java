@@ -8,7 +8,7 @@ import com.microsoft.playwright.options.WaitForSelectorState;
 import cornerbook.app.book.car.VehicleSummary;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.demo.DemoShop;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import java.nio.charset.StandardCharsets;
@@ -88,7 +88,7 @@ class BigBookTest {
         var visitId =
                 shop.book().retorques().listToCall(10, 1).list().getFirst().visitId();
         var answered = shop.post(
-                Links.retorqueAnswer(visitId),
+                VisitLinks.retorqueAnswer(visitId),
                 Map.of("id", UUID.randomUUID().toString(), "answer", "DECLINED", "again", "10"));
         assertThat(answered.headers().firstValue("Location")).contains("/?again=10#retorques");
         assertThat(shop.book().retorques().listToCall(0, 100).list())

@@ -2,7 +2,7 @@ package cornerbook.app.desk.today;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
 import cornerbook.app.door.ServedShop;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,7 +17,7 @@ class EmptyBookTest {
         try (var shop = new ServedShop(folder, List.of())) {
             var page = shop.get("/").body();
             assertThat(page)
-                    .contains("Begin with a car", "href=\"" + Links.newCar() + "\"", "href=\"" + Links.carList() + "\"")
+                    .contains("Begin with a car", "href=\"" + CarLinks.newCar() + "\"", "href=\"" + CarLinks.carList() + "\"")
                     .doesNotContain("No visit on this day", "Re-torques still open");
             assertThat(shop.get("/?q=nobody").body())
                     .as("a search is answered as in any book")

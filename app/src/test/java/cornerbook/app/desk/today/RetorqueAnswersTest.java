@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.cars.CarLibrary;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.CarHistory;
@@ -43,7 +43,7 @@ class RetorqueAnswersTest {
     void theNumberIsCalledAndTheBookRemembersIt() throws Exception {
         assertThat(shop.get("/").body()).contains("href=\"tel:+18195550142\"").doesNotContain(">called ");
         assertThat(answer("CALLED", "a")).isEqualTo(303);
-        assertThat(shop.get("/").body()).contains(">called ").contains(Links.retorqueAnswer(visitId));
+        assertThat(shop.get("/").body()).contains(">called ").contains(VisitLinks.retorqueAnswer(visitId));
         assertThat(answer("CALLED", "a")).as("sent twice").isEqualTo(303);
         assertThat(answer("WILL_COME", "w")).isEqualTo(303);
         assertThat(shop.get("/").body()).contains(">will come, said ");
@@ -54,14 +54,14 @@ class RetorqueAnswersTest {
     void whatIsDeclinedLeavesTheListAndMayStillBeRecorded() throws Exception {
         assertThat(answer("CALLED", "a")).isEqualTo(303);
         assertThat(answer("DECLINED", "b")).isEqualTo(303);
-        assertThat(shop.get("/").body()).doesNotContain(Links.retorqueAnswer(visitId));
-        assertThat(shop.get(Links.visit(visitId)).body()).contains("The customer does not want it.");
+        assertThat(shop.get("/").body()).doesNotContain(VisitLinks.retorqueAnswer(visitId));
+        assertThat(shop.get(VisitLinks.visit(visitId)).body()).contains("The customer does not want it.");
         var due = due();
         var recorded = Map.of(
                 "date", due.dueDate().toString(),
                 "odometer", String.valueOf(Math.round(due.dueOdometerKm())),
                 "torque", "110");
-        assertThat(shop.post(Links.retorque(visitId), recorded).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.retorque(visitId), recorded).statusCode()).isEqualTo(303);
         assertThat(shop.book().retorques().listOpen()).isEmpty();
         assertThat(answer("CALLED", "c")).as("nothing is open any more").isEqualTo(409);
     }
@@ -94,10 +94,10 @@ class RetorqueAnswersTest {
     /** Who tightened them is asked where no tablet tells it, and stands with the re-torque. */
     @Test
     void theOneWhoTightenedThemIsNamed() throws Exception {
-        assertThat(shop.get(Links.visit(visitId)).body()).contains("Who tightened them");
+        assertThat(shop.get(VisitLinks.visit(visitId)).body()).contains("Who tightened them");
         assertThat(confirm(Map.of("person", "Ada"))).isEqualTo(303);
         assertThat(shop.get("/").body()).contains("tightened again at the specified torque by Ada, odometer not known");
-        assertThat(shop.get(Links.visit(visitId)).body())
+        assertThat(shop.get(VisitLinks.visit(visitId)).body())
                 .contains("odometer not known, at the specified torque, by Ada.");
         assertThat(confirm(Map.of("taken-back", "yes"))).isEqualTo(303);
         assertThat(confirm(Map.of())).isEqualTo(303);
@@ -112,13 +112,13 @@ class RetorqueAnswersTest {
                 "date", due.dueDate().toString(),
                 "odometer", String.valueOf(Math.round(due.dueOdometerKm())),
                 "torque", "110");
-        assertThat(shop.post(Links.retorque(visitId), recorded).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.retorque(visitId), recorded).statusCode()).isEqualTo(303);
         assertThat(confirm(Map.of("taken-back", "yes"))).isEqualTo(303);
         assertThat(shop.book().retorques().listOpen()).isEmpty();
     }
 
     private int confirm(Map<String, String> fields) throws Exception {
-        return shop.post(Links.retorqueConfirmed(visitId), fields).statusCode();
+        return shop.post(VisitLinks.retorqueConfirmed(visitId), fields).statusCode();
     }
 
     @Test
@@ -132,7 +132,7 @@ class RetorqueAnswersTest {
     }
 
     private int answer(String answer, String name) throws Exception {
-        return shop.post(Links.retorqueAnswer(visitId), Map.of("answer", answer, "id", identity(name)))
+        return shop.post(VisitLinks.retorqueAnswer(visitId), Map.of("answer", answer, "id", identity(name)))
                 .statusCode();
     }
 

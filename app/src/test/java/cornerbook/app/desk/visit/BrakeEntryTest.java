@@ -3,7 +3,7 @@ package cornerbook.app.desk.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.desk.BrakeDust;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.car.Reading;
 import java.nio.file.Path;
@@ -47,7 +47,7 @@ class BrakeEntryTest {
     void whatCannotBeIsRefusedAtItsFieldAndNothingIsStored(String field, String typed, String sentence)
             throws Exception {
         var before = shop.readings(VISIT);
-        var answer = shop.post(Links.visit(VISIT), Map.of("form", "f", field, typed, "DISC_LIP.RF..", "0.4"));
+        var answer = shop.post(VisitLinks.visit(VISIT), Map.of("form", "f", field, typed, "DISC_LIP.RF..", "0.4"));
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("id=\"error." + field + "\"", sentence);
         assertThat(shop.readings(VISIT)).isEqualTo(before);
@@ -55,7 +55,7 @@ class BrakeEntryTest {
 
     @Test
     void fieldsFitTheCaliperAndTheParkingBrake() throws Exception {
-        var fixed = shop.get(Links.visit(OTHER)).body();
+        var fixed = shop.get(VisitLinks.visit(OTHER)).body();
         assertThat(fixed)
                 .contains("name=\"RETAINING_PIN_MOVEMENT.LF..\"", "name=\"SLIDE_PIN_MOVEMENT.LR..\"")
                 .doesNotContain("name=\"SLIDE_PIN_MOVEMENT.LF..\"", "name=\"RETAINING_PIN_MOVEMENT.LR..\"");
@@ -66,7 +66,7 @@ class BrakeEntryTest {
     void wordsAndPointsAreStoredAsTheyWereWritten() throws Exception {
         var visit = "demo-11-v7";
         var answer = shop.post(
-                Links.visit(visit),
+                VisitLinks.visit(visit),
                 Map.of(
                         "form", "g",
                         "PAD_EDGE_LIFT.RF.OUTER.", "slight",
@@ -76,7 +76,7 @@ class BrakeEntryTest {
         assertThat(shop.readings(visit))
                 .extracting(Reading::asWritten)
                 .contains("slight", "0 20 40 20 0 -20 -40 -20 µm", "done");
-        assertThat(shop.get(Links.findings(visit)).body())
+        assertThat(shop.get(VisitLinks.findings(visit)).body())
                 .contains("friction material lifts off its plate", "The caliper at RF is not closed.");
     }
 
@@ -85,15 +85,15 @@ class BrakeEntryTest {
     void inFrenchWhatIsStoredShowsWithACommaAndStandsWhenItIsSentBack() throws Exception {
         var visit = "demo-11-v7";
         var first = shop.post(
-                Links.visit(visit),
+                VisitLinks.visit(visit),
                 Map.of("form", "i", "DISC_LIP.LF..", "0.4", "DISC_RUNOUT.LF..", "0 0.02 0.04 0.02"));
         assertThat(first.statusCode()).isEqualTo(303);
         var before = shop.readings(visit);
-        var page = shop.send(shop.request(Links.visit(visit)).header("Accept-Language", "fr-CA"))
+        var page = shop.send(shop.request(VisitLinks.visit(visit)).header("Accept-Language", "fr-CA"))
                 .body();
         assertThat(page).contains("value=\"0,4\"", "value=\"0 0,02 0,04 0,02\"");
         var again = shop.post(
-                Links.visit(visit),
+                VisitLinks.visit(visit),
                 Map.of("form", "k", "DISC_LIP.LF..", "0,4", "DISC_RUNOUT.LF..", "0 0,02 0,04 0,02"));
         assertThat(again.statusCode()).isEqualTo(303);
         assertThat(shop.readings(visit)).isEqualTo(before);
@@ -105,7 +105,7 @@ class BrakeEntryTest {
         assertThat(shop.get("/").body())
                 .contains("Brake pairs worked on this week: " + count + ".", "29 CFR 1910.1001");
         shop.post(
-                Links.visit(VISIT),
+                VisitLinks.visit(VISIT),
                 Map.of("form", "h", "BRACKET_CLEANED.LF..", "done", "BRACKET_CLEANED.RF..", "done"));
         assertThat(BrakeDust.ofWeek(shop.book(), ServedShop.TODAY).pairs())
                 .as("one axle is one pair")
@@ -118,15 +118,15 @@ class BrakeEntryTest {
 
     @Test
     void burnishIsPlannedFromTheCarOrAsksForWhatItLacks() throws Exception {
-        assertThat(shop.get(Links.burnish(OTHER)).body())
+        assertThat(shop.get(VisitLinks.burnish(OTHER)).body())
                 .contains("Slow down moderately", "Temperature of a front disc", "Keep regeneration out");
-        var asked = shop.get(Links.burnish(VISIT));
+        var asked = shop.get(VisitLinks.burnish(VISIT));
         assertThat(asked.statusCode()).isEqualTo(200);
         assertThat(asked.body()).contains("There is no plan yet").doesNotContain("Slow down moderately");
         var typed =
                 "?mass=1500&frontShare=60&frontDiscMass=7&frontDiscDiameter=300&rearDiscMass=6&rearDiscDiameter=290&air=";
-        assertThat(shop.get(Links.burnish(VISIT) + typed + "10").body()).contains("Slow down moderately");
-        var refused = shop.get(Links.burnish(VISIT) + typed + "warm");
+        assertThat(shop.get(VisitLinks.burnish(VISIT) + typed + "10").body()).contains("Slow down moderately");
+        var refused = shop.get(VisitLinks.burnish(VISIT) + typed + "warm");
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("id=\"error.air\"", "is not a quantity");
     }

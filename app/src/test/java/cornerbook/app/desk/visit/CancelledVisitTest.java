@@ -4,7 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.Book;
 import cornerbook.app.book.visit.OpenRetorque;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.car.CarHistory;
@@ -44,7 +45,7 @@ class CancelledVisitTest {
     @Test
     void itCountsNowhereAndIsShownStruck() throws Exception {
         long revision = book.cars().findRevision(CAR).orElseThrow();
-        assertThat(post(Links.cancel(last.id()), BECAUSE)).isEqualTo(303);
+        assertThat(post(VisitLinks.cancel(last.id()), BECAUSE)).isEqualTo(303);
 
         assertThat(book.cars().find(CAR).orElseThrow().visits())
                 .isEqualTo(before.visits().subList(0, before.visits().size() - 1));
@@ -61,18 +62,18 @@ class CancelledVisitTest {
         assertThat(book.check()).isEmpty();
 
         for (var address :
-                List.of(Links.visit(last.id()), Links.findings(last.id()), Links.bay(last.id()) + "/sheet.json")) {
+                List.of(VisitLinks.visit(last.id()), VisitLinks.findings(last.id()), VisitLinks.bay(last.id()) + "/sheet.json")) {
             assertThat(shop.get(address).statusCode()).as(address).isEqualTo(404);
         }
-        assertThat(shop.get(Links.visit(last.id())).body()).contains("was cancelled on", "by Ada", "Another car");
-        assertThat(shop.get(Links.car(CAR)).body())
+        assertThat(shop.get(VisitLinks.visit(last.id())).body()).contains("was cancelled on", "by Ada", "Another car");
+        assertThat(shop.get(CarLinks.car(CAR)).body())
                 .contains("<s>", "by Ada", "Another car", last.readings().size() + " readings");
     }
 
     /** The odometer of a cancelled visit holds nobody up. */
     @Test
     void theTrueVisitOfItsDayIsTakenAfterIt() throws Exception {
-        assertThat(post(Links.cancel(last.id()), BECAUSE)).isEqualTo(303);
+        assertThat(post(VisitLinks.cancel(last.id()), BECAUSE)).isEqualTo(303);
         var visit = new Visit("true", last.date(), last.odometerKm() - 200, Map.of(), Map.of(), List.of());
         book.visits().add(CAR, visit);
         assertThat(book.cars().find(CAR).orElseThrow().visits()).endsWith(visit);
@@ -81,25 +82,25 @@ class CancelledVisitTest {
     @Test
     void itCountsAgainWithAllThatWasEntered() throws Exception {
         var retorques = book.retorques().listOpen();
-        post(Links.cancel(last.id()), BECAUSE);
-        assertThat(post(Links.restore(last.id()), BECAUSE)).isEqualTo(303);
+        post(VisitLinks.cancel(last.id()), BECAUSE);
+        assertThat(post(VisitLinks.restore(last.id()), BECAUSE)).isEqualTo(303);
         assertThat(book.cars().find(CAR)).contains(before);
         assertThat(book.retorques().listOpen()).isEqualTo(retorques);
         assertThat(book.visits().listCancelled(CAR)).isEmpty();
-        assertThat(shop.get(Links.visit(last.id())).body())
+        assertThat(shop.get(VisitLinks.visit(last.id())).body())
                 .contains("visit was counted, now cancelled (Ada: Another car)");
     }
 
     @Test
     void withoutReasonOrNameNothingIsCancelled() throws Exception {
-        assertThat(shop.post(Links.cancel(last.id()), Map.of("reason", "", "person", "Ada"))
+        assertThat(shop.post(VisitLinks.cancel(last.id()), Map.of("reason", "", "person", "Ada"))
                         .body())
                 .contains("The reason is missing");
-        assertThat(shop.post(Links.cancel(last.id()), Map.of("reason", "Another car"))
+        assertThat(shop.post(VisitLinks.cancel(last.id()), Map.of("reason", "Another car"))
                         .body())
                 .contains("Your name is missing");
-        assertThat(post(Links.restore(last.id()), BECAUSE)).isEqualTo(422);
-        assertThat(post(Links.cancel("no-visit"), BECAUSE)).isEqualTo(404);
+        assertThat(post(VisitLinks.restore(last.id()), BECAUSE)).isEqualTo(422);
+        assertThat(post(VisitLinks.cancel("no-visit"), BECAUSE)).isEqualTo(404);
         assertThat(book.cars().find(CAR)).contains(before);
     }
 }

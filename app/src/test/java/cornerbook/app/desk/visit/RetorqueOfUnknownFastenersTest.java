@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.cars.CarLibrary;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.torque.WheelFastener;
@@ -24,7 +24,7 @@ class RetorqueOfUnknownFastenersTest {
             var visit = car.visits().getLast();
             assertThat(shop.book().retorques().listOpen()).isEmpty();
 
-            assertThat(shop.post(Links.leaving(visit.id()), rotated(visit.arrivedOn()))
+            assertThat(shop.post(VisitLinks.leaving(visit.id()), rotated(visit.arrivedOn()))
                             .statusCode())
                     .isEqualTo(303);
 
@@ -32,11 +32,11 @@ class RetorqueOfUnknownFastenersTest {
                     .extracting(OpenRetorque::dueOdometerKm)
                     .containsExactly(visit.odometerKm() + WheelFastener.USUAL_RETORQUE_AFTER_KM);
             assertThat(shop.get("/").body()).contains("#retorque");
-            for (var path : List.of(Links.visit(visit.id()), Links.findings(visit.id()))) {
+            for (var path : List.of(VisitLinks.visit(visit.id()), VisitLinks.findings(visit.id()))) {
                 assertThat(shop.get(path).body()).as(path).contains("to the manufacturer’s torque");
             }
             var recorded = Map.of("date", "2026-05-06", "odometer", "30085", "torque", "118");
-            assertThat(shop.post(Links.retorque(visit.id()), recorded).statusCode())
+            assertThat(shop.post(VisitLinks.retorque(visit.id()), recorded).statusCode())
                     .isEqualTo(303);
             assertThat(shop.book().retorques().listOpen()).isEmpty();
         }

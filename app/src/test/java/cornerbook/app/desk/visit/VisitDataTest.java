@@ -8,7 +8,8 @@ import cornerbook.app.book.Book;
 import cornerbook.app.book.visit.OpenRetorque;
 import cornerbook.app.book.visit.VisitChange;
 import cornerbook.app.book.work.Remark;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.app.exchange.VisitFile;
 import cornerbook.core.car.CarHistory;
@@ -69,7 +70,7 @@ class VisitDataTest {
     private int put(Visit seen, Object date, Object odometerKm) throws Exception {
         var form = form(seen, date, odometerKm, "A slip");
         form.put("asked", odometerKm.toString());
-        return shop.post(Links.visitData(seen.id()), form).statusCode();
+        return shop.post(VisitLinks.visitData(seen.id()), form).statusCode();
     }
 
     @Test
@@ -86,7 +87,7 @@ class VisitDataTest {
                 "Ada",
                 "COMPLAINT",
                 "Pulls to the left"));
-        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CarLinks.newVisit(CAR), form).statusCode()).isEqualTo(303);
         assertThat(book.bay().findVisit(visitId).orElseThrow().notes().remarks())
                 .extracting(Remark::topic, Remark::words, Remark::person)
                 .containsExactly(tuple(Remark.Topic.COMPLAINT, "Pulls to the left", "Ada"));
@@ -99,7 +100,7 @@ class VisitDataTest {
                 "visit", UUID.randomUUID().toString(),
                 "date", ServedShop.TODAY.toString(),
                 "odometer", right(last.withOdometer(last.date(), wrongKm))));
-        var asked = shop.post(Links.newVisit(CAR), form);
+        var asked = shop.post(CarLinks.newVisit(CAR), form);
         assertThat(asked.statusCode()).isEqualTo(422);
         assertThat(asked.body())
                 .contains(ASKS, "Odometer, again", "value=\"" + wrongKm + "\"", "name=\"odometer\"")
@@ -108,23 +109,23 @@ class VisitDataTest {
 
         form.put("asked", String.valueOf(wrongKm));
         form.put("odometer", String.valueOf(wrongKm + 20_000));
-        assertThat(shop.post(Links.newVisit(CAR), form).body())
+        assertThat(shop.post(CarLinks.newVisit(CAR), form).body())
                 .as("another value")
                 .contains(ASKS);
         form.put("odometer", String.valueOf(wrongKm));
-        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CarLinks.newVisit(CAR), form).statusCode()).isEqualTo(303);
         assertThat(car().visits().getLast().odometerKm()).isEqualTo(wrongKm);
 
         form.put("visit", UUID.randomUUID().toString());
         form.put("odometer", right(last));
-        assertThat(shop.post(Links.newVisit(CAR), form).body())
+        assertThat(shop.post(CarLinks.newVisit(CAR), form).body())
                 .as("less than the wrong one before it")
                 .contains(ASKS, "Odometer replaced");
         form.put("asked", right(last));
         form.put("take", right(last) + " km");
-        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CarLinks.newVisit(CAR), form).statusCode()).isEqualTo(303);
         assertThat(car().visits()).hasSize(9);
-        assertThat(shop.get(Links.car(CAR)).body()).doesNotContain("−");
+        assertThat(shop.get(CarLinks.car(CAR)).body()).doesNotContain("−");
     }
 
     @Test
@@ -135,10 +136,10 @@ class VisitDataTest {
                 "date", ServedShop.TODAY.toString(),
                 "odometer", "%.0f0".formatted(rightKm)));
         var take = "%.0f km".formatted(rightKm);
-        assertThat(shop.post(Links.newVisit(CAR), form).body()).contains("value=\"" + take + "\"", "a digit too many");
+        assertThat(shop.post(CarLinks.newVisit(CAR), form).body()).contains("value=\"" + take + "\"", "a digit too many");
         form.put("odometer", "");
         form.put("take", take);
-        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CarLinks.newVisit(CAR), form).statusCode()).isEqualTo(303);
         assertThat(car().visits().getLast().odometerKm()).isEqualTo(rightKm);
     }
 
@@ -150,7 +151,7 @@ class VisitDataTest {
                 "date", ServedShop.TODAY.toString(),
                 "odometer", "120",
                 "replacedOdometer", String.valueOf(last.odometerKm() + 300)));
-        assertThat(shop.post(Links.newVisit(CAR), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(CarLinks.newVisit(CAR), form).statusCode()).isEqualTo(303);
         var visits = car().visits();
         var mileage = new Mileage(visits);
         assertThat(mileage.doubts()).isEmpty();
@@ -172,7 +173,7 @@ class VisitDataTest {
         for (var corner : Corner.values()) {
             form.put("came." + corner, other.wheels().get(corner.ordinal()).tag());
         }
-        assertThat(shop.post(Links.visitData(open.id()), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.visitData(open.id()), form).statusCode()).isEqualTo(303);
 
         var righted = shop.visit(open.id());
         var wheel = other.wheels().get(Corner.LF.ordinal()).tag();
@@ -189,7 +190,7 @@ class VisitDataTest {
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple("notes", "Ada"),
                         org.assertj.core.groups.Tuple.tuple("came on", "Ada"));
-        assertThat(shop.get(Links.visit(open.id())).body()).contains("wheels it came on was", "(Ada: The other set)");
+        assertThat(shop.get(VisitLinks.visit(open.id())).body()).contains("wheels it came on was", "(Ada: The other set)");
         assertThat(book.check()).isEmpty();
     }
 
@@ -228,7 +229,7 @@ class VisitDataTest {
         assertThat(put(later, later.date(), rightKm + 30)).isEqualTo(303);
         assertThat(car().visits()).extracting(Visit::odometerKm).endsWith(before.odometerKm(), rightKm, rightKm + 30);
         assertThat(book.check()).isEmpty();
-        var page = shop.get(Links.visit(last.id())).body();
+        var page = shop.get(VisitLinks.visit(last.id())).body();
         assertThat(page).contains("odometer was", "(Ada: A slip)", "Something wrong? Put it right");
     }
 
@@ -268,7 +269,7 @@ class VisitDataTest {
     }
 
     private void refused(Map<String, String> form, String part) throws Exception {
-        var answer = shop.post(Links.visitData(last.id()), form);
+        var answer = shop.post(VisitLinks.visitData(last.id()), form);
         assertThat(answer.statusCode()).as(part).isEqualTo(422);
         assertThat(answer.body()).contains(part);
     }
@@ -310,10 +311,10 @@ class VisitDataTest {
                 right(last.withOdometer(last.date(), 2_000_000)),
                 "torque",
                 "120"));
-        var asked = shop.post(Links.retorque(last.id()), form);
+        var asked = shop.post(VisitLinks.retorque(last.id()), form);
         assertThat(asked.body()).contains(ASKS, "name=\"asked\" value=\"2000000.0\"");
         form.put("odometer", String.valueOf(last.odometerKm() + 60));
-        assertThat(shop.post(Links.retorque(last.id()), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.retorque(last.id()), form).statusCode()).isEqualTo(303);
     }
 
     /** Shown in miles with one digit, the odometer keeps what the book has while only the date is changed. */
@@ -322,7 +323,7 @@ class VisitDataTest {
         var form = form(last, last.date().minusDays(1), "23456.7", "A slip");
         form.put("seen.odometer", "23456.7");
         form.put("units", "us");
-        assertThat(shop.post(Links.visitData(last.id()), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.visitData(last.id()), form).statusCode()).isEqualTo(303);
         assertThat(shop.visit(last.id()).odometerKm()).isEqualTo(last.odometerKm());
         assertThat(LocalDate.parse(form.get("date")))
                 .isEqualTo(shop.visit(last.id()).date());

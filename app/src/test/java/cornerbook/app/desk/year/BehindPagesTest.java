@@ -6,7 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import cornerbook.app.book.visit.CallAnswer;
 import cornerbook.app.book.year.MonthCount;
 import cornerbook.app.book.year.PadsOfMonth;
-import cornerbook.app.desk.Links;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.ShopLinks;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.order.OrderPart;
 import java.nio.file.Path;
@@ -33,7 +34,7 @@ class BehindPagesTest {
 
     /** The lines of a file without its heads. */
     private List<String> csv(Behind behind) throws Exception {
-        var answer = shop.get(Links.behind(behind.address()) + ".csv");
+        var answer = shop.get(ShopLinks.behind(behind.address()) + ".csv");
         assertThat(answer.headers().firstValue("Content-Type"))
                 .hasValueSatisfying(type -> assertThat(type).startsWith("text/csv"));
         return answer.body().lines().skip(1).toList();
@@ -64,7 +65,7 @@ class BehindPagesTest {
         assertThat(csv(Behind.TYRES))
                 .anySatisfy(line -> assertThat(line).contains("235/50R19"))
                 .allSatisfy(line -> assertThat(line).matches(".*,\\d+,\\d+\\.\\d"));
-        assertThat(shop.get(Links.behind(Behind.TYRES.address())).body()).contains("part=TYRE");
+        assertThat(shop.get(ShopLinks.behind(Behind.TYRES.address())).body()).contains("part=TYRE");
     }
 
     @Test
@@ -84,7 +85,7 @@ class BehindPagesTest {
     @Test
     void callsSayWhatTheyWereAboutAndCameTo() throws Exception {
         assertThat(csv(Behind.CALLS)).isEmpty();
-        assertThat(shop.get(Links.behind(Behind.CALLS.address())).body()).contains("There is none.");
+        assertThat(shop.get(ShopLinks.behind(Behind.CALLS.address())).body()).contains("There is none.");
         var need = shop.book().orders().listNeeds(ServedShop.TODAY, LAST).stream()
                 .filter(each -> each.need().article().part() == OrderPart.TYRE)
                 .findFirst()
@@ -100,8 +101,8 @@ class BehindPagesTest {
                 .singleElement()
                 .satisfies(line ->
                         assertThat(line).contains(need.plate(), "2026-11-25,").endsWith(",tyres,Will come"));
-        assertThat(shop.get(Links.behind(Behind.CALLS.address())).body())
-                .contains(Links.car(need.vehicleId()), "25 Nov 2026");
+        assertThat(shop.get(ShopLinks.behind(Behind.CALLS.address())).body())
+                .contains(CarLinks.car(need.vehicleId()), "25 Nov 2026");
     }
 
     @Test
