@@ -70,8 +70,7 @@ class NotAgreedTest extends TabletEntries {
                 "reading", Map.of("measure", "PAD_MOVEMENT", "corner", "LF", "spot", "INNER", "written", "seized"));
         assertThat(statuses(stuck)).containsOnly("stored");
         assertThat(keys()).contains("PAD.LF.SERVICE_BRAKE");
-        var free = entry(
-                "reading", Map.of("measure", "PAD_MOVEMENT_AFTER_SERVICE", "corner", "LF", "written", "free"));
+        var free = entry("reading", Map.of("measure", "PAD_MOVEMENT_AFTER_SERVICE", "corner", "LF", "written", "free"));
         assertThat(statuses(free)).containsOnly("stored");
         assertThat(keys()).doesNotContain("PAD.LF.SERVICE_BRAKE");
     }

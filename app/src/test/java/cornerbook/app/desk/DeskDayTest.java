@@ -1,9 +1,5 @@
 package cornerbook.app.desk;
 
-import cornerbook.app.desk.link.CarLinks;
-import cornerbook.app.desk.link.DayLinks;
-import cornerbook.app.desk.link.StoreLinks;
-import cornerbook.app.desk.link.VisitLinks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
@@ -11,6 +7,10 @@ import cornerbook.app.book.price.PriceKey;
 import cornerbook.app.book.price.PriceRow;
 import cornerbook.app.book.price.PriceValue;
 import cornerbook.app.book.price.TaxPlace;
+import cornerbook.app.desk.link.CarLinks;
+import cornerbook.app.desk.link.DayLinks;
+import cornerbook.app.desk.link.StoreLinks;
+import cornerbook.app.desk.link.VisitLinks;
 import cornerbook.app.door.Chromium;
 import cornerbook.app.door.ServedShop;
 import cornerbook.core.price.Job;
@@ -151,7 +151,9 @@ class DeskDayTest {
     }
 
     private int estimateAndBill() {
-        page.locator("a[href='%s']".formatted(VisitLinks.findings(VISIT))).first().click();
+        page.locator("a[href='%s']".formatted(VisitLinks.findings(VISIT)))
+                .first()
+                .click();
         tap("Estimate");
         tap("Give this estimate");
         tap("Customer answers here");

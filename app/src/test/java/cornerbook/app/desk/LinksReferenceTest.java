@@ -1,8 +1,8 @@
 package cornerbook.app.desk;
 
-import cornerbook.app.desk.link.CallLinks;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerbook.app.desk.link.CallLinks;
 import java.net.URI;
 import org.junit.jupiter.api.Test;
 
@@ -11,7 +11,8 @@ class LinksReferenceTest {
     /** RFC 5724, section 2.5: {@code sms:+15105550101?body=hello%20there}. */
     @Test
     void aMessageIsAsRfc5724HasIt() {
-        assertThat(CallLinks.message("+1 (510) 555-0101", "hello there")).isEqualTo("sms:+15105550101?body=hello%20there");
+        assertThat(CallLinks.message("+1 (510) 555-0101", "hello there"))
+                .isEqualTo("sms:+15105550101?body=hello%20there");
         assertThat(CallLinks.message("+15105550101", "À l’atelier & tôt?"))
                 .as("UTF-8 in percent signs (RFC 5724, section 2.2)")
                 .isEqualTo("sms:+15105550101?body=%C3%80%20l%E2%80%99atelier%20%26%20t%C3%B4t%3F");

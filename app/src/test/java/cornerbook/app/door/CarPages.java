@@ -35,8 +35,11 @@ final class CarPages {
         var id = car.vehicle().id();
         var addresses = new ArrayList<>(List.of("/", CarLinks.car(id), CarLinks.carData(id), CarLinks.newVisit(id)));
         Questions.ALL.stream().map(Question::name).forEach(name -> addresses.add(BenchLinks.bench(name, id)));
-        addresses.addAll(
-                List.of(VisitLinks.visit(visitId), VisitLinks.findings(visitId), VisitLinks.plan(visitId), VisitLinks.burnish(visitId)));
+        addresses.addAll(List.of(
+                VisitLinks.visit(visitId),
+                VisitLinks.findings(visitId),
+                VisitLinks.plan(visitId),
+                VisitLinks.burnish(visitId)));
         car.sets().stream()
                 .flatMap(set -> set.wheels().stream())
                 .limit(1)

@@ -55,8 +55,7 @@ class EveryPageTest {
      * What is wrong with the controls of a page, once it is drawn: texts that are cut and stand whole nowhere else, controls that
      * a finger misses, and controls that lie over one another.
      */
-    private static final String FAULTS =
-            """
+    private static final String FAULTS = """
             () => new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(drawn))).then(() => {
               const pen = document.createElement('canvas').getContext('2d');
               const seen = each => each.checkVisibility() && each.clientWidth > 1 && !each.closest('.unseen');

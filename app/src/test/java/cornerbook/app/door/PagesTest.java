@@ -75,7 +75,8 @@ class PagesTest {
                         "Re-torques still open");
         assertThat(shop.get(CarLinks.car(car.vehicle().id())).body())
                 .contains("Car from above", "Depth over distance", "cut across", "Specification");
-        assertThat(shop.get(CarLinks.newVisit(car.vehicle().id())).body()).contains("New visit", "Odometer", "Technician");
+        assertThat(shop.get(CarLinks.newVisit(car.vehicle().id())).body())
+                .contains("New visit", "Odometer", "Technician");
         assertThat(shop.get(VisitLinks.visit(visitId)).body())
                 .contains("Tread outer", "Wheels leaving on", "Pad movement inner");
         assertThat(shop.get(VisitLinks.findings(visitId)).body()).contains("Why", "Source:", "Hand-over sheet");
@@ -116,7 +117,8 @@ class PagesTest {
         assertThat(page.body())
                 .contains("This plan leaves out", "Nothing is stored", "left out, as asked", "Plan with it")
                 .doesNotContain(VisitLinks.tags(visitId));
-        assertThat(shop.get(VisitLinks.plan(visitId)).body()).contains(PlanRules.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
+        assertThat(shop.get(VisitLinks.plan(visitId)).body())
+                .contains(PlanRules.planWithout(visitId, Set.of(Rule.SAME_AXLE)));
         says(
                 shop.get(VisitLinks.plan(visitId) + "?without=gravity"),
                 400,
@@ -144,7 +146,8 @@ class PagesTest {
         book.records()
                 .addCar(new CarHistory(
                         vehicle, new Customer("bare", "Nobody (invented)", null, null), List.of(), List.of(bare)));
-        assertThat(shop.get(VisitLinks.plan("bare")).body()).contains("There is no plan: it needs a set of four wheels");
+        assertThat(shop.get(VisitLinks.plan("bare")).body())
+                .contains("There is no plan: it needs a set of four wheels");
         says(shop.get(VisitLinks.tags("bare")), 404, "there are no wheel tags");
     }
 
@@ -246,10 +249,14 @@ class PagesTest {
                         "typed wrongly"));
         says(answer, 422, "expected 0 to 25\u00a0mm");
         assertThat(answer.body()).contains("value=\"21 °C\"", "value=\"-3 mm\"", "aria-invalid=\"true\"");
-        says(shop.post(VisitLinks.visit(visitId), Map.of("form", "f", slot.key(), "12 parsecs")), 422, "nothing was stored");
+        says(
+                shop.post(VisitLinks.visit(visitId), Map.of("form", "f", slot.key(), "12 parsecs")),
+                422,
+                "nothing was stored");
         says(
                 shop.post(
-                        VisitLinks.visit(visitId), Map.of("form", "f", depth.key(), "15", "reason." + depth.key(), "again")),
+                        VisitLinks.visit(visitId),
+                        Map.of("form", "f", depth.key(), "15", "reason." + depth.key(), "again")),
                 422,
                 "deeper than new");
         assertThat(readings()).isEqualTo(before);
@@ -317,7 +324,9 @@ class PagesTest {
         var change = new LinkedHashMap<>(Map.of("form", "b", slot.key(), "22", "was." + slot.key(), first.id()));
         says(shop.post(VisitLinks.visit(visitId), change), 422, "21 °C is stored; say why it changes.");
         says(
-                shop.post(VisitLinks.visit(visitId), Map.of("form", "b", slot.key(), "", "was." + slot.key(), first.id())),
+                shop.post(
+                        VisitLinks.visit(visitId),
+                        Map.of("form", "b", slot.key(), "", "was." + slot.key(), first.id())),
                 422,
                 "A reading is never deleted");
         change.put("reason." + slot.key(), "thermometer in the sun");

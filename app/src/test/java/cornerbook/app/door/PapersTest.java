@@ -50,8 +50,8 @@ class PapersTest {
             var server = CornerbookServer.start(
                     book, new Assessor(LimitsFile.load()), ServedShop.twoFreePorts(), ServedShop.CLOCK, letterhead);
             try (var client = HttpClient.newHttpClient()) {
-                var path =
-                        StoreLinks.receipt(car.vehicle().id(), car.sets().getFirst().id());
+                var path = StoreLinks.receipt(
+                        car.vehicle().id(), car.sets().getFirst().id());
                 var receipt = client.send(request(server, path), BodyHandlers.ofByteArray());
                 try (var document = Loader.loadPDF(receipt.body())) {
                     assertThat(new PDFTextStripper().getText(document))

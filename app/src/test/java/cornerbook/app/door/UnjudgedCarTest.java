@@ -96,7 +96,8 @@ class UnjudgedCarTest {
             assertThat(shop.get(CarLinks.car(sound.vehicle().id())).body())
                     .contains("Latest findings")
                     .doesNotContain("could not be judged");
-            assertThat(shop.get(VisitLinks.findings(sound.visits().getLast().id())).body())
+            assertThat(shop.get(VisitLinks.findings(sound.visits().getLast().id()))
+                            .body())
                     .contains("Hand-over sheet");
 
             var slot = new Slot(Measure.OUTSIDE_TEMPERATURE, null, null, null);

@@ -86,8 +86,7 @@ class SheetPageTest {
         assertThat(page(SheetCars.withFindings(worked, List.of(drags.todo(Todo.Action.REPAIR)))))
                 .doesNotContain(BURNISH);
         var stuck = finding(Verdict.RUNS_OUT);
-        assertThat(page(SheetCars.withFindings(
-                        worked, List.of(stuck.todo(Todo.Action.SERVICE_BRAKE, Todo.When.NOW)))))
+        assertThat(page(SheetCars.withFindings(worked, List.of(stuck.todo(Todo.Action.SERVICE_BRAKE, Todo.When.NOW)))))
                 .doesNotContain(BURNISH);
         assertThat(page(SheetCars.withFindings(
                         worked, List.of(stuck.todo(Todo.Action.SERVICE_BRAKE, Todo.When.AT_NEXT_VISIT)))))
@@ -100,8 +99,7 @@ class SheetPageTest {
                 ofBrake(Subject.Part.BRAKE_RELEASE, Verdict.SPENT, Corner.LF).todo(Todo.Action.REPAIR),
                 ofBrake(Subject.Part.CALIPER, Verdict.HOLDS, Corner.LF),
                 ofBrake(Subject.Part.CALIPER, Verdict.HOLDS, Corner.RF));
-        assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings)))
-                .contains("<p>Brake calipers: RF.</p>");
+        assertThat(page(SheetCars.withFindings(SheetCars.finished(), findings))).contains("<p>Brake calipers: RF.</p>");
     }
 
     @Test
@@ -118,10 +116,12 @@ class SheetPageTest {
     @Test
     void theSmallestLettersOfTheCarsPictureCanBeRead() {
         var page = page(SheetCars.finished());
-        double widthMm = found(page, "\\.car svg \\{ width: (\\d+)mm").findFirst().orElseThrow();
+        double widthMm =
+                found(page, "\\.car svg \\{ width: (\\d+)mm").findFirst().orElseThrow();
         var picture = page.substring(page.indexOf("<div class=\"car\">"));
         var svg = picture.substring(0, picture.indexOf("</svg>"));
-        double mmPerUnit = widthMm / found(svg, "viewBox=\"0 0 (\\d+)").findFirst().orElseThrow();
+        double mmPerUnit =
+                widthMm / found(svg, "viewBox=\"0 0 (\\d+)").findFirst().orElseThrow();
         assertThat(found(svg, "font-size=\"(\\d+)").map(size -> size * mmPerUnit * 72 / 25.4))
                 .isNotEmpty()
                 .allMatch(points -> points >= 7.5);

@@ -158,8 +158,8 @@ public record Advice(
     /** The corners that the sentence itself does not name. */
     public List<Corner> where() {
         return corners()
-                .filter(corner -> findings.stream()
-                        .noneMatch(finding -> NamedCorner.isNamed(corner, finding.plainWords())))
+                .filter(corner ->
+                        findings.stream().noneMatch(finding -> NamedCorner.isNamed(corner, finding.plainWords())))
                 .toList();
     }
 
@@ -202,16 +202,14 @@ public record Advice(
     /** Of what part, what is to be done and where, without why; where it asks for nothing, what it says. */
     public Said task() {
         var subject = first().subject();
-        return todo().<Said>map(
-                        todo -> new AssessSaid.Work(subject.part(), todo.action(), place(corners().toList())))
+        return todo().<Said>map(todo -> new AssessSaid.Work(
+                        subject.part(), todo.action(), place(corners().toList())))
                 .orElseGet(this::said);
     }
 
     /** The same with what is to be done before it. */
     public Said asked() {
-        return findTask()
-                .<Said>map(task -> new AssessSaid.Asked(task, why()))
-                .orElseGet(this::said);
+        return findTask().<Said>map(task -> new AssessSaid.Asked(task, why())).orElseGet(this::said);
     }
 
     private Optional<AssessSaid.Task> findTask() {

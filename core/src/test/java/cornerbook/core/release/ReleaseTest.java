@@ -60,8 +60,7 @@ class ReleaseTest {
                         pedal)))
                 .containsExactly(
                         unsafe,
-                        new OpenPoint.AtCorners(
-                                OpenPoint.Kind.TORQUE, Listed.and(List.of(Corner.LF, Corner.RR))),
+                        new OpenPoint.AtCorners(OpenPoint.Kind.TORQUE, Listed.and(List.of(Corner.LF, Corner.RR))),
                         other,
                         caliper,
                         pedal);

@@ -80,9 +80,8 @@ public record Departure(
                                 .stream()
                                 .map(reader::say),
                         reasons.stream()
-                                .filter(reason -> open.stream()
-                                        .map(OpenPoint::key)
-                                        .noneMatch(reason.caution()::equals))
+                                .filter(reason ->
+                                        open.stream().map(OpenPoint::key).noneMatch(reason.caution()::equals))
                                 .map(Reason::sentence))
                 .distinct()
                 .collect(joining(" "));

@@ -107,8 +107,8 @@ public final class ComingHandler {
     /** Does what a form asks, and shows the list again; what is refused, with why. */
     private void change(Form typed, ServerResponse response, @Nullable String agreed, Runnable work) {
         // What the address of the list cannot be is told before anything is kept.
-        var address = CustomerLinks.coming() + "?until=" + Asked.days(typed, desk).until() + "&from="
-                + Asked.numberOf(typed.get("from"));
+        var address = CustomerLinks.coming() + "?until="
+                + Asked.days(typed, desk).until() + "&from=" + Asked.numberOf(typed.get("from"));
         try {
             work.run();
         } catch (BookException | Refused e) {

@@ -120,8 +120,7 @@ public final class CustomerHandler {
                         kept,
                         contact(kept),
                         desk.reader(kept.customer()).say(new CustomerSaid.AskedToReach()),
-                        new CustomerPage.AtShop(
-                                Told.reader().at(desk.clock().getZone()), letterhead, desk.today()),
+                        new CustomerPage.AtShop(Told.reader().at(desk.clock().getZone()), letterhead, desk.today()),
                         Retention.at(desk.book().cars().findUsualPlace().orElse("")),
                         typed,
                         Caller.current().tablet().map(TabletAtWork::person).orElse(null),

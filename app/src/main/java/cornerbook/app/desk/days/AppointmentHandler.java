@@ -1,7 +1,7 @@
 package cornerbook.app.desk.days;
 
-import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentSaid;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;

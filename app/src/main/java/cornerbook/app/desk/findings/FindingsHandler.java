@@ -77,8 +77,12 @@ public final class FindingsHandler {
 
     /** What draws the sheet of the latest visit, for which the book is asked nothing more; empty where there was none. */
     public Optional<Supplier<byte[]>> latestSheet() {
-        return desk.book().visits().findLatest().map(desk::getOpenVisit).map(open -> judged(
-                open, desk.book().records().notes(open.visit().id()), desk.customerReader(open.history())));
+        return desk.book()
+                .visits()
+                .findLatest()
+                .map(desk::getOpenVisit)
+                .map(open -> judged(
+                        open, desk.book().records().notes(open.visit().id()), desk.customerReader(open.history())));
     }
 
     private Supplier<byte[]> judged(OpenVisit open, VisitNotes notes, Reader reader) {

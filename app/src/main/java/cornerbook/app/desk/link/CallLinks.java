@@ -16,7 +16,7 @@ public final class CallLinks {
 
     /** Writes an e-mail, for the person to send (RFC 6068). */
     public static String mail(String address, String subject, String text) {
-        return "mailto:" + Address.segment(address).replace("%40", "@") + "?subject=" + Address.segment(subject) + "&body="
-                + Address.segment(text.replace("\n", "\r\n"));
+        return "mailto:" + Address.segment(address).replace("%40", "@") + "?subject=" + Address.segment(subject)
+                + "&body=" + Address.segment(text.replace("\n", "\r\n"));
     }
 }

@@ -51,7 +51,8 @@ public final class StoreLinks {
      * @param place that was scanned last; may be empty
      */
     public static String count(String countId, String place) {
-        return count() + "?count=" + Address.segment(countId) + (place.isEmpty() ? "" : "&place=" + Address.segment(place));
+        return count() + "?count=" + Address.segment(countId)
+                + (place.isEmpty() ? "" : "&place=" + Address.segment(place));
     }
 
     /** Which sets are fetched for the next day, in walking order. */
@@ -105,6 +106,7 @@ public final class StoreLinks {
      * @param visitId for whose car more sets are fetched; may be empty
      */
     public static String scanned(String tag, String visitId) {
-        return scan() + "?was=" + Address.segment(tag) + (visitId.isEmpty() ? "" : "&visit=" + Address.segment(visitId));
+        return scan() + "?was=" + Address.segment(tag)
+                + (visitId.isEmpty() ? "" : "&visit=" + Address.segment(visitId));
     }
 }

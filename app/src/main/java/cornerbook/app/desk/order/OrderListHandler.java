@@ -160,7 +160,8 @@ public final class OrderListHandler {
     /** Does what a form asks, and shows the article again; what is refused, with what was typed. */
     private void change(Form typed, ServerResponse response, Runnable work) {
         var query = asked(typed).query();
-        var address = typed.has("list") ? ShopLinks.order() + "?" + query : ShopLinks.article(article(typed)) + "&" + query;
+        var address =
+                typed.has("list") ? ShopLinks.order() + "?" + query : ShopLinks.article(article(typed)) + "&" + query;
         try {
             work.run();
         } catch (BookException e) {

@@ -157,7 +157,8 @@ public final class BehindHandler {
         return Stream.concat(
                         agreed.reversed().stream(),
                         desk.book().year().listVisits(first(), desk.today()).stream()
-                                .map(visit -> line(visit, VisitLinks.visit(visit.visitId()), Cell.of(words.of("was-here")))))
+                                .map(visit ->
+                                        line(visit, VisitLinks.visit(visit.visitId()), Cell.of(words.of("was-here")))))
                 .toList();
     }
 

@@ -87,7 +87,8 @@ class BenchOfCarTest {
             for (var car : cars) {
                 for (var question : Questions.ALL) {
                     for (var more : List.of("", "&axle=rear", "&units=us")) {
-                        var address = BenchLinks.bench(question.name(), car.vehicle().id()) + more;
+                        var address =
+                                BenchLinks.bench(question.name(), car.vehicle().id()) + more;
                         var answer = shop.get(address);
                         if (answer.statusCode() != 200) {
                             refused.add(address + ": "

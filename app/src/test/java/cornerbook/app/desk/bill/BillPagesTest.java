@@ -81,7 +81,8 @@ class BillPagesTest {
                 .contains("Gives back bill 1: the wrong car or customer", "−$114.98")
                 .doesNotContain("Came twice");
         assertThat(page.locator("main").innerText()).contains("Came twice by mistake");
-        assertThat(shop.get(MoneyLinks.bills()).body()).contains("Credit note 2", "Bill 1", "given back by credit note 2");
+        assertThat(shop.get(MoneyLinks.bills()).body())
+                .contains("Credit note 2", "Bill 1", "given back by credit note 2");
     }
 
     /** A bill that was given back before it was paid is asked for no more; what was paid of it goes back, and only that. */
@@ -112,7 +113,9 @@ class BillPagesTest {
         assertThat(shop.get(MoneyLinks.bills()).body())
                 .contains("to give back: $14.98")
                 .doesNotContain("open: ");
-        assertThat(text(shop.getBytes(MoneyLinks.billPdf(2)))).contains("cancel out").doesNotContain("Open:");
+        assertThat(text(shop.getBytes(MoneyLinks.billPdf(2))))
+                .contains("cancel out")
+                .doesNotContain("Open:");
         assertThat(post("/paid", Map.of("number", "4", "way", "CARD", "amount", "14.98"))
                         .statusCode())
                 .isEqualTo(303);

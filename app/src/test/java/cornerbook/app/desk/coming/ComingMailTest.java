@@ -213,7 +213,8 @@ class ComingMailTest {
         assertThat(shop.get(ShopLinks.mailServer()).body())
                 .contains("mail.example.com", "CORNERBOOK_MAIL_PASSWORD")
                 .doesNotContain("type=\"password\"");
-        assertThat(shop.post(CustomerLinks.comingMail(), form("demo-customer-12")).body())
+        assertThat(shop.post(CustomerLinks.comingMail(), form("demo-customer-12"))
+                        .body())
                 .contains("The server asks for a password, and none is known");
         for (var wrong : List.of(
                 Map.of("host", ""), Map.of("port", "0"), Map.of("sender", "shop"), Map.of("security", "NONE"))) {

@@ -188,9 +188,12 @@ class ComingPagesTest {
         refused(400, "", "/answer", Map.of("answer", "CALLED", "id", "", asked, "yes"));
         refused(400, "", "/answer", Map.of("answer", "CALLED", "until", "soon", asked, "yes"));
         for (var query : List.of("?until=soon", "?agreed=soon")) {
-            assertThat(shop.get(CustomerLinks.coming() + query).statusCode()).as(query).isEqualTo(400);
+            assertThat(shop.get(CustomerLinks.coming() + query).statusCode())
+                    .as(query)
+                    .isEqualTo(400);
         }
-        assertThat(shop.get(CustomerLinks.coming() + "?until=2020-01-01").statusCode()).isEqualTo(400);
+        assertThat(shop.get(CustomerLinks.coming() + "?until=2020-01-01").statusCode())
+                .isEqualTo(400);
         assertThat(shop.get(CustomerLinks.coming() + "?until=2020-01-01").body())
                 .contains("The list begins on 28 Jul 2026: choose a day that is not before.");
         assertThat(shop.get(CustomerLinks.coming() + "?from=-1").statusCode()).isEqualTo(200);

@@ -154,7 +154,8 @@ class CardPagesTest {
         shop.post(
                 CustomerLinks.eraseCustomer("person-1"),
                 Map.of("name", "Ottilie Grandfontaine", "reason", "Asked for it", "person", "Bo"));
-        assertThat(shop.post(CustomerLinks.cards(), Map.of("cards", CARDS)).body()).doesNotContain("person-1");
+        assertThat(shop.post(CustomerLinks.cards(), Map.of("cards", CARDS)).body())
+                .doesNotContain("person-1");
         var form = Map.of("id", UUID.randomUUID().toString(), "cards", CARDS, "card.2", "person-1");
         assertThat(shop.post(CustomerLinks.cards() + "/take", form).body()).contains("Nothing was new.");
         assertThat(shop.book()
@@ -178,7 +179,8 @@ class CardPagesTest {
         assertThat(picture.body())
                 .as("another file than one with cards")
                 .contains("There is no card in it", "Customers from an address book");
-        assertThat(shop.post(CustomerLinks.cards() + "/take", Map.of("cards", CARDS)).statusCode())
+        assertThat(shop.post(CustomerLinks.cards() + "/take", Map.of("cards", CARDS))
+                        .statusCode())
                 .as("a form without its number")
                 .isEqualTo(400);
         assertThat(customers()).hasSize(1);

@@ -18,8 +18,8 @@ import cornerbook.app.book.work.Remark;
 import cornerbook.app.demo.DemoShop;
 import cornerbook.app.desk.link.CustomerLinks;
 import cornerbook.app.door.ServedShop;
-import cornerbook.app.mail.Delivery.Outcome;
 import cornerbook.app.mail.Delivery;
+import cornerbook.app.mail.Delivery.Outcome;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Customer;
 import cornerbook.core.car.Visit;
@@ -145,9 +145,7 @@ class CustomerPagesTest {
             assertThat(page)
                     .contains(
                             NAME, PHONE, EMAIL, car().vehicle().plate(), "Renew the pads", "Ottilie hears a scraping");
-            assertThat(page)
-                    .as("who gives it out, on paper")
-                    .contains("<p class=\"printed\"><strong>" + DemoShop.NAME);
+            assertThat(page).as("who gives it out, on paper").contains("<p class=\"printed\"><strong>" + DemoShop.NAME);
             var file = new JsonMapper()
                     .readTree(shop.get(CustomerLinks.customerFile("person-1")).body());
             assertThat(file.path("customer").path("phone").stringValue()).isEqualTo(PHONE);
@@ -180,7 +178,8 @@ class CustomerPagesTest {
             shop.waitUntilJudged();
             findings = gravest(shop.book());
             var fields = Map.of("name", NAME, "reason", "Asked for it", "person", "Bo", "plates", "1", "words", "1");
-            assertThat(shop.post(CustomerLinks.eraseCustomer("person-1"), fields).statusCode())
+            assertThat(shop.post(CustomerLinks.eraseCustomer("person-1"), fields)
+                            .statusCode())
                     .isEqualTo(303);
             assertThat(shop.get(CustomerLinks.customer("person-1")).body()).contains("Asked for it");
             var read = shop.book().cars().find("demo-08").orElseThrow();
@@ -269,7 +268,8 @@ class CustomerPagesTest {
                     .hasSize(2);
             var wordless =
                     Map.of("answer", "AGREES", "purpose.OTHER", "1", "channel.E_MAIL", "1", "words", "", "id", id());
-            assertThat(shop.post(CustomerLinks.contactAnswer("person-1"), wordless).body())
+            assertThat(shop.post(CustomerLinks.contactAnswer("person-1"), wordless)
+                            .body())
                     .contains("Write down what the customer was asked");
             assertThat(shop.book().contacts().listOf("person-1").list()).hasSize(3);
         }

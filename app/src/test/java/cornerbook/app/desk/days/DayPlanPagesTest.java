@@ -3,8 +3,8 @@ package cornerbook.app.desk.days;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.Appointment;
+import cornerbook.app.book.appointment.Appointment.Because;
 import cornerbook.app.book.appointment.AppointmentState;
 import cornerbook.app.book.appointment.Plan;
 import cornerbook.app.book.coming.ComingLedger;

@@ -60,7 +60,8 @@ class PickMailTest {
     }
 
     private String page() throws Exception {
-        return shop.post(DayLinks.askDay(), Map.of("car", CAR, "work", "WHEELS")).body();
+        return shop.post(DayLinks.askDay(), Map.of("car", CAR, "work", "WHEELS"))
+                .body();
     }
 
     private static String secretIn(String page) {
@@ -70,7 +71,8 @@ class PickMailTest {
     }
 
     private int send(String id, String secret) throws Exception {
-        return shop.post(DayLinks.mailDay(), Map.of("mail", id, "secret", secret)).statusCode();
+        return shop.post(DayLinks.mailDay(), Map.of("mail", id, "secret", secret))
+                .statusCode();
     }
 
     @Test

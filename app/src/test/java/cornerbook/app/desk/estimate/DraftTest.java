@@ -137,16 +137,15 @@ class DraftTest {
                 QUEBEC,
                 car.sets().stream()
                         .flatMap(set -> set.wheels().stream()
-                                .map(wheel -> PriceKey.tyre(
-                                        set.season(), wheel.tyre().size(), "")))
+                                .map(wheel ->
+                                        PriceKey.tyre(set.season(), wheel.tyre().size(), "")))
                         .distinct()
                         .map(key -> priced(key, "CAD 200.00"))
                         .toList());
     }
 
     private static PriceRow priced(PriceKey key, String amount) {
-        return new PriceRow(
-                key, PriceValue.of(Money.parse(amount)), ServedShop.TODAY, "", ServedShop.CLOCK.instant());
+        return new PriceRow(key, PriceValue.of(Money.parse(amount)), ServedShop.TODAY, "", ServedShop.CLOCK.instant());
     }
 
     private static PriceList withPads() {

@@ -85,7 +85,8 @@ class OrderPagesTest {
     /** What the shop keeps, the list opens with; what is only looked at, it does not keep. */
     @Test
     void theShopKeepsItsChanceAndItsCosts() throws Exception {
-        assertThat(shop.get(ShopLinks.order()).body()).contains("<option value=\"90\" selected>", "the list opens with it");
+        assertThat(shop.get(ShopLinks.order()).body())
+                .contains("<option value=\"90\" selected>", "the list opens with it");
         var page = chromium.open(shop.address(ShopLinks.order() + "?missing=40&left=2,50"), 390);
         assertThat(shop.book().orders().level()).isEqualTo(OrderLevel.USUAL);
         page.getByText("Keep this for the shop").click();
@@ -188,7 +189,9 @@ class OrderPagesTest {
                 .isEqualTo(400);
         for (var query :
                 List.of("?until=soon", "?level=0", "?level=100", "?level=some", "?missing=10", "?missing=-1&left=2")) {
-            assertThat(shop.get(ShopLinks.order() + query).statusCode()).as(query).isEqualTo(400);
+            assertThat(shop.get(ShopLinks.order() + query).statusCode())
+                    .as(query)
+                    .isEqualTo(400);
         }
         assertThat(shop.book().orders().listLines()).isEmpty();
     }

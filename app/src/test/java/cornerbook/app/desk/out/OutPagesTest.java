@@ -92,7 +92,8 @@ class OutPagesTest {
         var rest = shop.send(shop.request(ShopLinks.outFile()).headers("Range", "bytes=100-", "If-Range", tag));
         assertThat(rest.statusCode()).isEqualTo(206);
         assertThat(rest.headers().firstValue("content-length")).contains(String.valueOf(whole.length - 100));
-        var other = shop.send(shop.request(ShopLinks.outFile()).headers("Range", "bytes=100-", "If-Range", "\"another\""));
+        var other =
+                shop.send(shop.request(ShopLinks.outFile()).headers("Range", "bytes=100-", "If-Range", "\"another\""));
         assertThat(other.statusCode()).as("it is another file by now").isEqualTo(200);
         assertThat(shop.send(shop.request(ShopLinks.outFile()).header("Range", "bytes=" + whole.length + "-"))
                         .statusCode())
@@ -111,7 +112,8 @@ class OutPagesTest {
     @Test
     void whatIsNotUnderstoodBeginsNothing() throws Exception {
         shop.post(ShopLinks.out() + "/remove", Map.of());
-        assertThat(shop.post(ShopLinks.out(), Map.of("kind", "ALL")).statusCode()).isEqualTo(400);
+        assertThat(shop.post(ShopLinks.out(), Map.of("kind", "ALL")).statusCode())
+                .isEqualTo(400);
         assertThat(shop.post(ShopLinks.out(), Map.of()).statusCode()).isEqualTo(400);
         assertThat(shop.get(ShopLinks.out()).body()).contains("Nothing yet.");
     }

@@ -49,7 +49,8 @@ class KindsTest {
         assertThat(shop.get(ShopLinks.kindText(NAME)).body()).contains("130 N·m");
         assertThat(shop.get(ShopLinks.kind(NAME)).body()).contains("value=\"130\"");
         assertThat(keep(file.body())).as("it goes in as it comes out").isEqualTo(303);
-        assertThat(shop.post(ShopLinks.kinds() + "/remove", Map.of("kind", NAME)).statusCode())
+        assertThat(shop.post(ShopLinks.kinds() + "/remove", Map.of("kind", NAME))
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(shop.get(ShopLinks.kind(NAME)).statusCode()).isEqualTo(404);
     }

@@ -240,8 +240,10 @@ class StorePagesTest {
                     .as(pressure.getKey())
                     .isEqualTo(pressure.getValue());
         }
-        assertThat(shop.get(StoreLinks.storedSet("demo-03", "nothing")).statusCode()).isEqualTo(404);
-        assertThat(shop.get(StoreLinks.receipt("nobody", "nothing")).statusCode()).isEqualTo(404);
+        assertThat(shop.get(StoreLinks.storedSet("demo-03", "nothing")).statusCode())
+                .isEqualTo(404);
+        assertThat(shop.get(StoreLinks.receipt("nobody", "nothing")).statusCode())
+                .isEqualTo(404);
     }
 
     /** The set that comes off is on its car yet: its labels and its receipt name the place that is free for it. */
@@ -257,8 +259,8 @@ class StorePagesTest {
         assertThat(comesOff.lies()).isFalse();
         try (var labels = Loader.loadPDF(shop.getBytes("/wheel-tags.pdf?visit=demo-08-v7&paper=ROLL_62&first=1"));
                 var tags = Loader.loadPDF(shop.getBytes(VisitLinks.tags("demo-08-v7")));
-                var receipt = Loader.loadPDF(
-                        shop.getBytes(StoreLinks.receipt("demo-08", comesOff.key().setId())))) {
+                var receipt = Loader.loadPDF(shop.getBytes(
+                        StoreLinks.receipt("demo-08", comesOff.key().setId())))) {
             var text = new PDFTextStripper();
             assertThat(text.getText(labels)).containsPattern("lay at K-\\d-\\d\\d");
             assertThat(text.getText(tags)).containsPattern("Lay it at K-\\d-\\d\\d");
@@ -284,7 +286,9 @@ class StorePagesTest {
         var file = folder.resolve("photo.png");
         ImageIO.write(image, "png", file.toFile());
         var page = chromium.open(
-                shop.address(StoreLinks.storedSet(set.key().vehicleId(), set.key().setId())), 390);
+                shop.address(
+                        StoreLinks.storedSet(set.key().vehicleId(), set.key().setId())),
+                390);
         page.getByLabel("Pressure as stored").fill("280");
         for (int time = 0; time < 2; time++) {
             page.getByLabel("Photo of the set").setInputFiles(file);
@@ -296,8 +300,8 @@ class StorePagesTest {
                 .isEqualTo("280");
         assertThat(page.locator(".photos img").count()).isEqualTo(1);
         assertThat(images(set)).isEqualTo(1);
-        try (var receipt = Loader.loadPDF(
-                shop.getBytes(StoreLinks.receipt(set.key().vehicleId(), set.key().setId())))) {
+        try (var receipt = Loader.loadPDF(shop.getBytes(
+                StoreLinks.receipt(set.key().vehicleId(), set.key().setId())))) {
             assertThat(new PDFTextStripper().getText(receipt))
                     .as("nobody was named: no comma waits for a name")
                     .doesNotContainPattern(", *\\R");
@@ -314,7 +318,8 @@ class StorePagesTest {
     }
 
     private int images(KeptSet set) throws Exception {
-        var bytes = shop.getBytes(StoreLinks.receipt(set.key().vehicleId(), set.key().setId()));
+        var bytes = shop.getBytes(
+                StoreLinks.receipt(set.key().vehicleId(), set.key().setId()));
         int images = 0;
         try (var pdf = Loader.loadPDF(bytes)) {
             for (var page : pdf.getPages()) {
@@ -374,7 +379,10 @@ class StorePagesTest {
         assertThat(page.getByText("Put on the map").count()).isZero();
         assertThat(shop.book().racks().map().find("Rack W, bay 8")).isPresent();
         assertThat(new String(
-                        shop.getBytes(StoreLinks.store() + "/labels.pdf?paper=" + LabelPaper.values()[0]), 0, 5, US_ASCII))
+                        shop.getBytes(StoreLinks.store() + "/labels.pdf?paper=" + LabelPaper.values()[0]),
+                        0,
+                        5,
+                        US_ASCII))
                 .isEqualTo("%PDF-");
     }
 

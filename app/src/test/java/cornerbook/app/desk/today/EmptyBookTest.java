@@ -17,7 +17,10 @@ class EmptyBookTest {
         try (var shop = new ServedShop(folder, List.of())) {
             var page = shop.get("/").body();
             assertThat(page)
-                    .contains("Begin with a car", "href=\"" + CarLinks.newCar() + "\"", "href=\"" + CarLinks.carList() + "\"")
+                    .contains(
+                            "Begin with a car",
+                            "href=\"" + CarLinks.newCar() + "\"",
+                            "href=\"" + CarLinks.carList() + "\"")
                     .doesNotContain("No visit on this day", "Re-torques still open");
             assertThat(shop.get("/?q=nobody").body())
                     .as("a search is answered as in any book")

@@ -61,7 +61,8 @@ class RetorqueAnswersTest {
                 "date", due.dueDate().toString(),
                 "odometer", String.valueOf(Math.round(due.dueOdometerKm())),
                 "torque", "110");
-        assertThat(shop.post(VisitLinks.retorque(visitId), recorded).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.retorque(visitId), recorded).statusCode())
+                .isEqualTo(303);
         assertThat(shop.book().retorques().listOpen()).isEmpty();
         assertThat(answer("CALLED", "c")).as("nothing is open any more").isEqualTo(409);
     }
@@ -112,7 +113,8 @@ class RetorqueAnswersTest {
                 "date", due.dueDate().toString(),
                 "odometer", String.valueOf(Math.round(due.dueOdometerKm())),
                 "torque", "110");
-        assertThat(shop.post(VisitLinks.retorque(visitId), recorded).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.retorque(visitId), recorded).statusCode())
+                .isEqualTo(303);
         assertThat(confirm(Map.of("taken-back", "yes"))).isEqualTo(303);
         assertThat(shop.book().retorques().listOpen()).isEmpty();
     }

@@ -61,8 +61,10 @@ class CancelledVisitTest {
         assertThat(book.readings().countBrakePairs(last.date(), last.date())).isZero();
         assertThat(book.check()).isEmpty();
 
-        for (var address :
-                List.of(VisitLinks.visit(last.id()), VisitLinks.findings(last.id()), VisitLinks.bay(last.id()) + "/sheet.json")) {
+        for (var address : List.of(
+                VisitLinks.visit(last.id()),
+                VisitLinks.findings(last.id()),
+                VisitLinks.bay(last.id()) + "/sheet.json")) {
             assertThat(shop.get(address).statusCode()).as(address).isEqualTo(404);
         }
         assertThat(shop.get(VisitLinks.visit(last.id())).body()).contains("was cancelled on", "by Ada", "Another car");

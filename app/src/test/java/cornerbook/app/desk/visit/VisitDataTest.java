@@ -136,7 +136,8 @@ class VisitDataTest {
                 "date", ServedShop.TODAY.toString(),
                 "odometer", "%.0f0".formatted(rightKm)));
         var take = "%.0f km".formatted(rightKm);
-        assertThat(shop.post(CarLinks.newVisit(CAR), form).body()).contains("value=\"" + take + "\"", "a digit too many");
+        assertThat(shop.post(CarLinks.newVisit(CAR), form).body())
+                .contains("value=\"" + take + "\"", "a digit too many");
         form.put("odometer", "");
         form.put("take", take);
         assertThat(shop.post(CarLinks.newVisit(CAR), form).statusCode()).isEqualTo(303);
@@ -173,7 +174,8 @@ class VisitDataTest {
         for (var corner : Corner.values()) {
             form.put("came." + corner, other.wheels().get(corner.ordinal()).tag());
         }
-        assertThat(shop.post(VisitLinks.visitData(open.id()), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.visitData(open.id()), form).statusCode())
+                .isEqualTo(303);
 
         var righted = shop.visit(open.id());
         var wheel = other.wheels().get(Corner.LF.ordinal()).tag();
@@ -190,7 +192,8 @@ class VisitDataTest {
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple("notes", "Ada"),
                         org.assertj.core.groups.Tuple.tuple("came on", "Ada"));
-        assertThat(shop.get(VisitLinks.visit(open.id())).body()).contains("wheels it came on was", "(Ada: The other set)");
+        assertThat(shop.get(VisitLinks.visit(open.id())).body())
+                .contains("wheels it came on was", "(Ada: The other set)");
         assertThat(book.check()).isEmpty();
     }
 
@@ -323,7 +326,8 @@ class VisitDataTest {
         var form = form(last, last.date().minusDays(1), "23456.7", "A slip");
         form.put("seen.odometer", "23456.7");
         form.put("units", "us");
-        assertThat(shop.post(VisitLinks.visitData(last.id()), form).statusCode()).isEqualTo(303);
+        assertThat(shop.post(VisitLinks.visitData(last.id()), form).statusCode())
+                .isEqualTo(303);
         assertThat(shop.visit(last.id()).odometerKm()).isEqualTo(last.odometerKm());
         assertThat(LocalDate.parse(form.get("date")))
                 .isEqualTo(shop.visit(last.id()).date());
