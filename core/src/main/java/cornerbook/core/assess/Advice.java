@@ -72,10 +72,11 @@ public record Advice(
     private static List<Advice> withEachBrakeOnce(List<Advice> all) {
         var once = new LinkedHashMap<Object, Advice>();
         for (var advice : all) {
-            var todo = advice.first().todo();
-            boolean frees = todo != null && todo.action() == Todo.Action.SERVICE_BRAKE;
             once.merge(
-                    frees ? new FreedAt(todo, advice.corners().toList()) : advice,
+                    advice.todo()
+                            .filter(todo -> todo.action() == Todo.Action.SERVICE_BRAKE)
+                            .<Object>map(todo -> new FreedAt(todo, advice.corners().toList()))
+                            .orElse(advice),
                     advice,
                     (first, again) -> new Advice(
                             first.key(),
