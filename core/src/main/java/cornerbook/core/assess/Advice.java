@@ -75,7 +75,8 @@ public record Advice(
             once.merge(
                     advice.todo()
                             .filter(todo -> todo.action() == Todo.Action.SERVICE_BRAKE)
-                            .<Object>map(todo -> new FreedAt(todo, advice.corners().toList()))
+                            .<Object>map(
+                                    todo -> new FreedAt(todo, advice.corners().toList()))
                             .orElse(advice),
                     advice,
                     (first, again) -> new Advice(
