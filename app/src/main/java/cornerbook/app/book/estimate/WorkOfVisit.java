@@ -112,7 +112,9 @@ public record WorkOfVisit(List<Estimate> estimates, List<Agreement> agreements, 
     /** The line that stands for an advice of the visit, agreed before others; empty where none was estimated. */
     public List<Standing> of(String advice) {
         return standing().stream()
-                .filter(each -> each.line().advice() instanceof String asked && Advice.isSameWork(asked, advice))
+                .filter(each -> Optional.ofNullable(each.line().advice())
+                        .filter(asked -> Advice.isSameWork(asked, advice))
+                        .isPresent())
                 .toList();
     }
 
