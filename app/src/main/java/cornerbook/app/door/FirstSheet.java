@@ -50,7 +50,8 @@ final class FirstSheet implements AutoCloseable {
         try {
             answered.await();
             if (!closing.await(PAUSE.toMillis(), TimeUnit.MILLISECONDS)) {
-                read().ifPresent(Supplier::get);
+                read().map(Supplier::get)
+                        .ifPresent(sheet -> LOG.log(Level.FINE, "A sheet of {0} bytes was drawn ahead", sheet.length));
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
