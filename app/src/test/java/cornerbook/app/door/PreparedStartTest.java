@@ -56,7 +56,8 @@ class PreparedStartTest {
     void aPreparationThatFailedIsSaidAndHindersNothing(@TempDir Path home) throws Exception {
         Files.copy(LAUNCHER, home.resolve("cornerbook"));
         Files.createDirectories(home.resolve("app/target/lib"));
-        var jdk = Files.createDirectories(home.resolve("jdk/bin")).getParent();
+        var jdk = home.resolve("jdk");
+        Files.createDirectories(jdk.resolve("bin"));
         Files.writeString(jdk.resolve("release"), "JAVA_VERSION=\"25.0.1\"\n");
         script(jdk.resolve("bin/javac"), "");
         script(jdk.resolve("bin/java"), "case \"$*\" in *AOTCacheOutput*) exit 1 ;; *) echo ran ;; esac");
