@@ -3,7 +3,7 @@ package cornerbook.app.calibration;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.tread.CornerContrast;
+import cornerbook.core.tread.judge.CornerContrast;
 import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.TreadReading;

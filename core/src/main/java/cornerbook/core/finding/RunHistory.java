@@ -1,6 +1,5 @@
 package cornerbook.core.finding;
 
-import cornerbook.core.car.AnotherDriver;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Mileage;
 import cornerbook.core.car.Visit;

@@ -61,7 +61,7 @@ public final class WearPosterior {
     }
 
     /** Covariance of the rates of two corners, each the mean over its grooves, (mm per 1000 km)². */
-    double rateCovariance(Corner one, Corner other) {
+    public double rateCovariance(Corner one, Corner other) {
         double sum = 0;
         for (var groove : Spot.values()) {
             for (var beside : Spot.values()) {

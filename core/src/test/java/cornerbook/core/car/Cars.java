@@ -16,7 +16,7 @@ import cornerbook.core.finding.SetSpan;
 import cornerbook.core.say.Said;
 import cornerbook.core.torque.Seat;
 import cornerbook.core.torque.WheelFastener;
-import cornerbook.core.tread.CornerContrast;
+import cornerbook.core.tread.judge.CornerContrast;
 import cornerbook.core.tread.judge.SetForecast;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -7,7 +7,6 @@ import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.finding.SetSpan;
 import cornerbook.core.say.Said;
-import cornerbook.core.tread.CornerContrast;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;

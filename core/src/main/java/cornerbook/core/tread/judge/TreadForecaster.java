@@ -1,6 +1,6 @@
 package cornerbook.core.tread.judge;
 
-import cornerbook.core.car.AnotherDriver;
+import cornerbook.core.finding.AnotherDriver;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
@@ -20,7 +20,6 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.season.ChangeOver;
 import cornerbook.core.season.SetSeasons;
-import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.Drivers;
 import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.Placement;

@@ -15,7 +15,6 @@ import cornerbook.core.say.Amount;
 import cornerbook.core.say.Said;
 import cornerbook.core.tread.AlignmentSaid;
 import cornerbook.core.tread.AxlePattern;
-import cornerbook.core.tread.CornerContrast;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.judge.SetForecast.GrooveForecast;
 import cornerbook.core.tread.judge.SetForecast.TyreForecast;

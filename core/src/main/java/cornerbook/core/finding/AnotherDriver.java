@@ -1,5 +1,9 @@
-package cornerbook.core.car;
+package cornerbook.core.finding;
 
+import cornerbook.core.car.Measure;
+import cornerbook.core.car.Reading;
+import cornerbook.core.car.StandingReadings;
+import cornerbook.core.car.Visit;
 import java.util.ArrayList;
 
 /** Whether somebody else drives a car since the visit before: its new owner, another of the house, another user of a fleet's car. */

@@ -1,8 +1,10 @@
-package cornerbook.core.tread;
+package cornerbook.core.tread.judge;
 
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.Spot;
 import cornerbook.core.numeric.NormalDistribution;
+import cornerbook.core.tread.TreadPattern;
+import cornerbook.core.tread.WearPosterior;
 
 /**
  * Whether one corner of an axle wears faster than the other. The rates are the means over the three grooves.
