@@ -3,13 +3,13 @@ package cornerbook.app.calibration;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.DriveLayout;
 import cornerbook.core.corner.Spot;
-import cornerbook.core.tread.judge.CornerContrast;
 import cornerbook.core.tread.NewDepth;
 import cornerbook.core.tread.TreadPattern;
 import cornerbook.core.tread.TreadReading;
 import cornerbook.core.tread.WearModel;
 import cornerbook.core.tread.WearParameter;
 import cornerbook.core.tread.WearParameters;
+import cornerbook.core.tread.judge.CornerContrast;
 import java.util.List;
 import java.util.stream.Stream;
 

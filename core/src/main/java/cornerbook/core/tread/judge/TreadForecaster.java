@@ -1,6 +1,5 @@
 package cornerbook.core.tread.judge;
 
-import cornerbook.core.finding.AnotherDriver;
 import cornerbook.core.car.CarHistory;
 import cornerbook.core.car.Measure;
 import cornerbook.core.car.StandingReadings;
@@ -11,6 +10,7 @@ import cornerbook.core.corner.Axle;
 import cornerbook.core.corner.Corner;
 import cornerbook.core.corner.SeasonKind;
 import cornerbook.core.corner.Spot;
+import cornerbook.core.finding.AnotherDriver;
 import cornerbook.core.finding.Case;
 import cornerbook.core.finding.Knowledge;
 import cornerbook.core.finding.RunHistory;
