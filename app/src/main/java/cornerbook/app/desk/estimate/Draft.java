@@ -11,9 +11,7 @@ import cornerbook.core.price.Job;
 import cornerbook.core.release.ChargedWork;
 import cornerbook.words.Reader;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,7 +50,7 @@ final class Draft {
             }
         }
         var tyres = new TyreLines(assessment, prices, reader);
-        var once = new HashSet<List<ChargedWork>>();
+        var once = new ArrayList<JobOf>();
         for (var advice : assessment.advice()) {
             if (advice.mayBeDeclined() && !advice.isForNextVisit()) {
                 add(lines, advice, once, tyres, prices, reader);
@@ -65,7 +63,7 @@ final class Draft {
     private static void add(
             List<DraftLine> lines,
             Advice advice,
-            Set<List<ChargedWork>> once,
+            List<JobOf> once,
             TyreLines tyres,
             PriceList prices,
             Reader reader) {
@@ -77,7 +75,8 @@ final class Draft {
             var charge = asked.flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
                     .orElse(null);
             var works = asked.map(JobOf::works).orElseGet(() -> ChargedWork.ofAdvice(advice.key()));
-            boolean again = !works.isEmpty() && !once.add(works);
+            boolean again = asked.filter(job -> once.stream().anyMatch(job::isSame)).isPresent();
+            asked.ifPresent(once::add);
             lines.add(new DraftLine(line(advice.key(), advice.key(), words, safety, charge, works), !again));
         }
         choice.forEach(line -> lines.add(new DraftLine(line, true)));

@@ -31,6 +31,11 @@ record JobOf(Job job, int times, List<ChargedWork> works) {
                 .map(job -> new JobOf(job, times(job, corners(advice)), ChargedWork.of(job, corners(advice))));
     }
 
+    /** Whether both are one work: of a job that is done once for the car whatever asks for it, else of the same parts on the bay sheet. */
+    boolean isSame(JobOf other) {
+        return job == other.job && (job.per() == Job.Per.CAR || (!works.isEmpty() && works.equals(other.works)));
+    }
+
     /** What of the two brakes of an axle is replaced together, where it is about both. */
     private static Subject.Part part(Advice advice) {
         return advice.first().title() instanceof BrakeSaid.ReplacePair pair

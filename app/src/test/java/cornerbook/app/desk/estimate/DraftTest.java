@@ -94,6 +94,19 @@ class DraftTest {
                 .hasSize(1);
     }
 
+    /** Both sets of a car may ask for it, and one set for two reasons: an alignment is measured once for the car. */
+    @Test
+    void anAlignmentIsOfferedOnce() {
+        var car = ServedShop.car("demo-03");
+        var assessed =
+                new Assessor(LimitsFile.load()).assess(car, car.visits().getLast().id());
+        assertThat(Draft.of(assessed, NO_PRICES, null, Reader.DEFAULT))
+                .filteredOn(line -> line.line().key().contains(Todo.Action.MEASURE_ALIGNMENT.name()))
+                .hasSizeGreaterThan(1)
+                .filteredOn(DraftLine::chosen)
+                .hasSize(1);
+    }
+
     /** Pads were fitted at one side alone: the other side is offered at the price of the list, once, whatever the other axle needs. */
     @Test
     void theOtherSideIsOfferedWithItsPrice() {

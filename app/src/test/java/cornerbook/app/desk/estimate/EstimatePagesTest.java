@@ -151,7 +151,7 @@ class EstimatePagesTest {
                 .containsIgnoringCase("declined")
                 .contains("alignment")
                 .as("all that was agreed, in a few words each")
-                .contains("Free, clean and lubricate (LF); Wiper blades");
+                .contains("Pads: free, clean and lubricate (LF); Wiper blades");
         var paper = text(shop.getBytes(MoneyLinks.estimatePdf(VISIT, 0)));
         assertThat(paper)
                 .contains(
