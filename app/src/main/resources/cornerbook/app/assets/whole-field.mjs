@@ -22,7 +22,9 @@ function isCut(control) {
 function fit(fields) {
   /** @param {HTMLElement} field */
   const controlsOf = (field) => [...field.querySelectorAll(texts)];
+  // As if for the first time: letters that were made smaller would be found to fit.
   fields.forEach((field) => (field.style.gridColumn = ""));
+  fields.flatMap(controlsOf).forEach((control) => control.parentElement?.classList.remove("cut"));
   let left = fields;
   for (const span of spans) {
     left = left.filter((field) => controlsOf(field).some(isCut));
