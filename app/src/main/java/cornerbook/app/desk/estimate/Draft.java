@@ -61,12 +61,7 @@ final class Draft {
 
     /** @param once work that was asked for already, as both discs of an axle ask for both: a second advice offers none again */
     private static void add(
-            List<DraftLine> lines,
-            Advice advice,
-            List<JobOf> once,
-            TyreLines tyres,
-            PriceList prices,
-            Reader reader) {
+            List<DraftLine> lines, Advice advice, List<JobOf> once, TyreLines tyres, PriceList prices, Reader reader) {
         var words = words(advice, reader);
         boolean safety = advice.first().verdict().compareTo(Verdict.SPENT) >= 0;
         var choice = TyreLines.asksForTyres(advice) ? tyres.of(advice, words.whole(), safety) : List.<EstimateLine>of();
@@ -75,7 +70,8 @@ final class Draft {
             var charge = asked.flatMap(job -> Charge.of(job.job(), job.times(), prices, reader))
                     .orElse(null);
             var works = asked.map(JobOf::works).orElseGet(() -> ChargedWork.ofAdvice(advice.key()));
-            boolean again = asked.filter(job -> once.stream().anyMatch(job::isSame)).isPresent();
+            boolean again =
+                    asked.filter(job -> once.stream().anyMatch(job::isSame)).isPresent();
             asked.ifPresent(once::add);
             lines.add(new DraftLine(line(advice.key(), advice.key(), words, safety, charge, works), !again));
         }

@@ -98,8 +98,8 @@ class DraftTest {
     @Test
     void anAlignmentIsOfferedOnce() {
         var car = ServedShop.car("demo-03");
-        var assessed =
-                new Assessor(LimitsFile.load()).assess(car, car.visits().getLast().id());
+        var assessed = new Assessor(LimitsFile.load())
+                .assess(car, car.visits().getLast().id());
         assertThat(Draft.of(assessed, NO_PRICES, null, Reader.DEFAULT))
                 .filteredOn(line -> line.line().key().contains(Todo.Action.MEASURE_ALIGNMENT.name()))
                 .hasSizeGreaterThan(1)

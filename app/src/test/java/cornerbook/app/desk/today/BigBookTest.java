@@ -119,7 +119,8 @@ class BigBookTest {
                 asked.incrementAndGet();
             }
         });
-        // Until they are counted nothing is shown anew, however slow the machine is; some may have been judged before the page was made.
+        // Until they are counted nothing is shown anew, however slow the machine is; some may have been judged before
+        // the page was made.
         var held = new ArrayList<Route>();
         page.route(JUDGED, held::add);
         page.navigate(shop.address("/"));
